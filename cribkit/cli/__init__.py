@@ -1,0 +1,1 @@
+"""The command line: parse at the edge, make one call, render."""

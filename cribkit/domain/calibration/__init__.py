@@ -1,0 +1,1 @@
+"""Due dates, readings, verdicts and what is affected."""

@@ -1,0 +1,1 @@
+"""The repair procedure's model and its checks."""

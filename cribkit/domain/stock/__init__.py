@@ -1,0 +1,1 @@
+"""Items, lots, balances, sharing and reorder sums."""

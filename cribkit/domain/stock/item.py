@@ -1,0 +1,75 @@
+"""What the crib holds, as the domain sees it: items, their lots, and who has what."""
+
+from __future__ import annotations
+
+import datetime as dt
+from dataclasses import dataclass
+from enum import StrEnum
+
+from cribkit.domain.wording import Meaning
+
+
+class Kind(StrEnum):
+    """What an item is, by the file that it came from."""
+
+    TOOL = "tool"
+    WRENCH = "wrench"  # a torque wrench: a tool with a range and a calibration
+    CONSUMABLE = "consumable"
+
+
+class Condition(StrEnum):
+    """Whether an item can be used."""
+
+    OK = "ok"
+    DAMAGED = "damaged"
+    MISSING = "missing"
+
+
+@dataclass(frozen=True, slots=True)
+class Loan:
+    """Units that are issued and not back."""
+
+    by: str
+    since: dt.date
+    amount: float
+    job: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Lot:
+    """Part of a consumable's stock. `amount` is in the item's unit; good through `expires_on`."""
+
+    lot: str
+    amount: float
+    expires_on: dt.date | None = None
+
+    def good_on(self, day: dt.date) -> bool:
+        """Whether the lot may still be used on that day."""
+        return self.expires_on is None or day <= self.expires_on
+
+
+@dataclass(frozen=True, slots=True)
+class Item:
+    """A stocked thing with a tag.
+
+    Amounts are in `unit`: pieces ("each") for tools and counted consumables, else mL, g or mm. A consumable stocked
+    in containers says what one container holds in `pack` (the same unit).
+    """
+
+    tag: str
+    kind: Kind
+    description: str
+    meaning: Meaning
+    location: str = ""
+    condition: Condition = Condition.OK
+    on_hand: float = 0.0  # in the crib now, in `unit`
+    unit: str = "each"
+    pack: float = 1.0
+    loans: tuple[Loan, ...] = ()
+    lots: tuple[Lot, ...] = ()
+    note: str = ""
+
+    @property
+    def out(self) -> float:
+        """Issued and not back."""
+        return sum(loan.amount for loan in self.loans)

@@ -1,0 +1,1 @@
+"""Wrenches, specs, settings and reach."""

@@ -1,0 +1,1 @@
+"""What a result looks like: table, JSON, CSV, Markdown, HTML."""

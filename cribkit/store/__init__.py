@@ -1,0 +1,1 @@
+"""The crib file: SQLite through sqlite-utils, migrations, movements, CSV in and out."""
