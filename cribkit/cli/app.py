@@ -16,7 +16,10 @@ from cribkit.cli.commands import COMMANDS, GROUPS, Entry
 from cribkit.domain.problem import CribkitError
 
 # What a person may see of an unexpected fault: no traceback, unless asked for with CRIBKIT_TRACEBACK=1.
-FAULT = "cribkit: this is a fault of the program, not of your data: {kind}: {text}\nNothing was posted. Run again with CRIBKIT_TRACEBACK=1 and report what it prints."
+FAULT = (
+    "cribkit: this is a fault of the program, not of your data: {kind}: {text}\n"
+    "Nothing was posted. Run again with CRIBKIT_TRACEBACK=1 and report what it prints."
+)
 
 
 class LazyGroup(TyperGroup):
