@@ -73,3 +73,19 @@ class Item:
     def out(self) -> float:
         """Issued and not back."""
         return sum(loan.amount for loan in self.loans)
+
+
+@dataclass(frozen=True, slots=True)
+class Confirmation:
+    """A person's decision that an item serves a need. `anyway` is the reason given against a hard attribute."""
+
+    text: str  # the need's text, folded by `fold`
+    tag: str
+    by: str
+    at: dt.date
+    anyway: str = ""
+
+
+def fold(text: str) -> str:
+    """A need's text as the key of a confirmation: case and spacing do not count."""
+    return " ".join(text.casefold().split())
