@@ -19,7 +19,8 @@ body { max-width: 52rem; margin: 0 auto; padding: 0.75rem; }
 h1 { font-size: 1.35rem; margin: 0 0 .3rem; }
 h2 { font-size: 1.05rem; margin: 1.1rem 0 .3rem; border-bottom: 2px solid #000; }
 table { border-collapse: collapse; width: 100%; }
-th, td { border: 1px solid #555; padding: .25rem .4rem; text-align: left; vertical-align: top; overflow-wrap: anywhere; }
+th, td { border: 1px solid #555; padding: .25rem .4rem; text-align: left; }
+th, td { vertical-align: top; overflow-wrap: anywhere; }
 th { background: #eee; }
 .verdict { border: 3px solid #000; padding: .4rem .6rem; font-weight: bold; font-size: 1.15rem; }
 .box { width: 1.1rem; height: 1.1rem; border: 1.5px solid #000; display: inline-block; }
