@@ -1,1 +1,45 @@
-"""Wrenches, specs, settings and reach."""
+"""Torque wrenches, specifications, settings and the way to the fastener."""
+
+from cribkit.domain.torque.cover import REASONS, Coverage, cover, rank
+from cribkit.domain.torque.due import add_months, due_date
+from cribkit.domain.torque.guard import Guard, Rule
+from cribkit.domain.torque.kinds import Mechanism, mechanism, mechanisms
+from cribkit.domain.torque.offset import Offset
+from cribkit.domain.torque.reach import Found, Part, Reach, Role, Way, find_way, find_ways, square, ways
+from cribkit.domain.torque.spec import Spec, parse_spec
+from cribkit.domain.torque.steps import Step, StepKind
+from cribkit.domain.torque.wanted import Wanted
+from cribkit.domain.torque.wrench import Scale, Usable, Wrench, usable
+
+__all__ = [
+    "REASONS",
+    "Coverage",
+    "Found",
+    "Guard",
+    "Mechanism",
+    "Offset",
+    "Part",
+    "Reach",
+    "Role",
+    "Rule",
+    "Scale",
+    "Spec",
+    "Step",
+    "StepKind",
+    "Usable",
+    "Wanted",
+    "Way",
+    "Wrench",
+    "add_months",
+    "cover",
+    "due_date",
+    "find_way",
+    "find_ways",
+    "mechanism",
+    "mechanisms",
+    "parse_spec",
+    "rank",
+    "square",
+    "usable",
+    "ways",
+]
