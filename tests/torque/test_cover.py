@@ -6,9 +6,9 @@ import datetime as dt
 from dataclasses import replace
 
 import pytest
-from tests.torque.makers import GOOD, TODAY, scale, wrench
 
 from cribkit.domain.torque import Guard, Offset, cover, parse_spec, rank
+from tests.torque.makers import GOOD, TODAY, scale, wrench
 
 
 def verdict(tool, spec, **more):
