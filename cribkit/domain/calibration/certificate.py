@@ -7,9 +7,11 @@ from collections import Counter
 from dataclasses import dataclass
 from enum import StrEnum
 
-from cribkit.domain.calibration.points import SLACK, Plan, Span, missing
+from cribkit.domain.calibration.points import SLACK, Plan, Span, missing, plan_for
 from cribkit.domain.calibration.readings import Direction, Limit, Outcome, Phase, Reading, Verdict, judge
 from cribkit.domain.problem import Problem
+from cribkit.domain.torque.guard import Rule, acceptance_limit
+from cribkit.domain.torque.wrench import LOWEST_PART, Wrench, usable
 
 # ISO 6789:2003: the room between 18 and 28 °C (seen in a test-device manual that reviews the standard).
 ROOM_C = (18.0, 28.0)
@@ -75,6 +77,24 @@ class Finding:
     def found_out(self) -> bool:
         """Whether the as-found readings throw doubt on the work done with it."""
         return self.as_found is not None and self.as_found.outcome is not Outcome.PASS
+
+
+def subject_of(wrench: Wrench, guard_with: float | None = None, rule: Rule = Rule.FULL) -> Subject:
+    """What the main scale asks for. `guard_with` is the uncertainty for a guard band, as a share of the reading."""
+    scale, kind = wrench.scales[0], wrench.kind
+    nm = scale.unit.nm
+    work = usable(scale, None, kind.scale == "fixed")
+    accepted = None if guard_with is None else acceptance_limit(wrench.deviation, guard_with, rule)
+    return Subject(
+        tag=wrench.tag,
+        plan=plan_for(kind),
+        span=Span((scale.low or LOWEST_PART * scale.high) * nm, scale.high * nm, scale.graduation * nm),
+        usable=(work.low * nm, work.high * nm),
+        limit=Limit(wrench.deviation, accepted),
+        two_way=wrench.two_way,
+        unit=scale.unit.symbol,
+        nm=nm,
+    )
 
 
 def examine(certificate: Certificate, subject: Subject) -> Finding:

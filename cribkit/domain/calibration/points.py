@@ -2,11 +2,9 @@
 
 from __future__ import annotations
 
-import tomllib
 from dataclasses import dataclass
-from functools import cache
-from importlib.resources import files
 
+from cribkit.domain.tables import table
 from cribkit.domain.torque.kinds import Mechanism
 
 SLACK = 1e-9  # relative, for torques that went through a unit
@@ -25,28 +23,26 @@ class Plan:
 
 @dataclass(frozen=True, slots=True)
 class Span:
-    """What the points are shares of: N·m. For a fixed tool `lowest` and `maximum` are both its set torque."""
+    """What the points are shares of: N·m. For a fixed tool `lowest` and `maximum` are both its set torque.
+
+    A scale that starts at nought has no lowest mark to test; its `lowest` is 20 % of the maximum (our own rule).
+    """
 
     lowest: float
     maximum: float
     graduation: float = 0.0
 
 
-@cache
-def table() -> dict[str, dict[str, dict[str, list[float | str]]]]:
-    """points.toml as it stands."""
-    return tomllib.loads(files(__package__).joinpath("points.toml").read_text(encoding="utf-8"))
-
-
 def plan_for(kind: Mechanism) -> Plan:
     """What ISO 6789 asks of a mechanism's class. Every class of torque/kinds.toml has a row here (a test checks it)."""
-    row = table()["classes"][kind.iso]
+    known = table(__package__, "points.toml")
+    row = known["classes"][kind.iso]
     return Plan(
         iso_class=kind.iso,
         at=tuple(row["at"]),
         or_at=tuple(row.get("or_at", ())),
         readings=kind.readings,
-        preload=str(table()["preload"][kind.iso.split()[0]]),
+        preload=str(known["preload"][kind.iso.split()[0]]),
     )
 
 

@@ -3,13 +3,15 @@
 Wrenches go out in rounds; a round lasts as long as the laboratory takes. A wrench is away for one round and good from
 then on. One that has run out covers nothing until it is back, so it goes at once. Among the others the search is
 exact: it finds the fewest rounds in which no torque is ever without a covering wrench, if there is such an order. Two
-facts keep it small: waiting never helps, and sending more wrenches in a round that allows it never hurts, so only the
-largest sets that a round allows are tried. Where there is no such order, the one with the fewest gaps is found.
+facts keep it small: waiting never helps (but for the first round, when those that had run out come back), and sending
+more wrenches in a round that allows it never hurts, so only the largest sets that a round allows are tried. Where there
+is no such order, the one with the fewest gaps is found.
 """
 
 from __future__ import annotations
 
 import datetime as dt
+from collections import Counter
 from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
 from heapq import heappop, heappush
@@ -44,6 +46,7 @@ class Row:
     mask: int
     always_until: dt.date  # another wrench, that stays, covers it so long
     from_second: bool  # a wrench that has run out covers it again when it is back from the first round
+    count: int = 1  # how many torques are alike in all this
 
 
 @dataclass(frozen=True, slots=True)
@@ -64,11 +67,15 @@ class Board:
         """The wrenches whose present calibration lasts through a round."""
         return sum(1 << bit for bit, day in enumerate(self.until) if day >= self.end(at))
 
-    def open_rows(self, at: int, done: int) -> list[int]:
-        """What must be hit by the wrenches that stay: for each torque in need, those that could cover it."""
+    def may_wait(self, at: int) -> bool:
+        """Whether sending none of them in a round can be of use."""
+        return at == 0 and any(row.from_second for row in self.rows)
+
+    def open_rows(self, at: int, done: int) -> list[tuple[int, int]]:
+        """What must be hit by the wrenches that stay: for each torque in need, those that could cover it; how many."""
         left = self.alive(at) & ~done
         return [
-            row.mask & left
+            (row.mask & left, row.count)
             for row in self.rows
             if row.always_until < self.end(at) and not (at and row.from_second) and not row.mask & done
         ]
@@ -113,14 +120,14 @@ def boards(
     """The wrenches in groups that have no torque in common: each group is searched by itself."""
     for group in groups(wanted, going):
         bit = {tag: 1 << at for at, tag in enumerate(group)}
-        rows = set()
+        rows: Counter[tuple[int, dt.date, bool]] = Counter()
         for requirement in wanted:
             if not requirement.wrenches & set(group):
                 continue
             stay = [good[tag] for tag in requirement.wrenches if tag in good and tag not in going]
             mask = sum(bit[tag] for tag in requirement.wrenches if tag in bit)
-            rows.add(Row(mask, max(stay, default=dt.date.min), bool(requirement.wrenches & spent)))
-        ordered = tuple(sorted(rows, key=lambda row: (row.mask, row.always_until, row.from_second)))
+            rows[mask, max(stay, default=dt.date.min), bool(requirement.wrenches & spent)] += 1
+        ordered = tuple(Row(*row, count) for row, count in sorted(rows.items()))
         yield Board(tuple(group), ordered, tuple(good[tag] for tag in group), today, days)
 
 
@@ -156,23 +163,23 @@ def without_gaps(board: Board) -> list[int] | None:
     """Breadth first: the fewest rounds that leave no torque uncovered; None if there is no such order."""
     everything = (1 << len(board.tags)) - 1
     paths: dict[int, list[int]] = {0: []}
-    for at in range(len(board.tags)):
+    for at in range(len(board.tags) + 1):
         following: dict[int, list[int]] = {}
         for done, path in sorted(paths.items()):
-            for kept in smallest_kept(board.open_rows(at, done)):
+            for kept in smallest_kept({mask for mask, _ in board.open_rows(at, done)}):
                 sent = everything & ~done & ~kept
                 if sent | done == everything:
                     return [*path, sent]
-                if sent:
+                if sent or board.may_wait(at):
                     following.setdefault(done | sent, [*path, sent])
         paths = following
     return None
 
 
-def smallest_kept(rows: list[int]) -> set[int]:
+def smallest_kept(rows: set[int]) -> set[int]:
     """Every smallest set of wrenches that hits all rows; none if a row cannot be hit."""
     kept = {0}
-    for row in sorted(set(rows)):
+    for row in sorted(rows):
         bits = [1 << at for at in range(row.bit_length()) if row >> at & 1]
         grown = {k for k in kept if k & row} | {k | bit for k in kept if not k & row for bit in bits}
         kept = {k for k in grown if not any(other != k and other & k == other for other in grown)}
@@ -192,8 +199,8 @@ def with_gaps(board: Board) -> list[int]:
             continue
         seen.add((at, done))
         rows, left = board.open_rows(at, done), everything & ~done
-        for sent in subsets(left):
-            lost = sum(not row & ~sent for row in rows)
+        for sent in (*subsets(left), *([0] if board.may_wait(at) else [])):
+            lost = sum(count for mask, count in rows if not mask & ~sent)
             heappush(queue, (cost + lost, at + 1, (*path, sent), done | sent))
     raise AssertionError("sending them one after the other always ends")
 
