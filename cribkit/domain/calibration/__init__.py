@@ -1,1 +1,1 @@
-"""Calibration of torque wrenches: due dates, readings, verdicts, what is affected, intervals."""
+"""Due dates, readings, verdicts and what is affected."""

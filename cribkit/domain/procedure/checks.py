@@ -1,0 +1,160 @@
+"""What one table of a procedure asks of another: unique ids, readable specs, an angle gauge for angles, a new
+fastener for each that is used once. And what is doubtful without being wrong: the notes."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass
+
+from cribkit.domain.problem import BadInput, Problem
+from cribkit.domain.procedure.lines import Lines, Path
+from cribkit.domain.procedure.model import ConsumableNeed, Procedure, ToolNeed, TorqueNeed
+from cribkit.domain.torque import Spec, parse_spec
+
+# What a tool that shows degrees is called (common practice, no source).
+ANGLE_GAUGE = re.compile(
+    r"\bangle (gauge|gage|meter|indicator|disc|disk|dial)|\b(torque|angular)[ -]angle|\bdegree (wheel|gauge|gage|disc)"
+    r"|\bprotractor|\bangle[ -]torque|\bangle wrench",
+    re.IGNORECASE,
+)
+FILLERS = frozenset({"a", "an", "and", "for", "in", "new", "of", "on", "the", "to", "with"})
+
+
+@dataclass(frozen=True, slots=True)
+class Draft:
+    """The needs of a file that could be settled, before they are checked against each other."""
+
+    tools: tuple[ToolNeed, ...]
+    torques: tuple[TorqueNeed, ...]
+    paths: tuple[Path, ...]  # of each torque in the file
+    consumables: tuple[ConsumableNeed, ...]
+    source: str
+    lines: Lines
+
+    def problem(self, at: int, key: str, code: str, message: str, todo: str) -> Problem:
+        """A problem at one key of a torque."""
+        return Problem(f"{self.source}:{self.lines.of((*self.paths[at], key))}", code, message, todo)
+
+
+def check_draft(draft: Draft) -> Iterator[Problem]:
+    """Every broken rule between the tables of one file."""
+    yield from _torque_ids(draft)
+    specs: dict[int, Spec] = {}
+    for at, need in enumerate(draft.torques):
+        try:
+            specs[at] = parse_spec(need.spec, need.tolerance, need.steps)
+        except BadInput as error:
+            yield from _spec_problems(draft, at, error)
+    yield from _angle_gauge(draft, specs)
+    yield from _offsets(draft)
+    yield from _replacements(draft, specs)
+
+
+def check_procedures(procedures: Iterable[Procedure]) -> tuple[Problem, ...]:
+    """Ids that more than one file claims."""
+    first: dict[str, Procedure] = {}
+    problems = []
+    for procedure in procedures:
+        other = first.setdefault(procedure.id.casefold(), procedure)
+        if other is not procedure:
+            message = f"the id {procedure.id!r} is taken by {other.at(other.line)}"
+            problems.append(Problem(procedure.at(procedure.line), "duplicate-id", message, "give one of them another."))
+    return tuple(problems)
+
+
+def _torque_ids(draft: Draft) -> Iterator[Problem]:
+    first: dict[str, TorqueNeed] = {}
+    for at, need in enumerate(draft.torques):
+        other = first.setdefault(need.id, need)
+        if other is not need:
+            message = f"the torque id {need.id!r} is taken by line {other.line}"
+            yield draft.problem(at, "id", "duplicate-id", message, "give one of them another.")
+
+
+def _spec_problems(draft: Draft, at: int, error: BadInput) -> Iterator[Problem]:
+    """The problems of a spec that cannot be read, at the key that brings the first of them."""
+    need = draft.torques[at]
+    key, guilty = "steps", error
+    for name, tolerance in (("spec", ""), ("tolerance", need.tolerance)):
+        try:
+            parse_spec(need.spec, tolerance)
+        except BadInput as found:
+            key, guilty = name, found
+            break
+    for problem in guilty.problems:
+        yield draft.problem(at, key, problem.code, f"{key} of {need.id}: {problem.message}", problem.next)
+
+
+def _angle_gauge(draft: Draft, specs: dict[int, Spec]) -> Iterator[Problem]:
+    """A step in degrees needs a tool that shows degrees."""
+    texts = [text for tool in draft.tools if not tool.optional for text in (tool.need, *tool.instead)]
+    if any(ANGLE_GAUGE.search(text) for text in texts):
+        return
+    for at, spec in specs.items():
+        if spec.needs_angle_gauge:
+            message = f"{draft.torques[at].id} is tightened by an angle, and no tool of the procedure measures one"
+            todo = 'add a [[tool]] with need = "angle gauge, 1/2 drive".'
+            yield draft.problem(at, "steps", "no-angle-gauge", message, todo)
+
+
+def _offsets(draft: Draft) -> Iterator[Problem]:
+    """An adapter changes the setting by its offset: without one the setting would be wrong."""
+    todo = 'add offset = "40 mm", from square to fastener; a part in line with the square is an extension.'
+    for at, need in enumerate(draft.torques):
+        if need.reach and need.reach.adapter and not need.reach.offset_mm:
+            yield draft.problem(at, "reach", "no-offset", f"the adapter of {need.id} has no offset", todo)
+
+
+def _replacements(draft: Draft, specs: dict[int, Spec]) -> Iterator[Problem]:
+    """A fastener that is used once needs as many new ones."""
+    wanted: dict[tuple[int, ...], list[int]] = {}
+    for at, need in enumerate(draft.torques):
+        if need.replace or (at in specs and specs[at].one_time):
+            new = tuple(no for no, item in enumerate(draft.consumables) if replaces(item, need.fastener))
+            wanted.setdefault(new, []).append(at)
+    for items, torques in wanted.items():
+        have = sum(draft.consumables[no].amount.value for no in items)
+        count = sum(draft.torques[at].count for at in torques) if items else 0
+        if items and have >= count:
+            continue
+        said = f"{have:g} new of {count} are asked for" if items else "no new ones are asked for"
+        for at in torques:
+            need = draft.torques[at]
+            todo = f'add a [[consumable]] whose need or use says "{need.fastener}", amount = "{count or need.count}".'
+            message = f"{need.fastener} ({need.id}) are used once; {said}"
+            yield draft.problem(at, "replace", "no-replacement", message, todo)
+
+
+def replaces(item: ConsumableNeed, fastener: str) -> bool:
+    """Is this consumable the new fastener: counted, and its need or use has every word of the fastener's name?"""
+    if item.amount.unit != "each" or item.optional:
+        return False
+    return bool(_words(fastener)) and _words(fastener) <= _words(f"{item.need} {item.use}")
+
+
+def _words(text: str) -> frozenset[str]:
+    """The words up to brackets, without plural endings."""
+    bare = re.sub(r"\(.*?\)", " ", text.casefold())
+    return frozenset(re.sub(r"(?<=[^s])s\Z", "", word) for word in re.findall(r"[^\W_]+", bare)) - FILLERS
+
+
+def notes(procedure: Procedure) -> tuple[Problem, ...]:
+    """What is doubtful but not wrong, each with a code that begins with "note-"."""
+    return (*_empty(procedure), *_heads(procedure))
+
+
+def _empty(procedure: Procedure) -> Iterator[Problem]:
+    if not procedure.cautions:
+        todo = "say what can hurt: heat, pressure, lifting, battery, dust, solvents."
+        yield Problem(procedure.at(procedure.line), "note-no-cautions", "the procedure has no cautions", todo)
+    if not (procedure.tools or procedure.torques or procedure.consumables):
+        todo = "add [[tool]], [[torque]] and [[consumable]] tables."
+        yield Problem(procedure.at(procedure.line), "note-no-needs", "the procedure calls for nothing", todo)
+
+
+def _heads(procedure: Procedure) -> Iterator[Problem]:
+    for need in procedure.torques:
+        if not need.head:
+            message = f"{need.id} does not say what the socket or bit must fit"
+            yield Problem(procedure.at(need.line), "note-no-head", message, 'add head = "10 mm hex".')
