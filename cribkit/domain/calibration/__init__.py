@@ -1,1 +1,1 @@
-"""Due dates, readings, verdicts and what is affected."""
+"""Calibration of torque wrenches: due dates, readings, verdicts, what is affected, intervals."""

@@ -64,6 +64,7 @@ class Wrench:
     on_hand: float = 1
     loans: tuple[str, ...] = ()  # who has it
     limited_nm: tuple[float, float] | None = None  # a limited calibration's range
+    valid_until: dt.date | None = None  # the last good day where the shop's policy is not the plain interval
     unfit_reason: str = ""  # why it must not be used, beyond its condition
     two_way_stated: bool | None = None  # None: read from the description, else the mechanism's habit
     extra: dict[str, str] = field(default_factory=dict, hash=False, compare=False)  # kept for reports, never judged
@@ -91,7 +92,7 @@ class Wrench:
     @cached_property
     def due(self) -> dt.date | None:
         """The last day on which its calibration is valid by the calendar; None: no calibration or no interval."""
-        return due_date(self.calibrated_on, self.interval_months)
+        return self.valid_until or due_date(self.calibrated_on, self.interval_months)
 
     @cached_property
     def two_way(self) -> bool:
