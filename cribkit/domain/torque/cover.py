@@ -235,20 +235,27 @@ def set_band(wrench: Wrench, scale: Scale, usable: Usable, target: float, window
         return free_value(wrench, least, most, target)
     mark = nearest_mark(target, scale.graduation, least, most)
     if mark is None:
-        return no_mark(scale, usable, low, high)
+        return no_mark(scale, usable, target, window)
     if math.isinf(high - low) and not fine(scale.graduation, target):
         return coarse(scale, target)
     return Setting(mark)
 
 
-def no_mark(scale: Scale, usable: Usable, low: float, high: float) -> Setting:
+def no_mark(scale: Scale, usable: Usable, target: float, window: tuple[float, float]) -> Setting:
     """No mark where the band and the usable range meet: marks too coarse, or the only good marks out of range."""
-    mark = nearest_mark(low, scale.graduation, low, high)
+    mark = nearest_mark(target, scale.graduation, *window)
     if mark is None:
-        text = f"marks of {scale.graduation:g} {scale.unit.symbol} step over the settings {low:.4g} to {high:.4g}"
+        text = f"marks of {scale.graduation:g} {scale.unit.symbol} step over the settings {spread(*window)}"
         return Setting(None, ("too-coarse",), (text,))
     reason = "below-range" if mark < usable.low else "above-range"
     return Setting(None, (reason,), (range_text(usable, scale, mark),))
+
+
+def spread(low: float, high: float) -> str:
+    """ "9.4 to 10.6", "up to 24" or "from 93.6"."""
+    if math.isinf(low):
+        return f"up to {high:.4g}"
+    return f"from {low:.4g}" if math.isinf(high) else f"{low:.4g} to {high:.4g}"
 
 
 def set_value(wrench: Wrench, scale: Scale, usable: Usable, target: float) -> Setting:

@@ -99,9 +99,8 @@ def squares() -> dict[str, float]:
 def square(text: str) -> str:
     """One name for a square: "1/4 in", "6.3 mm" and "1/4" are "1/4"."""
     bare = " ".join(text.lower().replace('"', " ").replace("drive", " ").replace("inch", " ").split())
-    bare = bare.removesuffix(" in").removesuffix("in").removesuffix(" mm").removesuffix("mm").strip()
     hexagon = bare.endswith("hex")
-    bare = bare.removesuffix("hex").strip()
+    bare = bare.removesuffix("hex").strip().removesuffix("in").removesuffix("mm").strip()
     names: dict[str, str] = table("cribkit.domain.torque", "squares.toml")["also"]
     name = names.get(bare, bare)
     return f"{name} hex" if hexagon else name

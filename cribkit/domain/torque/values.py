@@ -21,18 +21,18 @@ WHOLE = re.compile(rf"{NUMBER}(?:\s*(?:-|to|±)\s*{NUMBER})?\Z")
 
 
 def words(name: str) -> list[str]:
-    """A list of spec_words.toml, longest first."""
-    return sorted(table("cribkit.domain.torque", "spec_words.toml")[name], key=len, reverse=True)
+    """A list of spec_words.toml."""
+    return list(table("cribkit.domain.torque", "spec_words.toml")[name])
 
 
 @cache
-def any_of(name: str) -> re.Pattern[str]:
-    """Matches each of the words of a list, on word borders where they are letters."""
+def any_of(*names: str) -> re.Pattern[str]:
+    """Matches each of the words of the lists, the longest first, on word borders where they are letters."""
     parts = [
         (r"\b" if word[0].isalpha() else "")
         + re.escape(word).replace(r"\ ", r"[\s-]+").replace(r"\-", r"[\s-]+")
         + (r"(?:s|es)?\b" if word[-1].isalpha() else "")
-        for word in words(name)
+        for word in sorted((word for name in names for word in words(name)), key=len, reverse=True)
     ]
     return re.compile("|".join(parts), re.IGNORECASE)
 
@@ -43,19 +43,27 @@ def read_wanted(text: str, unit: TorqueUnit | None = None) -> Wanted:
     unequal = UNEQUAL.match(tidy)
     if unequal:
         return read_unequal(unequal, text, unit)
-    least, most = any_of("at_least").search(tidy), any_of("at_most").search(tidy)
-    if least and most:
+    bare, sides = without_limits(tidy)
+    if len(sides) == 2:
         return read_two_limits(tidy, text)
-    bare = tidy
-    for found, name in ((least, "at_least"), (most, "at_most")):
-        bare = any_of(name).sub(" ", bare) if found else bare
     bare = BETWEEN.sub(r"\1 to ", bare).strip(" ,;.")
     torque = parse_torque(f"{bare} {unit}" if unit and WHOLE.match(bare) else bare)
-    if (least or most) and torque.is_range:
+    if sides and torque.is_range:
         raise BadInput.of(
             "unreadable", f"{text.strip()[:60]!r} is a range and a limit at once", "write one of the two."
         )
-    return limited(torque, text, bool(least), bool(most))
+    return limited(torque, text, "at_least" in sides, "at_most" in sides)
+
+
+def without_limits(tidy: str) -> tuple[str, set[str]]:
+    """The text without its words for limits, and which sides they limit ("not more than" is no "more than")."""
+    sides: set[str] = set()
+
+    def drop(found: re.Match[str]) -> str:
+        sides.add("at_least" if any_of("at_least").fullmatch(found[0]) else "at_most")
+        return " "
+
+    return any_of("at_least", "at_most").sub(drop, tidy), sides
 
 
 def limited(torque: Torque, text: str, least: bool, most: bool) -> Wanted:
@@ -67,7 +75,8 @@ def limited(torque: Torque, text: str, least: bool, most: bool) -> Wanted:
 
 def read_two_limits(tidy: str, text: str) -> Wanted:
     """ "min 8 N·m, max 10 N·m", in either order; the target is the middle."""
-    parts = [read_wanted(part) for part in re.split(r"\s*(?:[,;/]|\band\b)\s*(?=\D)", tidy) if part.strip()]
+    pieces = [part for part in re.split(r"\s*(?:[,;/]|\band\b)\s*(?=\D)", tidy) if part.strip()]
+    parts = [read_wanted(part) for part in pieces] if len(pieces) == 2 else []
     lows = [part.low_nm for part in parts if part.low_nm is not None]
     highs = [part.high_nm for part in parts if part.high_nm is not None]
     if len(parts) != 2 or len(lows) != 1 or len(highs) != 1 or lows[0] > highs[0]:
