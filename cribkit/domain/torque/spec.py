@@ -16,9 +16,9 @@ from cribkit.domain.torque.steps import Step, StepKind, read_steps, shifted
 from cribkit.domain.torque.values import read_wanted
 from cribkit.domain.torque.wanted import SLACK, Wanted
 
-GIVE = re.compile(rf"\s*(?:±|\+\s?/?\s?-)?\s*(?P<one>{NUMBER})\s*(?P<unit>%|[^0-9%±+-]*)\s*\Z")
+GIVE = re.compile(rf"\s*(?:±|\+\s?/?\s?-)?\s*(?P<one>{NUMBER})\s*(?P<unit>%|[^0-9%±+]*)\s*\Z")
 UNEQUAL = re.compile(
-    rf"\s*\+\s*(?P<plus>{NUMBER})\s*%?\s*[/,]?\s*-\s*(?P<minus>{NUMBER})\s*(?P<unit>%|[^0-9%±+-]*)\s*\Z"
+    rf"\s*\+\s*(?P<plus>{NUMBER})\s*%?\s*[/,]?\s*-\s*(?P<minus>{NUMBER})\s*(?P<unit>%|[^0-9%±+]*)\s*\Z"
 )
 
 
