@@ -167,7 +167,7 @@ FEATURES: dict[str, Callable[[], object]] = {
     "internal six-lobe": lambda: re.search(r"T\d+ internal six-lobe", tool_needs()),
     "hex bit": lambda: "hex bit socket" in tool_needs(),
     "flare-nut wrench": lambda: "flare-nut wrench" in tool_needs(),
-    "universal joint": lambda: "universal joint" in tool_needs(),
+    "universal joint": lambda: any_torque(lambda t: t.get("reach", {}).get("joint")),
     "parts moved over": lambda: any(table.get("moves") for _, table in everything()),
     "open ports to cover": lambda: any(table.get("covers") for _, table in everything()),
     "forbidden substitute": lambda: any(line.get("never") for _, t in everything() for line in t["consumable"]),
