@@ -24,4 +24,7 @@ KEEPER = "Keeper of the file"
 
 GROUPS = {"wrench": "Torque wrenches: range, calibration, coverage."}
 
-COMMANDS: tuple[Entry, ...] = ()
+COMMANDS: tuple[Entry, ...] = (
+    Entry("procedures", TECHNICIAN, "cribkit.cli.technician:procedures"),
+    Entry("lint", TECHNICIAN, "cribkit.cli.technician:lint"),
+)

@@ -15,13 +15,13 @@ from cribkit.report.forms import as_csv, as_json, as_markdown, as_table
 WIDEST = 100  # a page wider than this is hard to read
 
 
-def emit(answer: Answer, form: Form) -> None:
-    """Print the answer on stdout and its problems on stderr; end with 1 if the answer is no."""
+def emit(answer: Answer, form: Form, failure: int = 1) -> None:
+    """Print the answer on stdout and its problems on stderr; end with 1 (or `failure`) if the answer is no."""
     typer.echo(written(answer, form))
     for problem in answer.problems:
         print(problem, file=sys.stderr)
     if not answer.ok:
-        raise typer.Exit(1)
+        raise typer.Exit(failure)
 
 
 def written(answer: Answer, form: Form) -> str:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import os
 from collections.abc import Iterable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from pathlib import Path
 
 from cribkit.desk.demo import demo_folder
@@ -81,10 +81,8 @@ def procedure_ids(folder: Path | None = None, demo: bool = False) -> tuple[tuple
         return ()
 
 
-def lint(paths: Iterable[Path]) -> Lint:
-    """Check files, and the TOML files of folders: every problem of all of them at once."""
-    from cribkit.domain.procedure import notes
-
+def read_all(paths: Iterable[Path]) -> Lint:
+    """Files, and the TOML files of folders: what can be read, and every problem of what cannot."""
     found: list[Procedure] = []
     errors: list[Problem] = []
     files: list[Path] = []
@@ -93,14 +91,21 @@ def lint(paths: Iterable[Path]) -> Lint:
             files += files_of(path) if path.is_dir() or not path.exists() else [path]
         except BadInput as error:
             errors += error.problems
-    for path in dict.fromkeys(files):
+    files = list(dict.fromkeys(files))
+    for path in files:
         try:
             found.append(read_file(path))
         except BadInput as error:
             errors += error.problems
-    errors += _duplicates(found)
-    doubts = [note for procedure in found for note in notes(procedure)]
-    return Lint(len(dict.fromkeys(files)), tuple(found), tuple(errors), tuple(doubts))
+    return Lint(len(files), tuple(found), (*errors, *_duplicates(found)), ())
+
+
+def lint(paths: Iterable[Path]) -> Lint:
+    """Every problem of files and folders at once, and the notes on those without an error."""
+    from cribkit.domain.procedure import notes
+
+    read = read_all(paths)
+    return replace(read, notes=tuple(note for procedure in read.procedures for note in notes(procedure)))
 
 
 def files_of(folder: Path) -> list[Path]:

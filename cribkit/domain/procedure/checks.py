@@ -29,6 +29,7 @@ class Draft:
     torques: tuple[TorqueNeed, ...]
     paths: tuple[Path, ...]  # of each torque in the file
     consumables: tuple[ConsumableNeed, ...]
+    lost: tuple[str, ...]  # need and use of consumables that could not be settled: told already
     source: str
     lines: Lines
 
@@ -110,6 +111,8 @@ def _replacements(draft: Draft, specs: dict[int, Spec]) -> Iterator[Problem]:
     """A fastener that is used once needs as many new ones."""
     wanted: dict[tuple[int, ...], list[int]] = {}
     for at, need in enumerate(draft.torques):
+        if any(names(text, need.fastener) for text in draft.lost):
+            continue
         if need.replace or (at in specs and specs[at].one_time):
             new = tuple(no for no, item in enumerate(draft.consumables) if replaces(item, need.fastener))
             wanted.setdefault(new, []).append(at)
@@ -127,10 +130,13 @@ def _replacements(draft: Draft, specs: dict[int, Spec]) -> Iterator[Problem]:
 
 
 def replaces(item: ConsumableNeed, fastener: str) -> bool:
-    """Is this consumable the new fastener: counted, and its need or use has every word of the fastener's name?"""
-    if item.amount.unit != "each" or item.optional:
-        return False
-    return bool(_words(fastener)) and _words(fastener) <= _words(f"{item.need} {item.use}")
+    """Is this consumable the new fastener: counted, and named so in its need or use?"""
+    return item.amount.unit == "each" and not item.optional and names(f"{item.need} {item.use}", fastener)
+
+
+def names(text: str, fastener: str) -> bool:
+    """Does the text have every word of the fastener's name?"""
+    return bool(_words(fastener)) and _words(fastener) <= _words(text)
 
 
 def _words(text: str) -> frozenset[str]:
@@ -147,14 +153,14 @@ def notes(procedure: Procedure) -> tuple[Problem, ...]:
 def _empty(procedure: Procedure) -> Iterator[Problem]:
     if not procedure.cautions:
         todo = "say what can hurt: heat, pressure, lifting, battery, dust, solvents."
-        yield Problem(procedure.at(procedure.line), "note-no-cautions", "the procedure has no cautions", todo)
+        yield Problem(procedure.at(procedure.line), "note-no-cautions", "note: the procedure has no cautions", todo)
     if not (procedure.tools or procedure.torques or procedure.consumables):
         todo = "add [[tool]], [[torque]] and [[consumable]] tables."
-        yield Problem(procedure.at(procedure.line), "note-no-needs", "the procedure calls for nothing", todo)
+        yield Problem(procedure.at(procedure.line), "note-no-needs", "note: the procedure calls for nothing", todo)
 
 
 def _heads(procedure: Procedure) -> Iterator[Problem]:
     for need in procedure.torques:
         if not need.head:
-            message = f"{need.id} does not say what the socket or bit must fit"
+            message = f"note: {need.id} does not say what the socket or bit must fit"
             yield Problem(procedure.at(need.line), "note-no-head", message, 'add head = "10 mm hex".')

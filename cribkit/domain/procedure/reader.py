@@ -57,6 +57,7 @@ class _Reader:
     def __init__(self, raw: dict[str, Any], lines: Lines, source: str) -> None:
         self.raw, self.lines, self.source = raw, lines, source
         self.problems: list[Problem] = []
+        self.lost: list[str] = []  # need and use of consumables that could not be settled
 
     def read(self) -> tuple[Procedure | None, tuple[Problem, ...]]:
         from cribkit.domain.procedure import schema
@@ -71,6 +72,7 @@ class _Reader:
             consumables=tuple(
                 _consumable(table, of(path)) for path, table in self._tables("consumable", schema.ConsumableTable)
             ),
+            lost=tuple(self.lost),
             source=self.source,
             lines=self.lines,
         )
@@ -89,6 +91,8 @@ class _Reader:
                 self._add(path, "not-a-table", f"{name} {at + 1} is not a table", f"write [[{name}]] above its keys.")
             elif (settled := self._settle(model, table, path)) is not None:
                 found.append((path, settled))
+            elif name == "consumable":
+                self.lost.append(f"{table.get('need', '')} {table.get('use', '')}")
         return found
 
     def _settle(self, model: type[M], table: dict[str, Any], path: Path) -> M | None:
