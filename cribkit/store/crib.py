@@ -1,0 +1,83 @@
+"""The crib as the use cases see it: items, their stock and who has what, read at one moment."""
+
+from __future__ import annotations
+
+import json
+import sqlite3
+from collections.abc import Iterable, Iterator
+from contextlib import contextmanager
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from cribkit.domain.problem import BadInput, Problem
+from cribkit.domain.stock.item import Item, Kind
+from cribkit.store.rows import items_of
+
+if TYPE_CHECKING:
+    from cribkit.domain.torque import Wrench
+
+KINDS = {"tool": (Kind.TOOL, Kind.WRENCH), "wrench": (Kind.WRENCH,), "consumable": (Kind.CONSUMABLE,)}
+
+
+class Crib:
+    """An open crib. Reads are consistent with each other; writes happen inside `posting()`."""
+
+    def __init__(
+        self,
+        connection: sqlite3.Connection,
+        path: Path | None = None,
+        warnings: tuple[Problem, ...] = (),
+        in_memory: bool = False,
+    ) -> None:
+        self.connection = connection
+        self.path = path  # None for the demo crib
+        self.warnings = warnings  # told to the user with the answer
+        self.in_memory = in_memory  # nothing written here stays
+
+    @contextmanager
+    def posting(self) -> Iterator[Crib]:
+        """One atomic block of postings: all of it is kept, or nothing."""
+        self.connection.execute("BEGIN IMMEDIATE")
+        try:
+            yield self
+            self.connection.execute("COMMIT")
+        except BaseException:
+            if self.connection.in_transaction:
+                self.connection.execute("ROLLBACK")
+            raise
+
+    def candidates(self, terms: Iterable[str], kind: str = "") -> tuple[Item, ...]:
+        """Items that share at least one stored term with a need, in the order of their tags."""
+        found = "SELECT DISTINCT tag FROM item_term WHERE term IN (SELECT value FROM json_each(?))"
+        return self._items(f"tag IN ({found})", [json.dumps(sorted(terms))], kind)
+
+    def item(self, tag: str) -> Item | None:
+        """The item with this tag, whatever the case of its letters."""
+        return next(iter(self._items("tag = ?", [tag], "")), None)
+
+    def must_have(self, tag: str) -> Item:
+        """The item with this tag; an unknown tag is bad input."""
+        found = self.item(tag)
+        if found is None:
+            raise BadInput.of("unknown-tag", f"there is no item {tag}", "see `cribkit find` for its tag.", source=tag)
+        return found
+
+    def items(self, kind: str = "") -> tuple[Item, ...]:
+        """Every item ("tool" includes the torque wrenches, "wrench" has only them), in the order of their tags."""
+        return self._items("1", [], kind)
+
+    def items_tagged(self, tags: Iterable[str]) -> tuple[Item, ...]:
+        """The items with these tags."""
+        return self._items("tag IN (SELECT value FROM json_each(?))", [json.dumps(sorted(tags))], "")
+
+    def wrenches(self) -> tuple[Wrench, ...]:
+        """Every torque wrench, as `cover` wants it."""
+        from cribkit.store.wrenches import wrenches_of
+
+        return wrenches_of(self)
+
+    def _items(self, where: str, values: list[object], kind: str) -> tuple[Item, ...]:
+        if kind:
+            marks = ", ".join("?" * len(KINDS[kind]))
+            where, values = f"({where}) AND kind IN ({marks})", [*values, *KINDS[kind]]
+        return items_of(self.connection, where, values)

@@ -1,0 +1,89 @@
+"""From rows to the domain's dataclasses."""
+
+from __future__ import annotations
+
+import datetime as dt
+import json
+import sqlite3
+from collections import defaultdict
+from collections.abc import Sequence
+
+from cribkit.domain.stock.item import Condition, Item, Kind, Loan, Lot
+from cribkit.domain.stock.movement import Movement, MovementKind, whole
+from cribkit.domain.wording import Meaning
+
+ITEM = "SELECT tag, kind, description, meaning, location, condition, unit, pack, note FROM item WHERE {} ORDER BY tag"
+STOCK = """
+    SELECT balance.tag, balance.lot, inside, expires_on
+    FROM balance LEFT JOIN lot ON lot.tag = balance.tag AND lot.lot = balance.lot
+    WHERE balance.tag IN (SELECT value FROM json_each(?))
+    ORDER BY expires_on IS NULL, expires_on, balance.lot
+"""
+LOANS = """
+    SELECT tag, holder, since, amount, job FROM loan WHERE tag IN (SELECT value FROM json_each(?))
+    ORDER BY since, holder, job
+"""
+MOVEMENT = "SELECT kind, tag, amount, by, day, lot, holder, job, due, note, corrects, id, at, digest FROM movement"
+
+
+def date(text: str | None) -> dt.date | None:
+    """A stored day."""
+    return dt.date.fromisoformat(text) if text else None
+
+
+def day(text: str) -> dt.date:
+    """A stored day that is always there."""
+    return dt.date.fromisoformat(text)
+
+
+def items_of(connection: sqlite3.Connection, where: str, values: Sequence[object]) -> tuple[Item, ...]:
+    """The items that a condition selects, with lots (first expired first) and loans (longest out first)."""
+    rows = connection.execute(ITEM.format(where), values).fetchall()
+    tags = json.dumps([row[0] for row in rows])
+    on_hand: dict[str, int] = defaultdict(int)
+    lots: dict[str, list[Lot]] = defaultdict(list)
+    for tag, lot, inside, expires_on in connection.execute(STOCK, (tags,)):
+        on_hand[tag] += inside
+        if inside > 0:
+            lots[tag].append(Lot(lot, whole(inside), date(expires_on)))
+    loans: dict[str, list[Loan]] = defaultdict(list)
+    for tag, holder, since, amount, job in connection.execute(LOANS, (tags,)):
+        loans[tag].append(Loan(holder, day(since), whole(amount), job))
+    return tuple(
+        Item(
+            tag=tag,
+            kind=Kind(kind),
+            description=description,
+            meaning=Meaning.from_json(meaning),
+            location=location,
+            condition=Condition(condition),
+            on_hand=whole(on_hand[tag]),
+            unit=unit,
+            pack=pack,
+            loans=tuple(loans[tag]),
+            lots=tuple(lots[tag]) if kind == Kind.CONSUMABLE else (),
+            note=note,
+        )
+        for tag, kind, description, meaning, location, condition, unit, pack, note in rows
+    )
+
+
+def movement_of(row: Sequence[object]) -> Movement:
+    """A movement from a row of `MOVEMENT`."""
+    kind, tag, amount, by, on, lot, holder, job, due, note, corrects, number, at, digest = row
+    return Movement(
+        MovementKind(str(kind)),
+        str(tag),
+        int(str(amount)),
+        str(by),
+        day(str(on)),
+        str(lot),
+        str(holder),
+        str(job),
+        date(str(due)) if due else None,
+        str(note),
+        None if corrects is None else int(str(corrects)),
+        int(str(number)),
+        str(at),
+        str(digest),
+    )

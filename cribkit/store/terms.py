@@ -1,0 +1,40 @@
+"""The stored meaning of each item and the terms by which it is looked up."""
+
+from __future__ import annotations
+
+import sqlite3
+
+NOTE = "reader"  # the fact that says which reader understood the stored descriptions
+
+
+def reader_is_behind(connection: sqlite3.Connection) -> bool:
+    """Whether the stored meanings come from another version of the reader than this program's."""
+    from cribkit.domain.wording import READER_VERSION
+
+    if not connection.execute("SELECT 1 FROM sqlite_master WHERE name = 'fact'").fetchone():
+        return True
+    row = connection.execute("SELECT value FROM fact WHERE name = ?", (NOTE,)).fetchone()
+    return row is None or row[0] != str(READER_VERSION)
+
+
+def reread(connection: sqlite3.Connection) -> None:
+    """Read every description again. Call it inside a transaction."""
+    from cribkit.domain.wording import READER_VERSION
+
+    for row in connection.execute("SELECT tag, kind, description, contents, traits, hazards FROM item").fetchall():
+        set_meaning(connection, *row)
+    connection.execute("INSERT OR REPLACE INTO fact (name, value) VALUES (?, ?)", (NOTE, str(READER_VERSION)))
+
+
+def set_meaning(
+    connection: sqlite3.Connection, tag: str, kind: str, description: str, contents: str, traits: str, hazards: str
+) -> None:
+    """Understand one item anew and store its meaning and terms."""
+    from cribkit.domain.wording import index_terms, read_item
+
+    meaning = read_item(description, "consumable" if kind == "consumable" else "tool", contents, traits, hazards)
+    connection.execute("UPDATE item SET meaning = ? WHERE tag = ?", (meaning.to_json(), tag))
+    connection.execute("DELETE FROM item_term WHERE tag = ?", (tag,))
+    connection.executemany(
+        "INSERT INTO item_term (term, tag) VALUES (?, ?)", [(term, tag) for term in sorted(index_terms(meaning))]
+    )
