@@ -35,7 +35,7 @@ def read_folder(folder: Path) -> Seed:
             rows[name] = [row for cells in sheet.rows if (row := read_row(name, cells, problems)) is not None]
     seed = assembled(rows, problems)
     refuse([*problems, *crossing(seed)])
-    return replace(seed, ignored=tuple(sorted(present - set(FILES))))
+    return replace(seed, files=frozenset(present & set(FILES)), ignored=tuple(sorted(present - set(FILES))))
 
 
 def files_of(folder: Path) -> set[str]:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import datetime as dt
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 
 from cribkit.domain.stock.item import Condition, Kind
 
@@ -105,4 +105,5 @@ class Seed:
     items: tuple[SeedItem, ...] = ()
     suppliers: tuple[SeedSupplier, ...] = ()
     loans: tuple[SeedLoan, ...] = ()
-    ignored: tuple[str, ...] = field(default=())  # CSV files of other names
+    files: frozenset[str] = frozenset()  # which of a crib's files the folder has
+    ignored: tuple[str, ...] = ()  # CSV files of other names

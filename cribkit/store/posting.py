@@ -1,0 +1,134 @@
+"""Post movements: the only way in which stock changes. Call these inside `crib.posting()`."""
+
+from __future__ import annotations
+
+import sqlite3
+from collections.abc import Sequence
+from dataclasses import replace
+
+from cribkit.domain.problem import BadInput
+from cribkit.domain.stock.movement import Movement, MovementKind, digest, whole
+from cribkit.store.crib import Crib
+from cribkit.store.rows import MOVEMENT, movement_of
+
+HEAD = "head"  # the fact that says how many movements there are and the last digest
+INSERT = f"INSERT INTO movement (kind, tag, amount, by, day, lot, holder, job, due, note, corrects, id, at, digest) VALUES ({', '.join('?' * 14)})"
+
+
+def post(crib: Crib, movement: Movement, at: str) -> Movement:
+    """Append one movement, posted at this time (UTC, ISO 8601); refused where less is there than it takes."""
+    connection = crib.connection
+    last = connection.execute("SELECT id, digest FROM movement ORDER BY id DESC LIMIT 1").fetchone() or (0, "")
+    posted = replace(movement, id=last[0] + 1, at=at)
+    posted = replace(posted, digest=digest(last[1], posted))
+    change_balance(connection, posted)
+    if posted.outside:
+        change_loan(connection, posted)
+    connection.execute(INSERT, row_of(posted))
+    head = f"{posted.id}:{posted.digest}"
+    connection.execute("INSERT OR REPLACE INTO fact (name, value) VALUES (?, ?)", (HEAD, head))
+    return posted
+
+
+def row_of(movement: Movement) -> Sequence[str | int | None]:
+    """The values of `INSERT`."""
+    return (
+        movement.kind.value,
+        movement.tag,
+        movement.amount,
+        movement.by,
+        movement.day.isoformat(),
+        movement.lot,
+        movement.holder,
+        movement.job,
+        movement.due.isoformat() if movement.due else None,
+        movement.note,
+        movement.corrects,
+        movement.id,
+        movement.at,
+        movement.digest,
+    )
+
+
+def change_balance(connection: sqlite3.Connection, movement: Movement) -> None:
+    """Keep the balance of one lot; nothing becomes negative."""
+    key = (movement.tag, movement.lot)
+    row = connection.execute("SELECT inside, outside FROM balance WHERE tag = ? AND lot = ?", key).fetchone() or (0, 0)
+    inside, outside = row[0] + movement.inside, row[1] + movement.outside
+    if inside < 0:
+        raise too_little(movement, f"only {amount_text(connection, movement.tag, row[0])} in the crib")
+    if outside < 0:
+        raise too_little(movement, f"only {amount_text(connection, movement.tag, row[1])} out")
+    connection.execute(
+        "INSERT INTO balance (tag, lot, inside, outside) VALUES (?, ?, ?, ?) "
+        "ON CONFLICT (tag, lot) DO UPDATE SET inside = excluded.inside, outside = excluded.outside",
+        (*key, inside, outside),
+    )
+
+
+def change_loan(connection: sqlite3.Connection, movement: Movement) -> None:
+    """Keep who has what. A loan that a correction opens again is as old as its last issue."""
+    key = (movement.tag, movement.lot, movement.holder, movement.job)
+    where = "tag = ? AND lot = ? AND holder = ? AND job = ?"
+    row = connection.execute(f"SELECT amount, since, due FROM loan WHERE {where}", key).fetchone()
+    amount = (row[0] if row else 0) + movement.outside
+    if amount < 0:
+        has = amount_text(connection, movement.tag, row[0] if row else 0)
+        raise too_little(movement, f"{movement.holder or 'nobody'} has {has}")
+    if amount == 0:
+        connection.execute(f"DELETE FROM loan WHERE {where}", key)
+    else:
+        due = movement.due.isoformat() if movement.due else None
+        since, due = (row[1], due or row[2]) if row else (issued_on(connection, movement), due)
+        connection.execute(
+            "INSERT OR REPLACE INTO loan (tag, lot, holder, job, amount, since, due) VALUES (?, ?, ?, ?, ?, ?, ?)",
+            (*key, amount, since, due),
+        )
+
+
+def issued_on(connection: sqlite3.Connection, movement: Movement) -> str:
+    """The day on which a loan began that this movement opens."""
+    if movement.corrects is None:
+        return movement.day.isoformat()
+    key = (movement.tag, movement.lot, movement.holder, movement.job)
+    row = connection.execute(
+        "SELECT day FROM movement WHERE tag = ? AND lot = ? AND holder = ? AND job = ? AND kind = 'issue' "
+        "AND amount > 0 ORDER BY id DESC LIMIT 1",
+        key,
+    ).fetchone()
+    return str(row[0]) if row else movement.day.isoformat()
+
+
+def amount_text(connection: sqlite3.Connection, tag: str, amount: int) -> str:
+    """An amount as people read it: "3", "120 mL"."""
+    unit = connection.execute("SELECT unit FROM item WHERE tag = ?", (tag,)).fetchone()[0]
+    return f"{whole(amount):g}" if unit == "each" else f"{whole(amount):g} {unit}"
+
+
+def too_little(movement: Movement, there: str) -> BadInput:
+    """More is asked for than is there."""
+    lot = f" lot {movement.lot}" if movement.lot else ""
+    message = f"cannot {movement.kind.value} {whole(abs(movement.amount)):g}: {there}"
+    error = BadInput.of(
+        "too-little", message, "see `cribkit history` and `cribkit out`, or count the shelf.", f"{movement.tag}{lot}"
+    )
+    assert isinstance(error, BadInput)
+    return error
+
+
+def movements(crib: Crib, where: str = "1", values: Sequence[object] = ()) -> tuple[Movement, ...]:
+    """Posted movements in the order of posting."""
+    rows = crib.connection.execute(f"{MOVEMENT} WHERE {where} ORDER BY id", tuple(values))
+    return tuple(map(movement_of, rows))
+
+
+def set_lot(crib: Crib, tag: str, lot: str, expires_on: str | None) -> None:
+    """Note a lot and its expiry date."""
+    crib.connection.execute(
+        "INSERT INTO lot (tag, lot, expires_on) VALUES (?, ?, ?) "
+        "ON CONFLICT (tag, lot) DO UPDATE SET expires_on = excluded.expires_on",
+        (tag, lot, expires_on),
+    )
+
+
+__all__ = ["Movement", "MovementKind", "movements", "post", "set_lot"]
