@@ -27,4 +27,7 @@ GROUPS = {"wrench": "Torque wrenches: range, calibration, coverage."}
 COMMANDS: tuple[Entry, ...] = (
     Entry("procedures", TECHNICIAN, "cribkit.cli.technician:procedures"),
     Entry("lint", TECHNICIAN, "cribkit.cli.technician:lint"),
+    Entry("load", KEEPER, "cribkit.cli.keeper:load"),
+    Entry("export", KEEPER, "cribkit.cli.keeper:export"),
+    Entry("read", KEEPER, "cribkit.cli.keeper:read"),
 )

@@ -36,6 +36,11 @@ def today(on: dt.date | None) -> dt.date:
     return on or dt.date.today()
 
 
+def now() -> str:
+    """The time on this machine's clock: UTC, ISO 8601."""
+    return dt.datetime.now(dt.UTC).strftime("%Y-%m-%dT%H:%M:%SZ")
+
+
 def form(as_: Form, json: bool) -> Form:
     """`--json` is short for `--as json`."""
     return Form.JSON if json else as_

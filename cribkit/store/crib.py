@@ -10,8 +10,8 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from cribkit.domain.problem import BadInput, Problem
-from cribkit.domain.stock.item import Item, Kind
-from cribkit.store.rows import items_of
+from cribkit.domain.stock.item import Confirmation, Item, Kind, fold
+from cribkit.store.rows import day, items_of
 
 if TYPE_CHECKING:
     from cribkit.domain.torque import Wrench
@@ -75,6 +75,30 @@ class Crib:
         from cribkit.store.wrenches import wrenches_of
 
         return wrenches_of(self)
+
+    def confirmations(self) -> tuple[Confirmation, ...]:
+        """Decisions in force, in the order in which they were made."""
+        rows = self.connection.execute(
+            "SELECT need, tag, by, at, anyway FROM confirmation WHERE withdrawn_at IS NULL ORDER BY id"
+        )
+        return tuple(Confirmation(need, tag, by, day(at[:10]), anyway) for need, tag, by, at, anyway in rows)
+
+    def confirm(self, text: str, tag: str, by: str, at: str, anyway: str = "") -> None:
+        """Keep a person's decision; an earlier one about the same pair is withdrawn. Inside `posting()`."""
+        self.withdraw(text, tag, by, at)
+        self.connection.execute(
+            "INSERT INTO confirmation (need, tag, by, at, anyway) VALUES (?, ?, ?, ?, ?)",
+            (fold(text), tag, by, at, anyway),
+        )
+
+    def withdraw(self, text: str, tag: str, by: str, at: str) -> bool:
+        """Withdraw a decision; whether there was one. It stays on record. Inside `posting()`."""
+        cursor = self.connection.execute(
+            "UPDATE confirmation SET withdrawn_at = ?, withdrawn_by = ? "
+            "WHERE need = ? AND tag = ? AND withdrawn_at IS NULL",
+            (at, by, fold(text), tag),
+        )
+        return cursor.rowcount > 0
 
     def _items(self, where: str, values: list[object], kind: str) -> tuple[Item, ...]:
         if kind:

@@ -7,8 +7,12 @@ file has seen stands in its `user_version`, so that opening an up-to-date crib c
 from __future__ import annotations
 
 import sqlite3
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from importlib.resources import files
+from typing import TYPE_CHECKING
+
+if TYPE_CHECKING:
+    from sqlite_utils import Database
 
 MIGRATIONS = ("0001_stock",)
 FORMAT = len(MIGRATIONS)
@@ -28,13 +32,12 @@ def migrate(connection: sqlite3.Connection) -> None:
     connection.execute(f"PRAGMA user_version = {FORMAT}")
 
 
-def _step(name: str) -> object:
+def _step(name: str) -> Callable[[Database], None]:
     """The function of one migration, for sqlite-utils."""
 
-    def step(db: object) -> None:
-        connection: sqlite3.Connection = db.conn  # type: ignore[attr-defined]  # a sqlite_utils.Database
+    def step(db: Database, /) -> None:
         for statement in statements((files("cribkit.store") / "migrations" / f"{name}.sql").read_text("utf-8")):
-            connection.execute(statement)
+            db.conn.execute(statement)
 
     return step
 

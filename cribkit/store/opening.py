@@ -40,6 +40,18 @@ def open_crib(path: Path, write: bool = False, create: bool = False) -> Iterator
 
 
 @contextmanager
+def demo_crib() -> Iterator[Crib]:
+    """A throw-away crib in memory from the seed inventory that comes with the program."""
+    from cribkit.store.demo import demo_connection
+
+    connection = demo_connection()
+    try:
+        yield Crib(connection, in_memory=True)
+    finally:
+        connection.close()
+
+
+@contextmanager
 def faults_told(path: Path) -> Iterator[None]:
     """What SQLite cannot do becomes a message for people."""
     try:
@@ -185,7 +197,10 @@ def check_header(connection: sqlite3.Connection, path: Path) -> None:
 def not_a_crib(path: Path) -> Exception:
     """A SQLite file of another program, or an empty file."""
     return unusable(
-        "not-a-crib", path, "this file is not a crib", "name the crib with --crib FILE, or make one with `cribkit load`."
+        "not-a-crib",
+        path,
+        "this file is not a crib",
+        "name the crib with --crib FILE, or make one with `cribkit load`.",
     )
 
 

@@ -12,7 +12,8 @@ from cribkit.store.crib import Crib
 from cribkit.store.rows import MOVEMENT, movement_of
 
 HEAD = "head"  # the fact that says how many movements there are and the last digest
-INSERT = f"INSERT INTO movement (kind, tag, amount, by, day, lot, holder, job, due, note, corrects, id, at, digest) VALUES ({', '.join('?' * 14)})"
+COLUMNS = "kind, tag, amount, by, day, lot, holder, job, due, note, corrects, id, at, digest"
+INSERT = f"INSERT INTO movement ({COLUMNS}) VALUES ({', '.join('?' * 14)})"
 
 
 def post(crib: Crib, movement: Movement, at: str) -> Movement:

@@ -1,4 +1,4 @@
-"""The files of a seed inventory and their columns: a table that the reader, the export and docs/file-formats.md share."""
+"""The files of a seed inventory and their columns: one table for the reader, the export and docs/file-formats.md."""
 
 from __future__ import annotations
 

@@ -28,11 +28,13 @@ WRENCHES = """
     FROM item JOIN wrench USING (tag) ORDER BY tag
 """
 CONSUMABLES = """
-    SELECT tag, description, stock_unit, pack, coalesce(inside, 0), minimum, maximum, supplier, unit_cost,
+    SELECT item.tag, description, stock_unit, pack, coalesce(inside, 0), minimum, maximum, supplier, unit_cost,
            coalesce(lot.lot, ''), expires_on, location, traits, hazards, service_life_days, note
-    FROM item JOIN consumable USING (tag)
-    LEFT JOIN lot USING (tag) LEFT JOIN balance ON balance.tag = item.tag AND balance.lot = lot.lot
-    WHERE inside > 0 OR outside > 0 OR coalesce(lot.lot, '') = (SELECT coalesce(min(lot), '') FROM lot AS first WHERE first.tag = item.tag)
+    FROM item JOIN consumable ON consumable.tag = item.tag
+    LEFT JOIN lot ON lot.tag = item.tag
+    LEFT JOIN balance ON balance.tag = item.tag AND balance.lot = lot.lot
+    WHERE inside > 0 OR outside > 0
+       OR coalesce(lot.lot, '') = (SELECT coalesce(min(lot), '') FROM lot AS first WHERE first.tag = item.tag)
     ORDER BY item.tag, lot.lot
 """
 SUPPLIERS = "SELECT name, lead_days, minimum_order, note FROM supplier ORDER BY name"

@@ -150,9 +150,7 @@ def loan_lot(loan: SeedLoan, item: SeedItem) -> str | None:
 def put(crib: Crib, table: str, key: str, row: Mapping[str, object], done: Loaded) -> bool:
     """Insert or update one row; whether it is new. Only words that differ are written."""
     columns = list(row)
-    found = crib.connection.execute(
-        f"SELECT {', '.join(columns)} FROM {table} WHERE {key} = ?", (row[key],)
-    ).fetchone()
+    found = crib.connection.execute(f"SELECT {', '.join(columns)} FROM {table} WHERE {key} = ?", (row[key],)).fetchone()
     if found is None:
         marks = ", ".join("?" * len(columns))
         extra = ", meaning" if table == "item" else ""

@@ -1,0 +1,42 @@
+"""Use cases of the keeper: load a folder into the crib's file."""
+
+from __future__ import annotations
+
+import os
+import tempfile
+from pathlib import Path
+
+from cribkit.domain.problem import BadInput, Problem
+from cribkit.store.faults import unusable
+from cribkit.store.opening import open_crib
+from cribkit.store.seed.folder import read_folder
+from cribkit.store.seed.load import Entry, Loaded, Recount
+from cribkit.store.seed.load import load as load_seed
+from cribkit.store.seed.parts import Seed
+
+__all__ = ["Entry", "Loaded", "Recount", "load_folder"]
+
+
+def load_folder(path: Path, folder: Path, entry: Entry, recount: bool = False) -> tuple[Loaded, tuple[Problem, ...]]:
+    """Load the folder's files; what was done, and warnings about the crib's file. Only a good load makes a crib."""
+    seed = read_folder(folder)
+    if not path.exists():
+        return load_new(path, seed, entry)
+    with open_crib(path, write=True) as crib:
+        return load_seed(crib, seed, entry, recount), crib.warnings
+
+
+def load_new(path: Path, seed: Seed, entry: Entry) -> tuple[Loaded, tuple[Problem, ...]]:
+    """Make the crib beside its place and put it there when it is whole; a crib that came meanwhile is kept."""
+    try:
+        with tempfile.TemporaryDirectory(dir=path.absolute().parent, prefix=".cribkit-") as beside:
+            young = Path(beside) / path.name
+            with open_crib(young, write=True, create=True) as crib:
+                done, warnings = load_seed(crib, seed, entry), crib.warnings
+            os.link(young, path)
+    except FileExistsError:
+        raise BadInput.of("crib-came", "another desk made this crib just now", "load again.", str(path)) from None
+    except OSError as error:
+        why = f"no crib can be made here ({error.strerror})"
+        raise unusable("crib-cannot-be-made", path, why, "choose another place, or make the folder first.") from error
+    return done, warnings

@@ -1,0 +1,145 @@
+"""What the keeper's commands say."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import asdict
+from pathlib import Path
+from textwrap import fill
+
+from cribkit.desk.keeping import Loaded, Recount
+from cribkit.domain.problem import Problem
+from cribkit.domain.wording import Meaning
+from cribkit.report.answer import Answer, Listing
+from cribkit.report.forms import cell
+
+WORST = 10  # descriptions that are shown of those that could not be read
+
+
+def loaded(done: Loaded, warnings: tuple[Problem, ...]) -> Answer:
+    """What a load added, changed and left alone."""
+    return Answer(
+        "load",
+        ok=True,
+        result=lambda: loaded_json(done),
+        listing=lambda: loaded_listing(done),
+        text=lambda width: loaded_text(done, width),
+        problems=warnings,
+    )
+
+
+def loaded_json(done: Loaded) -> Mapping[str, object]:
+    """The JSON result of `load`."""
+    return {
+        "added": done.added,
+        "changed": [asdict(change) for change in done.changes],
+        "quantities": [asdict(one) for one in done.recounts],
+        "recounted": done.recounted,
+        "movements": done.posted,
+        "not_in_files": done.vanished,
+        "unread": [asdict(one) for one in done.unread],
+        "ignored_files": done.ignored,
+    }
+
+
+def loaded_listing(done: Loaded) -> Listing:
+    """Every change as a row."""
+    added = [(tag, "added", "", None, None) for tag in done.added]
+    changed = [(one.tag, "changed", one.column, one.before, one.after) for one in done.changes]
+    posted = "counted" if done.recounted else "quantity differs"
+    counts = [(one.tag, posted, f"lot {one.lot}" if one.lot else "", one.ledger, one.file) for one in done.recounts]
+    gone = [(tag, "not in the files", "", None, None) for tag in done.vanished]
+    return Listing(("tag", "what", "column", "before", "after"), (*added, *changed, *counts, *gone))
+
+
+def loaded_text(done: Loaded, width: int) -> str:
+    """The page of `load`."""
+    head = "Nothing is new: the crib already says what the files say."
+    if not done.nothing_new:
+        words = counted(len(done.changes), "changed word")
+        head = f"Loaded: {counted(len(done.added), 'new item')}, {words}, {counted(done.posted, 'movement')}."
+    lines = [head]
+    lines += [
+        f"  {one.tag}: {one.column}: {cell(one.before) or '-'} -> {cell(one.after) or '-'}" for one in done.changes
+    ]
+    lines += recount_lines(done)
+    if done.vanished:
+        lines.append(paragraph(f"In the crib but not in the files (left alone): {', '.join(done.vanished)}", width))
+    if done.ignored:
+        lines.append(paragraph(f"Not a crib's file, ignored: {', '.join(done.ignored)}", width))
+    return "\n".join([*lines, *unread_lines(done, width)])
+
+
+def recount_lines(done: Loaded) -> list[str]:
+    """Quantities that differ."""
+    if not done.recounts:
+        return []
+    head = "Counted:" if done.recounted else "Quantities that differ, not posted (--recount posts them as counts):"
+    return [head, *(f"  {recount_text(one)}" for one in done.recounts)]
+
+
+def recount_text(one: Recount) -> str:
+    """One quantity in the crib and in the files."""
+    lot = f" lot {one.lot}" if one.lot else ""
+    unit = "" if one.unit == "each" else f" {one.unit}"
+    return f"{one.tag}{lot}: crib {cell(one.ledger)}{unit}, files {cell(one.file)}{unit}"
+
+
+def unread_lines(done: Loaded, width: int) -> list[str]:
+    """Descriptions that the reader could not use well."""
+    if not done.unread:
+        return []
+    lines = [
+        paragraph(
+            f"{counted(len(done.unread), 'description')} could not be read fully; such an item is offered only to be "
+            "confirmed, or not at all. The worst (see `cribkit read`):",
+            width,
+        )
+    ]
+    for one in done.unread[:WORST]:
+        what = f"unread: {', '.join(one.words)}" if one.family else "not understood"
+        lines.append(f"  {one.tag}: {one.description} ({what})")
+    return lines
+
+
+def exported(paths: tuple[Path, ...]) -> Answer:
+    """Which files were written."""
+    return Answer(
+        "export",
+        ok=True,
+        result=lambda: {"files": [str(path) for path in paths]},
+        listing=lambda: Listing(("file",), tuple((str(path),) for path in paths)),
+        text=lambda width: "\n".join(f"Wrote {path}" for path in paths),
+    )
+
+
+def understood(meaning: Meaning) -> Answer:
+    """How a description was read."""
+    rows = [("family", meaning.family or "not understood"), *meaning.attributes]
+    rows += [("trait", trait) for trait in sorted(meaning.traits)]
+    rows += [("contains", member.text) for member in meaning.members]
+    rows += [("not used", word) for word in meaning.unread]
+    return Answer(
+        "read",
+        ok=bool(meaning.family),
+        result=lambda: {
+            "text": meaning.text,
+            "kind": meaning.kind,
+            "family": meaning.family,
+            "attributes": dict(meaning.attributes),
+            "traits": sorted(meaning.traits),
+            "members": [member.text for member in meaning.members],
+            "unread": list(meaning.unread),
+        },
+        listing=lambda: Listing(("what", "value"), tuple(rows)),
+    )
+
+
+def counted(number: int, noun: str) -> str:
+    """1 item, 2 items."""
+    return f"{number} {noun}{'' if number == 1 else 's'}"
+
+
+def paragraph(text: str, width: int) -> str:
+    """Text filled to the width."""
+    return fill(text, width, subsequent_indent="  ", break_on_hyphens=False, break_long_words=False)
