@@ -29,5 +29,8 @@ COMMANDS: tuple[Entry, ...] = (
     Entry("lint", TECHNICIAN, "cribkit.cli.technician:lint"),
     Entry("load", KEEPER, "cribkit.cli.keeper:load"),
     Entry("export", KEEPER, "cribkit.cli.keeper:export"),
+    Entry("backup", KEEPER, "cribkit.cli.keeper:backup"),
+    Entry("restore", KEEPER, "cribkit.cli.keeper:restore"),
+    Entry("audit", KEEPER, "cribkit.cli.keeper:audit"),
     Entry("read", KEEPER, "cribkit.cli.keeper:read"),
 )

@@ -11,6 +11,7 @@ from cribkit.cli.opening import path_of, reading
 from cribkit.cli.options import As, By, Demo, Form, Json, On, form, now, person, today
 from cribkit.cli.output import emit
 
+Replace = Annotated[bool, typer.Option("--replace", help="Take the place of what is there.")]
 Recount = Annotated[bool, typer.Option("--recount", help="Post quantities that differ as counts; needs a name.")]
 OPENING = "opening stock"  # who posts what was there before the first day, if nobody gives a name
 
@@ -70,7 +71,64 @@ def read(
 
     Example: cribkit read "8 mm socket, 1/4 drive"
     """
-    from cribkit.domain.wording import read as understand
+    from cribkit.domain.wording import read as understand  # type: ignore[attr-defined, unused-ignore]  # until the reader is there
     from cribkit.report.keeping import understood
 
     emit(understood(understand(text, kind)), form(as_, json))
+
+
+def backup(
+    ctx: typer.Context,
+    file: Annotated[Path, typer.Argument(help="Where the copy goes.", metavar="FILE")],
+    replace: Replace = False,
+    as_: As = Form.TABLE,
+    json: Json = False,
+) -> None:
+    """Copy the crib to a file, also while others post, and verify the copy.
+
+    Example: cribkit backup crib-2026-11-25.db
+    """
+    from cribkit.desk.keeping import back_up
+    from cribkit.report.keeping import copied
+
+    emit(copied("backup", back_up(path_of(ctx), file, replace)), form(as_, json))
+
+
+def restore(
+    ctx: typer.Context,
+    file: Annotated[Path, typer.Argument(help="The backup.", metavar="FILE")],
+    replace: Replace = False,
+    as_: As = Form.TABLE,
+    json: Json = False,
+) -> None:
+    """Put a backup in the crib's place; a crib that is there is kept beside it.
+
+    Example: cribkit restore crib-2026-11-25.db --replace
+    """
+    from cribkit.desk.keeping import put_back
+    from cribkit.report.keeping import copied
+
+    emit(copied("restore", put_back(path_of(ctx), file, replace)), form(as_, json))
+
+
+def audit(
+    ctx: typer.Context,
+    was: Annotated[
+        str, typer.Option("--was", metavar="COUNT:DIGEST", help="What an earlier audit noted: proves it still stands.")
+    ] = "",
+    demo: Demo = False,
+    as_: As = Form.TABLE,
+    json: Json = False,
+) -> None:
+    """Prove that the crib's file is whole and that nobody changed the past.
+
+    Checks the file and its schema, the chain of movements, and the balances and loans that are kept from them.
+    Note what it prints on paper: with --was a later audit proves that nothing before was changed or cut off.
+
+    Example: cribkit audit
+    """
+    from cribkit.desk.keeping import audit as prove
+    from cribkit.report.keeping import audited
+
+    with reading(ctx, demo) as crib:
+        emit(audited(prove(crib, was)), form(as_, json))

@@ -7,6 +7,10 @@ import tempfile
 from pathlib import Path
 
 from cribkit.domain.problem import BadInput, Problem
+from cribkit.store.audit import Audit, audit
+from cribkit.store.backup import Copied
+from cribkit.store.backup import backup as back_up
+from cribkit.store.backup import restore as put_back
 from cribkit.store.faults import unusable
 from cribkit.store.opening import open_crib
 from cribkit.store.seed.folder import read_folder
@@ -14,7 +18,7 @@ from cribkit.store.seed.load import Entry, Loaded, Recount
 from cribkit.store.seed.load import load as load_seed
 from cribkit.store.seed.parts import Seed
 
-__all__ = ["Entry", "Loaded", "Recount", "load_folder"]
+__all__ = ["Audit", "Copied", "Entry", "Loaded", "Recount", "audit", "back_up", "load_folder", "put_back"]
 
 
 def load_folder(path: Path, folder: Path, entry: Entry, recount: bool = False) -> tuple[Loaded, tuple[Problem, ...]]:

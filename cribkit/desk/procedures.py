@@ -7,10 +7,10 @@ from collections.abc import Iterable
 from dataclasses import dataclass, replace
 from pathlib import Path
 
-from cribkit.desk.demo import demo_folder
 from cribkit.domain.problem import BadInput, Problem, refuse
 from cribkit.domain.procedure import READER_VERSION, Procedure, from_json, to_json
 from cribkit.store.cache import cached, forget
+from cribkit.store.demo_folder import demo_folder
 
 HERE = Path("procedures")
 SUFFIX = ".toml"

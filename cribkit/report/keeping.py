@@ -7,7 +7,7 @@ from dataclasses import asdict
 from pathlib import Path
 from textwrap import fill
 
-from cribkit.desk.keeping import Loaded, Recount
+from cribkit.desk.keeping import Audit, Copied, Loaded, Recount
 from cribkit.domain.problem import Problem
 from cribkit.domain.wording import Meaning
 from cribkit.report.answer import Answer, Listing
@@ -111,6 +111,46 @@ def exported(paths: tuple[Path, ...]) -> Answer:
         listing=lambda: Listing(("file",), tuple((str(path),) for path in paths)),
         text=lambda width: "\n".join(f"Wrote {path}" for path in paths),
     )
+
+
+def copied(command: str, done: Copied) -> Answer:
+    """A backup that was made or put back."""
+    facts = {
+        "file": str(done.path),
+        "movements": done.audit.movements,
+        "head": done.audit.head,
+        "kept": str(done.kept) if done.kept else None,
+    }
+    verb = "Wrote" if command == "backup" else "Restored"
+    kept = f"\nWhat was there is kept as {done.kept}." if done.kept else ""
+    text = f"{verb} {done.path}: verified, {counted(done.audit.movements, 'movement')}.{kept}"
+    return Answer(
+        command,
+        ok=True,
+        result=lambda: facts,
+        listing=lambda: Listing(tuple(facts), (tuple(facts.values()),)),
+        text=lambda width: text,
+    )
+
+
+def audited(found: Audit) -> Answer:
+    """What an audit proved, or what it found."""
+    columns = ("where", "what", "finding", "next")
+    rows = tuple((one.source, one.code, one.message, one.next) for one in found.problems)
+    return Answer(
+        "audit",
+        ok=found.sound,
+        result=lambda: {"sound": found.sound, "movements": found.movements, "head": found.head},
+        listing=lambda: Listing(columns, rows, empty="Sound."),
+        text=lambda width: audit_text(found),
+        problems=found.problems,
+    )
+
+
+def audit_text(found: Audit) -> str:
+    """The page of `audit`; what is wrong stands with the problems."""
+    state = "Sound" if found.sound else f"NOT SOUND: {counted(len(found.problems), 'problem')}"
+    return f"{state}: {counted(found.movements, 'movement')}.\nNote for the next audit: --was {found.head[:24]}"
 
 
 def understood(meaning: Meaning) -> Answer:

@@ -54,7 +54,7 @@ def items_of(connection: sqlite3.Connection, where: str, values: Sequence[object
             tag=tag,
             kind=Kind(kind),
             description=description,
-            meaning=Meaning.from_json(meaning),
+            meaning=Meaning.from_json(meaning),  # type: ignore[attr-defined, unused-ignore]  # until the reader is there
             location=location,
             condition=Condition(condition),
             on_hand=whole(on_hand[tag]),
