@@ -6,9 +6,9 @@ from pathlib import Path
 import pytest
 
 from cribkit.desk import procedures as desk
-from cribkit.desk.demo import demo_folder
 from cribkit.desk.procedures import all_procedures, find_procedure, find_procedures, lint, read_file
 from cribkit.domain.problem import BadInput
+from cribkit.store.demo_folder import demo_folder
 
 TEXT = """\
 id = "{id}"
