@@ -86,6 +86,13 @@ def test_a_damaged_entry_is_made_anew(home: Path, damage: bytes) -> None:
     assert make.calls == 2
 
 
+def test_contents_with_one_checksum_do_not_answer_for_each_other(home: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr(cache, "crc32", lambda data: 1)
+    assert cached("room", "1", "one", Maker("1")) == "1"
+    assert cached("room", "1", "two", Maker("2")) == "2"
+    assert cached("room", "1", "one", Maker("1")) == "1"
+
+
 def test_a_cut_off_entry_is_made_anew(home: Path) -> None:
     make = Maker()
     cached("room", "1", "a", make)
@@ -127,7 +134,7 @@ def test_a_full_disk_is_no_reason_to_fail(home: Path, monkeypatch: pytest.Monkey
     def full(*args: object, **named: object) -> None:
         raise OSError(28, "No space left on device")
 
-    monkeypatch.setattr(cache.tempfile, "mkstemp", full)
+    monkeypatch.setattr("tempfile.mkstemp", full)
     assert cached("room", "1", "a", Maker()) == "made\nof ½"
 
 

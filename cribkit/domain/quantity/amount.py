@@ -3,14 +3,13 @@
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass
 from functools import cache
 
 from cribkit.domain.problem import BadInput, CribkitError
-from cribkit.domain.quantity.numbers import NUMBER, number, plain, show
+from cribkit.domain.quantity.measure import BASES, Amount
+from cribkit.domain.quantity.numbers import NUMBER, number, plain
 from cribkit.domain.tables import table
 
-BASES = ("each", "mL", "g", "mm")
 HINT = 'write it as "4", "120 mL", "0.5 L", "250 g" or "1.5 m".'
 TIMES = re.compile(r"(?P<times>[1-9][0-9]{0,5})\s?[x×*]\s?(?P<rest>.*)\Z", re.IGNORECASE)
 SHAPE = re.compile(rf"(?P<number>{NUMBER})\s*(?P<unit>.*)\Z")
@@ -19,18 +18,6 @@ DEGREES = {
     **dict.fromkeys(("°", "deg", "degs", "degree", "degrees"), 1.0),
     **dict.fromkeys(("turn", "turns", "rev", "revs", "of a turn", "revolution", "revolutions"), 360.0),
 }
-
-
-@dataclass(frozen=True, slots=True)
-class Amount:
-    """So many of "each", so much in mL, g or mm."""
-
-    value: float
-    unit: str  # one of BASES
-    text: str = ""
-
-    def __str__(self) -> str:
-        return format_amount(self.value, self.unit)
 
 
 def parse_amount(text: str) -> Amount:
@@ -63,19 +50,6 @@ def parse_angle_deg(text: str) -> float:
     if shape is None or shape["unit"].strip(" .").lower() not in DEGREES:
         raise BadInput.of("not-angle", f"{text.strip()[:60]!r} is not an angle", 'write it as "90°" or "1/4 turn".')
     return number(shape["number"]) * DEGREES[shape["unit"].strip(" .").lower()]
-
-
-def format_amount(value: float, unit: str) -> str:
-    """As people read it: "4", "120 mL", "1.5 m", "250 g"."""
-    if unit == "each":
-        return show(value)
-    if unit == "mm" and value >= 1000:
-        return f"{show(value / 1000)} m"
-    if unit == "mL" and value >= 1000:
-        return f"{show(value / 1000)} L"
-    if unit == "g" and value >= 1000:
-        return f"{show(value / 1000)} kg"
-    return f"{show(value)} {unit}"
 
 
 def _measure(tidy: str, text: str) -> tuple[float, str]:

@@ -61,9 +61,3 @@ def number(text: str) -> float:
             f"write {clear} without a separator, or with a decimal point.",
         )
     return float(text.replace(",", "."))
-
-
-def show(value: float) -> str:
-    """A number in at most six digits without trailing zeros and never with an exponent."""
-    text = f"{value:.6g}"
-    return text if "e" not in text else f"{value:.12f}".rstrip("0").rstrip(".")

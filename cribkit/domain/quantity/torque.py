@@ -10,7 +10,8 @@ import re
 from dataclasses import dataclass
 
 from cribkit.domain.problem import BadInput, CribkitError
-from cribkit.domain.quantity.numbers import NUMBER, number, plain, show
+from cribkit.domain.quantity.measure import show
+from cribkit.domain.quantity.numbers import NUMBER, number, plain
 from cribkit.domain.quantity.units import TorqueUnit, torque_unit
 
 AGREE = 0.03  # how far a second value may be from the first
@@ -74,11 +75,6 @@ def parse_torque(text: str) -> Torque:
     for other in others:
         _agree(spec, other)
     return spec
-
-
-def format_torque(value: float, unit: TorqueUnit) -> str:
-    """A value with its unit, such as "89 in-lb": six digits at most, and `parse_torque` reads it back."""
-    return f"{show(value)} {unit.symbol}"
 
 
 def _one(part: str, text: str) -> Torque:

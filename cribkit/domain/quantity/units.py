@@ -13,6 +13,7 @@ from functools import cache
 from typing import Any, TypeVar
 
 from cribkit.domain.problem import BadInput
+from cribkit.domain.quantity.measure import show
 from cribkit.domain.quantity.numbers import plain
 from cribkit.domain.tables import table
 
@@ -42,6 +43,11 @@ def torque_unit(text: str) -> TorqueUnit:
     if pair is None:
         raise BadInput.of("not-torque", f"{tidy!r} is not a unit of torque", HINT)
     return _unit(*pair)
+
+
+def format_torque(value: float, unit: TorqueUnit) -> str:
+    """A value with its unit, such as "89 in-lb": six digits at most, and `parse_torque` reads it back."""
+    return f"{show(value)} {unit.symbol}"
 
 
 @cache
