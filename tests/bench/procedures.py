@@ -14,8 +14,8 @@ import tempfile
 import time
 from pathlib import Path
 
-from cribkit.desk.demo import demo_folder
 from cribkit.desk.procedures import read_all
+from cribkit.store.demo_folder import demo_folder
 
 RUNS = 15
 READ = "from cribkit.desk.procedures import find_procedure; find_procedure('plenum-reseal', demo=True)"
