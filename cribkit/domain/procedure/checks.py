@@ -18,6 +18,7 @@ ANGLE_GAUGE = re.compile(
     r"|\bprotractor|\bangle[ -]torque|\bangle wrench",
     re.IGNORECASE,
 )
+ACROSS = 90.0  # degrees: an adapter across the wrench leaves the setting as it is
 FILLERS = frozenset({"a", "an", "and", "for", "in", "new", "of", "on", "the", "to", "with"})
 
 
@@ -44,7 +45,7 @@ def check_draft(draft: Draft) -> Iterator[Problem]:
     specs: dict[int, Spec] = {}
     for at, need in enumerate(draft.torques):
         try:
-            specs[at] = parse_spec(need.spec, need.tolerance, need.steps)
+            specs[at] = need.asks()
         except BadInput as error:
             yield from _spec_problems(draft, at, error)
     yield from _angle_gauge(draft, specs)
@@ -101,9 +102,10 @@ def _angle_gauge(draft: Draft, specs: dict[int, Spec]) -> Iterator[Problem]:
 
 def _offsets(draft: Draft) -> Iterator[Problem]:
     """An adapter changes the setting by its offset: without one the setting would be wrong."""
-    todo = 'add offset = "40 mm", from square to fastener; a part in line with the square is an extension.'
+    todo = 'add offset = "40 mm", from square to fastener ("0 mm" for a part in line with the square).'
     for at, need in enumerate(draft.torques):
-        if need.reach and need.reach.adapter and not need.reach.offset_mm:
+        reach = need.reach
+        if reach and reach.adapter and reach.offset_mm is None and reach.angle_deg != ACROSS:
             yield draft.problem(at, "reach", "no-offset", f"the adapter of {need.id} has no offset", todo)
 
 

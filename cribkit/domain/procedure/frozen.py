@@ -4,12 +4,15 @@ from __future__ import annotations
 
 import json
 from dataclasses import asdict, replace
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 from cribkit.domain.procedure.model import ConsumableNeed, Procedure, Reach, ToolNeed, TorqueNeed
-from cribkit.domain.quantity import Amount
+from cribkit.domain.quantity import Amount, TorqueUnit
 
-READER_VERSION = 1  # raised whenever the same text may give another procedure or another problem
+if TYPE_CHECKING:
+    from cribkit.domain.torque import Spec, Step
+
+READER_VERSION = 2  # raised whenever the same text may give another procedure or another problem
 
 
 def to_json(procedure: Procedure) -> str:
@@ -38,7 +41,20 @@ def _tool(row: dict[str, Any]) -> ToolNeed:
 
 def _torque(row: dict[str, Any]) -> TorqueNeed:
     reach = Reach(**row["reach"]) if row["reach"] else None
-    return TorqueNeed(**{**row, "steps": tuple(row["steps"]), "reach": reach})
+    return TorqueNeed(**{**row, "steps": tuple(row["steps"]), "reach": reach, "known": _spec(row["known"])})
+
+
+def _spec(row: dict[str, Any]) -> Spec:
+    from cribkit.domain.torque import Spec
+
+    return Spec(**{**row, "unit": TorqueUnit(**row["unit"]), "steps": tuple(_step(step) for step in row["steps"])})
+
+
+def _step(row: dict[str, Any]) -> Step:
+    from cribkit.domain.torque import Step, StepKind, Wanted
+
+    wanted = row["wanted"] and Wanted(**{**row["wanted"], "unit": TorqueUnit(**row["wanted"]["unit"])})
+    return Step(**{**row, "kind": StepKind(row["kind"]), "wanted": wanted})
 
 
 def _consumable(row: dict[str, Any]) -> ConsumableNeed:

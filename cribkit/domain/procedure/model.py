@@ -5,9 +5,13 @@ Every need keeps the line of its file, so that a later finding can be traced to 
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
+from typing import TYPE_CHECKING
 
 from cribkit.domain.quantity import Amount
+
+if TYPE_CHECKING:
+    from cribkit.domain.torque import Spec
 
 RIGHT_HAND, LEFT_HAND = "right-hand", "left-hand"
 
@@ -54,6 +58,15 @@ class TorqueNeed:
     replace: bool = False  # one-time-use: never fitted again
     without_wrench: str = ""  # the procedure's own fallback; never counts as covered
     line: int = 0
+    known: Spec | None = field(default=None, compare=False, repr=False)  # what `asks` gives, where it was read before
+
+    def asks(self) -> Spec:
+        """The spec with its tolerance and steps, read. BadInput where they cannot be read."""
+        if self.known is not None:
+            return self.known
+        from cribkit.domain.torque import parse_spec
+
+        return parse_spec(self.spec, self.tolerance, self.steps)
 
 
 @dataclass(frozen=True, slots=True)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 import tomllib
+from dataclasses import replace
 from difflib import get_close_matches
 from typing import TYPE_CHECKING, Any, TypeVar
 
@@ -210,7 +211,7 @@ def _procedure(top: schema.ProcedureTable, draft: Draft, lines: Lines) -> Proced
         covers=tuple(top.covers),
         moves=tuple(top.moves),
         tools=draft.tools,
-        torques=draft.torques,
+        torques=tuple(replace(need, known=need.asks()) for need in draft.torques),
         consumables=draft.consumables,
         file=draft.source,
         line=lines.of(("id",)),

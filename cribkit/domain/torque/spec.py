@@ -12,7 +12,8 @@ from functools import lru_cache
 
 from cribkit.domain.problem import BadInput
 from cribkit.domain.quantity.numbers import NUMBER, number, plain
-from cribkit.domain.torque.steps import Step, StepKind, read_steps, shifted
+from cribkit.domain.torque.asked import Spec, Step, StepKind
+from cribkit.domain.torque.steps import read_steps, shifted
 from cribkit.domain.torque.values import read_wanted
 from cribkit.domain.torque.wanted import SLACK, Wanted
 
@@ -20,38 +21,6 @@ GIVE = re.compile(rf"\s*(?:±|\+\s?/?\s?-)?\s*(?P<one>{NUMBER})\s*(?P<unit>%|[^0
 UNEQUAL = re.compile(
     rf"\s*\+\s*(?P<plus>{NUMBER})\s*%?\s*[/,]?\s*-\s*(?P<minus>{NUMBER})\s*(?P<unit>%|[^0-9%±+]*)\s*\Z"
 )
-
-
-@dataclass(frozen=True, slots=True)
-class Spec(Wanted):
-    """A tightening specification: the torque that counts (the last one), and the steps to it where there are any."""
-
-    steps: tuple[Step, ...] = ()
-    prevailing: bool = False  # the fastener's prevailing torque is measured and added on the job
-
-    @property
-    def torques(self) -> tuple[Wanted, ...]:
-        """Every different torque that a wrench must apply or check, in order; the spec's own among them."""
-        found: list[Wanted] = []
-        for wanted in (*(step.wanted for step in self.steps if step.wanted), self.main):
-            if not any(same(wanted, other) for other in found):
-                found.append(wanted)
-        return tuple(found)
-
-    @property
-    def main(self) -> Wanted:
-        """The torque that counts, without its steps."""
-        return Wanted(self.text, self.unit, self.target_nm, self.low_nm, self.high_nm)
-
-    @property
-    def needs_angle_gauge(self) -> bool:
-        """Whether some step is given in degrees: an angle gauge, or a wrench that measures angle, must be there."""
-        return any(step.kind is StepKind.ANGLE for step in self.steps)
-
-    @property
-    def one_time(self) -> bool:
-        """Whether some step says that the fastener is replaced."""
-        return any(step.kind is StepKind.REPLACE for step in self.steps)
 
 
 def parse_spec(spec: str, tolerance: str = "", steps: Iterable[str] = ()) -> Spec:
@@ -165,18 +134,6 @@ def inside(torque_nm: float, band: Wanted) -> bool:
     slack = SLACK * torque_nm
     low, high = band.low_nm, band.high_nm
     return (low is None or torque_nm >= low - slack) and (high is None or torque_nm <= high + slack)
-
-
-def same(one: Wanted, other: Wanted) -> bool:
-    """Whether two torques ask for the same, whatever the words."""
-    return one.unit == other.unit and all(
-        a == b or (a is not None and b is not None and abs(a - b) <= SLACK * max(a, b))
-        for a, b in (
-            (one.target_nm, other.target_nm),
-            (one.low_nm, other.low_nm),
-            (one.high_nm, other.high_nm),
-        )
-    )
 
 
 __all__ = ["Spec", "Step", "StepKind", "Wanted", "parse_spec", "read_wanted"]

@@ -4,46 +4,16 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator
-from dataclasses import dataclass, replace
-from enum import StrEnum
+from dataclasses import replace
 from functools import cache
 
 from cribkit.domain.problem import BadInput
 from cribkit.domain.quantity import TorqueUnit
 from cribkit.domain.quantity.numbers import NUMBER, number, plain
 from cribkit.domain.tables import table
+from cribkit.domain.torque.asked import Step, StepKind
 from cribkit.domain.torque.values import any_of, read_wanted
 from cribkit.domain.torque.wanted import Wanted
-
-
-class StepKind(StrEnum):
-    """What is done in one step."""
-
-    TORQUE = "torque"  # tighten to a torque
-    ANGLE = "angle"  # turn on by so many degrees: needs an angle gauge or a wrench that measures angle
-    TURN = "turn"  # turn on by a part of a turn or so many flats: by eye or by a mark
-    LOOSEN = "loosen"
-    HAND = "hand"  # by hand, no tool
-    SNUG = "snug"  # until the resistance rises and the parts are seated
-    CHECK = "check"  # the torque must be at least (or within) this
-    REPLACE = "replace"  # a new fastener
-    REPEAT = "repeat"  # go through the order again
-
-
-@dataclass(frozen=True, slots=True)
-class Step:
-    """One step. Angles in degrees; a band of angles has its ends."""
-
-    kind: StepKind
-    text: str
-    wanted: Wanted | None = None
-    angle: float | None = None
-    angle_low: float | None = None
-    angle_high: float | None = None
-    label: str = ""  # "bolt 9": the step is for these alone
-    prevailing: bool = False  # the fastener's own prevailing torque is added
-    added_nm: float = 0.0  # that prevailing torque where the text states it
-
 
 STAGE = re.compile(
     r"(?:(?:first|second|third|fourth|fifth|final|last|next|[0-9]+(?:st|nd|rd|th))\s+(?:stage|pass|step|round)"
