@@ -50,8 +50,8 @@ def number(text: str) -> float:
     mixed = MIXED.match(text)
     if mixed:
         whole, over, under = (int(part or 0) for part in mixed.groups())
-        if under == 0:
-            raise BadInput.of("unreadable", f"{text!r} divides by zero", "write the number that is meant.")
+        if not 0 < over < under:  # "12/10 N·m" may mean 12 or 10: never guess
+            raise BadInput.of("unreadable", f"{text!r} is not a fraction below one", "write the number as a decimal.")
         return whole + over / under
     if THOUSANDS.match(text):
         clear = text.replace(",", "")
