@@ -3,6 +3,7 @@
 import subprocess
 import sys
 
+import pint
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
@@ -43,6 +44,22 @@ def test_the_table_of_factors_is_what_the_registry_makes(symbol: str) -> None:
     row = UNITS[symbol]
     assert registry_factor(row["force"], row["length"]) == pytest.approx(row["nm"], rel=1e-14)
     assert torque_unit(symbol) == TorqueUnit(symbol, row["nm"])
+
+
+# pint's own full registry, which shares no definition with ours.
+def test_the_factors_are_those_of_a_reference_library() -> None:
+    registry = pint.UnitRegistry()
+    theirs = {
+        "N·m": "newton * meter",
+        "in-lb": "force_pound * inch",
+        "ft-lb": "force_pound * foot",
+        "in-oz": "force_ounce * inch",
+        "kgf·m": "force_kilogram * meter",
+        "kgf·cm": "force_kilogram * centimeter",
+    } | {f"{prefix}N·m": f"{prefix}N * meter" for prefix in ("m", "c", "d", "da", "k")}
+    assert set(theirs) == set(UNITS)
+    for symbol, name in theirs.items():
+        assert torque_unit(symbol).nm == pytest.approx(registry.Quantity(1, name).to("N*m").magnitude, rel=1e-14)
 
 
 # Common practice, no source.
