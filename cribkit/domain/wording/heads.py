@@ -1,0 +1,42 @@
+"""From a fastener's head to the sockets and bits that turn it."""
+
+from __future__ import annotations
+
+import re
+
+from cribkit.domain.wording.meaning import Meaning
+from cribkit.domain.wording.reader import read_one
+
+_INSIDE = re.compile(r"internal|allen|socket|recess|cap|key|inhex", re.I)
+
+
+def head_drivers(head: str) -> tuple[Meaning, ...]:
+    """The sockets, bit sockets or crowfoot that fit a head such as "8 mm hex", "E10", "T30" or "PH2".
+
+    Best first; nothing where the head cannot be read.
+    """
+    plain = head.lower()
+    if "flare" in plain or "pipe nut" in plain or "line nut" in plain:
+        return _read(f"{_size(plain)} flare nut crowfoot", f"{_size(plain)} crowfoot")
+    tip = dict(read_one(f"{head} bit socket").attributes).get("tip", "")
+    if tip.startswith("E"):
+        return _read(f"{tip} external six lobe socket")
+    if "spark plug" in plain:
+        return _read(f"{_size(plain)} spark plug socket", f"{_size(plain)} socket deep")
+    if (re.search(r"\bhex", plain) and not _INSIDE.search(plain)) or not tip or _plain_size(plain):
+        return _read(f"{_size(plain)} socket") if _size(plain) else ()
+    return _read(f"{head} bit socket")
+
+
+def _plain_size(head: str) -> bool:
+    return bool(re.fullmatch(r"\s*[\d./ -]+\s*(?:mm|in(?:ch)?|\")?\s*(?:a/?f|bolt|nut|12[ -]?point|bi-?hex)?\s*", head))
+
+
+def _size(head: str) -> str:
+    found = re.search(r"\d[\d./ -]*\s*(?:mm|inch|in\b|\")?", head)
+    return found[0].strip() if found else ""
+
+
+def _read(*texts: str) -> tuple[Meaning, ...]:
+    found = (read_one(text, "tool") for text in texts)
+    return tuple(meaning for meaning in found if {"size", "tip"} & dict(meaning.attributes).keys())

@@ -1,0 +1,308 @@
+"""From tidy text to tokens: words, numbers with units, and the codes of the trade (T30, M8x1.25, 5W-30, DOT 4)."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable
+from dataclasses import dataclass
+from fractions import Fraction
+from functools import cache
+
+from cribkit.domain.wording.tables import tables
+
+# Metric pitches by diameter, ISO 261 (from memory): tells M8x1.25 (a pitch) from M8x25 (a length).
+PITCHES: dict[str, frozenset[str]] = {
+    "2": frozenset({"0.4"}),
+    "2.5": frozenset({"0.45"}),
+    "3": frozenset({"0.5"}),
+    "3.5": frozenset({"0.6"}),
+    "4": frozenset({"0.7", "0.5", "0.75"}),
+    "5": frozenset({"0.8", "0.5"}),
+    "6": frozenset({"1", "0.75"}),
+    "7": frozenset({"1"}),
+    "8": frozenset({"1.25", "1", "0.75"}),
+    "10": frozenset({"1.5", "1.25", "1"}),
+    "12": frozenset({"1.75", "1.5", "1.25", "1"}),
+    "14": frozenset({"2", "1.5", "1.25", "1"}),
+    "16": frozenset({"2", "1.5", "1"}),
+    "18": frozenset({"2.5", "2", "1.5", "1"}),
+    "20": frozenset({"2.5", "2", "1.5", "1"}),
+    "22": frozenset({"2.5", "2", "1.5", "1"}),
+    "24": frozenset({"3", "2", "1.5"}),
+    "27": frozenset({"3", "2", "1.5"}),
+    "30": frozenset({"3.5", "2", "1.5"}),
+}
+NUM = (
+    r"(?:[1-4]-\d{1,2}/(?:2|4|8|16|32|64)\b|[1-4] \d{1,2}/(?:2|4|8|16|32|"
+    r"64)\b(?![\"']*[ -]*(?:inch|in)?[ .-]*(?:sq|dr|square|d\b))|\d{1,3}/\d{1,2}(?!\d)|"
+    r"\d*\.\d+|\d+)"
+)
+_LBF = r"(?:lbs?f?|pounds?|pound-force|#)"
+_FT = r"(?:ft|foot|feet)"
+_IN = r"(?:in|inch|inches)"
+TORQUE = (
+    rf"(?:n ?[.*-]? ?m\b|newton[ -]?met(?:re|er)s?|{_FT}[-./ ]*{_LBF}\b|{_LBF}[-./ ]*{_FT}\b|{_IN}[-./ ]*{_LBF}\b|"
+    rf"{_LBF}[-./ ]*{_IN}\b|kgf?[-./ ]?cm\b|kgf?[-./ ]?m\b|m[.-]?kg\b|[cd]n ?\.?m\b|kn ?\.?m\b|"
+    r"oz[ -]in\b|in[ -]oz\b)\.?"
+)
+UNIT = (
+    r"(?:mm(?![a-z])|milli?met(?:er|re)s?\b|millis?\b|mils?\b|\"|''|inch(?:es)?\b|"
+    r"ins?\b(?! (?:a|the|case|box|stock|tin|holder|rail|pouch|roll|can)\b)\.?|cm\b|"
+    r"centimet(?:er|re)s?\b|(?<!/\d)(?<!/\d\d)m\b|met(?:er|re)s\b|metre\b|ft\b|feet\b|foot\b)"
+)
+
+_PARTS = [
+    ("torque", rf"(?P<t1>{NUM})(?:\s*(?:-|to|/|\.\.|thru)\s*(?P<t2>{NUM}))?\s*-?(?P<tu>{TORQUE})"),
+    (
+        "visc",
+        (
+            r"(?:sae ?)?(?P<v1>\d{1,3})w[- /]?(?P<v2>\d{1,3})\b(?! ?v)|sae[- ]?(?P<v3>\d{1,3})\b(?!w)|"
+            r"iso ?vg ?(?P<v4>\d{2,3})\b|(?P<v5>75|80|85|90)w\b"
+        ),
+    ),
+    ("gl", r"gl[- ]?(?P<g1>[1-6])\b(?:/\d)?"),
+    ("nlgi", r"(?:nlgi|ep)[- ]?(?:no\.? ?)?(?P<n1>00|[0-3])\b"),
+    ("dot", r"dot[- ]?(?P<d1>5\.1|3|4|5)(?P<d2>\+| plus\b| ?lv\b)?"),
+    (
+        "thread",
+        (
+            r"m ?(?P<m1>\d{1,2}(?:\.\d)?)(?:\s*[x*]\s*(?P<m2>\d*\.\d+|\d+)(?:\s*(?:mm|p|"
+            r"pitch)\b)?)?(?:\s*[x*]\s*(?P<m3>\d*\.\d+|\d+)(?:\s*mm\b)?)?(?![\w./])"
+        ),
+    ),
+    (
+        "unc",
+        (
+            r"(?P<u1>\d{1,2}/\d{1,2}|#\d{1,2}|no\.? ?\d{1,2}|"
+            r"\b\d{1,2})\"?\s?-\s?(?P<u2>\d{2})(?=\s*(?:x|unc|unf|unef|tpi|bolt|nut|screw|stud|thread|"
+            r"tap|die|un\b|bsp|bsf))(?:\s*x\s*(?P<u3>[1-4] \d/\d{1,2}|\d{1,2}-\d/\d|\d/\d{1,2}|"
+            r"\d*\.\d+|\d+)\"?)?"
+        ),
+    ),
+    (
+        "tip",
+        (
+            r"(?P<p1>torx|tx|trx|t|e|ip|tp|ts|tr|ph|pz|sl|jis|sq|r|h|hx|xzn|txe|"
+            r"tks)[- ]?(?P<p2>\d{1,3}(?:\.\d)?)(?P<p3>[hs]|tr|tamper|x)?(?![\w./\"-]|\s*(?:tooth|"
+            r"teeth|ton))"
+        ),
+    ),
+    ("tip2", r"(?P<q1>\d{1,2})(?P<q2>ip|tp|h)\b"),
+    ("numbered", r"(?:#|no\.? ?|nr\.? ?|number )(?P<no>\d{1,2})(?![\d./])"),
+    ("points", r"(?P<pt>4|6|8|12)[- ]?(?:pts?|points?|pnts?|pointed|kt|sided)\b\.?"),
+    ("teeth", r"(?P<te>\d{2,3})[- ]?(?:t|tooth|teeth)\b"),
+    ("grit", r"(?:grit ?|p|g)(?P<gr1>\d{2,4})(?:[- ]?grit)?\b|(?P<gr2>\d{2,4})[- ]?(?:grit|grade grit|gr\b)"),
+    (
+        "bolt_grade",
+        (
+            r"(?:grade |gr\.? ?|class |cl\.? ?)?(?P<bg>4\.6|5\.6|5\.8|6\.8|8\.8|9\.8|10\.9|"
+            r"12\.9)(?![\d.])(?:[- ]?(?:grade|class|ht))?"
+        ),
+    ),
+    (
+        "volume",
+        (
+            rf"(?P<vo>{NUM})[- ]?(?P<vu>ml|millilit(?:er|re)s?|cl|lit(?:er|re)s?|ltrs?|lt|l|fl\.? ?oz|"
+            rf"us gal|gal|gallons?|qts?|quarts?|cc|pints?)\b"
+        ),
+    ),
+    ("mass", rf"(?P<ma>{NUM})[- ]?(?P<mu>kgs?|kilos?|g|gm|gms|grams?|lbs?|ozs?|ounces?)\b"),
+    ("ton", rf"(?P<to>{NUM})[- ]?(?:tons?|tonnes?|t|te)\b"),
+    ("pressure", rf"(?P<pr>{NUM}(?:\s*(?:-|to)\s*{NUM})?)[- ]?(?P<pu>psi|bar|kpa|mpa)\b"),
+    ("power", rf"(?P<el>{NUM})[- ]?(?P<eu>kv|volts?|v|amps?|a|watts?|w|ah|mah|ohms?|lm|lumens?)\b"),
+    ("temp", r"(?P<tt>-?\d+(?:-\d+)?)\s*(?:deg)?\s*(?P<tc>c|celsius)\b|(?P<tf>-?\d+)\s*deg\s*f\b"),
+    ("deg", rf"(?P<de>{NUM})\s*(?:deg|degrees?)\b"),
+    ("percent", r"(?P<pc>\d{1,3})\s*%"),
+    (
+        "count",
+        (
+            r"(?P<co>\d{1,4})[- ]?(?:pcs?|pieces?|pce|pces|pk|pack|off|ea|each|pairs?|in 1|way|tpi|"
+            r"sheets?|leaf|blades?|ply|nos?)\b\.?|(?:qty|quantity|pack(?:et)? of|box of|bag of|set of|"
+            r"pk|case of|tin of|roll of|pkt of|pair of)\.?:? ?(?P<co2>\d{1,4})\b|"
+            r"(?<![\d\"'m] )(?<![\d\"'m])\(?x ?(?P<co3>\d{1,3})\)?$"
+        ),
+    ),
+    ("num", rf"(?P<nv>{NUM})(?:[ -]{{0,2}}(?P<nu>{UNIT}))?(?:\s*\(?(?P<ng>female|fem|male|f|m)\b\)?)?"),
+    ("word", r"[a-z]+(?:'[a-z]+)?(?!\d)"),
+    ("mixed", r"[a-z\d]*(?:[a-z]\d|\d[a-z])[a-z\d-]*"),
+    ("by", r"[x*]"),
+    ("dash", r"-|\.\.+"),
+    ("slash", r"/"),
+    ("stop", r"[,;:()\[\]|+=]"),
+    ("sign", r"\S"),
+]
+_MASTER = re.compile(
+    "|".join(
+        rf"(?P<{name}>(?<![a-z\d.]){body})"
+        if name not in ("by", "dash", "slash", "stop", "sign", "num", "word", "volume", "mass", "count")
+        else f"(?P<{name}>{body})"
+        for name, body in _PARTS
+    )
+)
+
+
+@dataclass(slots=True)
+class Token:
+    """One piece of a text."""
+
+    kind: str  # a name of _PARTS, or "by", "to", "range" and "stop" between numbers
+    text: str
+    values: tuple[str, ...] = ()
+    unit: str = ""  # "mm", "in", "m", "ft" for a length; "" where none is written
+    gender: str = ""
+    used: bool = False
+
+
+@cache
+def _digit_phrases() -> re.Pattern[str]:
+    """Spellings with digits in them ("6 point", "3 jaw", "50/50"): replaced before numbers are read."""
+    spelled = sorted(
+        (p for p in tables().spellings if any(c.isdigit() for word in p for c in word)), key=lambda p: -len(" ".join(p))
+    )
+    return re.compile(
+        r"(?<![a-z\d./-])(?:"
+        + "|".join(r"[ /-]?".join(re.escape(word) for word in phrase) for phrase in spelled)
+        + r")(?![a-z\d/]|-\d)"
+    )
+
+
+def lex(text: str) -> list[Token]:
+    """The tokens of a tidied text."""
+    if any(c.isdigit() for c in text):
+        text = _digit_phrases().sub(_plain_phrase, text)
+    tokens = []
+    for found in _MASTER.finditer(text):
+        kind = found.lastgroup or ""
+        kind = next(name for name, _ in _PARTS if found[name] is not None)
+        tokens.append(_MAKERS.get(kind, _plain)(kind, found))
+    return tokens
+
+
+def _plain_phrase(found: re.Match[str]) -> str:
+    phrase = tuple(found[0].replace("-", " ").replace("/", " ").split())
+    spellings = tables().spellings
+    if phrase in spellings:
+        return f" {spellings[phrase]} "
+    squeezed = "".join(phrase)
+    hit = next((word for spelled, word in spellings.items() if "".join(spelled) == squeezed), "")
+    return f" {hit} " if hit else found[0]
+
+
+def _plain(kind: str, found: re.Match[str]) -> Token:
+    return Token(kind, found[0])
+
+
+def number(text: str) -> Fraction:
+    """The exact value of a plain, decimal, fractional or mixed number."""
+    whole, _, rest = text.replace("-", " ").partition(" ")
+    if rest:
+        return int(whole) + Fraction(rest)
+    _, slash, under = text.partition("/")
+    if slash and int(under) == 0:
+        return Fraction(0)
+    return Fraction(text if not text.startswith(".") else f"0{text}")
+
+
+def tell(value: Fraction) -> str:
+    """Canonical text of a number: integers and decimals plain, the rest as n/d or w-n/d."""
+    if value.denominator == 1:
+        return str(value.numerator)
+    if value.denominator & (value.denominator - 1) == 0 and value.denominator <= 64:
+        whole, rest = divmod(value, 1)
+        return f"{whole}-{rest}" if whole else str(rest)
+    return decimal(value)
+
+
+def decimal(value: Fraction) -> str:
+    """A decimal number without trailing zeros."""
+    return f"{float(value):.3f}".rstrip("0").rstrip(".")
+
+
+NM = {"nm": Fraction(1), "cnm": Fraction(1, 100), "dnm": Fraction(1, 10), "knm": Fraction(1000)}
+LBF_FT = Fraction("1.3558179483314004")  # NIST SP 811: 0.45359237 kg x 9.80665 m/s2 x 0.3048 m
+
+
+def torque_nm(unit: str) -> Fraction:
+    """The factor to N·m of a torque unit as written."""
+    plain = re.sub(r"[^a-z#]", "", unit)
+    if plain in NM:
+        return NM[plain]
+    if plain.startswith("newton"):
+        return Fraction(1)
+    if "kg" in plain:
+        return Fraction("9.80665") / (100 if "cm" in plain else 1)
+    if "oz" in plain:
+        return LBF_FT / 192
+    return LBF_FT if "f" in plain.replace("lbf", "").replace("lbsf", "") else LBF_FT / 12
+
+
+def _torque(kind: str, found: re.Match[str]) -> Token:
+    factor = torque_nm(found["tu"])
+    values = [number(found["t1"])] + ([number(found["t2"])] if found["t2"] else [])
+    return Token(kind, found[0], tuple(decimal(value * factor) for value in values))
+
+
+def _thread(kind: str, found: re.Match[str]) -> Token:
+    size, second, third = tell_decimal(found["m1"]), found["m2"], found["m3"]
+    pitch = length = ""
+    if second:
+        value = tell_decimal(second)
+        if third or value in PITCHES.get(size, ()):
+            pitch = value
+        else:
+            length = value
+    if third:
+        length = tell_decimal(third)
+    return Token(kind, found[0], (f"M{size}", pitch, length))
+
+
+def tell_decimal(text: str) -> str:
+    """Canonical decimal text of a decimal number."""
+    return decimal(number(text))
+
+
+def _values(*names: str) -> _Maker:
+    def make(kind: str, found: re.Match[str]) -> Token:
+        return Token(kind, found[0], tuple(found[name] or "" for name in names))
+
+    return make
+
+
+def _number(kind: str, found: re.Match[str]) -> Token:
+    unit = (found["nu"] or "").rstrip(".")
+    plain = "mm" if unit.startswith("mi") else "in" if unit in ('"', "''") or unit.startswith("in") else unit
+    plain = {"cm": "cm", "ft": "ft", "feet": "ft", "foot": "ft", "m": "m"}.get(
+        plain, "m" if plain.startswith("met") else "cm" if plain.startswith("cent") else plain
+    )
+    gender = (found["ng"] or "")[:1]
+    text = found["nv"]
+    return Token(kind, found[0], (text,), plain, gender)
+
+
+_Maker = Callable[[str, re.Match[str]], Token]
+_MAKERS: dict[str, _Maker] = {
+    "torque": _torque,
+    "visc": _values("v1", "v2", "v3", "v4", "v5"),
+    "gl": _values("g1"),
+    "nlgi": _values("n1"),
+    "dot": _values("d1", "d2"),
+    "thread": _thread,
+    "unc": _values("u1", "u2", "u3"),
+    "tip": _values("p1", "p2", "p3"),
+    "tip2": _values("q2", "q1"),
+    "numbered": _values("no"),
+    "points": _values("pt"),
+    "teeth": _values("te"),
+    "grit": _values("gr1", "gr2"),
+    "bolt_grade": _values("bg"),
+    "volume": _values("vo", "vu"),
+    "mass": _values("ma", "mu"),
+    "ton": _values("to"),
+    "pressure": _values("pr", "pu"),
+    "power": _values("el", "eu"),
+    "temp": _values("tt", "tf"),
+    "deg": _values("de"),
+    "percent": _values("pc"),
+    "count": _values("co", "co2", "co3"),
+    "num": _number,
+}

@@ -1,0 +1,60 @@
+"""Reading a need, with its alternatives, and an item, with its members and its columns."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from cribkit.domain.wording.meaning import Meaning
+from cribkit.domain.wording.reader import alternatives, read_one
+from cribkit.domain.wording.sets import members
+
+# The longest description that is read; what follows is left unread. A cell of a megabyte is no description.
+LONGEST = 2000
+
+
+def read(text: str, kind: str = "") -> Meaning:
+    """What a need asks for; "or" gives alternatives. Never raises."""
+    parts = alternatives(text[:LONGEST])
+    if len(parts) < 2:
+        return read_one(text[:LONGEST], kind)
+    read_parts = [read_one(part, kind) for part in parts]
+    named = [part for part in read_parts if part.family]
+    if not named:
+        return read_one(text[:LONGEST], kind)
+    first, *others = [_complete(part, named, kind) for part in read_parts]
+    return replace(first, text=text, others=tuple(others))
+
+
+def _complete(part: Meaning, named: list[Meaning], kind: str) -> Meaning:
+    """An alternative that leaves out the name or a number has that of the others: "8 or 10 mm socket"."""
+    other = next((one for one in named if one is not part), part)
+    if not part.family:
+        words = " ".join(word.text for word in other.words if word.how in ("name", "corrected"))
+        part = replace(read_one(f"{part.text} {words}", kind), text=part.text)
+    own = dict(part.attributes)
+    shared = {name: value for name, value in other.attributes if name not in own and name in ("drive", "size", "depth")}
+    return replace(part, attributes=tuple(sorted({**shared, **own}.items()))) if part.family == other.family else part
+
+
+def read_item(description: str, kind: str, contents: str = "", traits: str = "", hazards: str = "") -> Meaning:
+    """What an item is: its description, the members of a set, and the traits column. Never raises.
+
+    `hazards` are GHS codes; GHS02 says flammable (UN GHS, pictogram of the flame).
+    """
+    item = read_one(description[:LONGEST], kind)
+    item = _with_traits(item, traits)
+    if "GHS02" in hazards.upper().replace(" ", "") and not dict(item.attributes).get("flammable"):
+        pairs = {**dict(item.attributes), "flammable": "flammable"}
+        item = replace(item, attributes=tuple(sorted(pairs.items())))
+    return replace(item, members=members(item, contents[:LONGEST]))
+
+
+def _with_traits(item: Meaning, traits: str) -> Meaning:
+    """The traits column says more about the item than its description."""
+    attributes, stated, unread = dict(item.attributes), set(item.traits), list(item.unread)
+    for part in filter(None, (part.strip() for part in traits.replace(",", ";").split(";"))):
+        said = read_one(part, item.kind)
+        attributes.update({name: value for name, value in said.attributes if name not in attributes})
+        stated |= said.traits
+        unread += [word for word in said.unread if word not in unread]
+    return replace(item, attributes=tuple(sorted(attributes.items())), traits=frozenset(stated), unread=tuple(unread))

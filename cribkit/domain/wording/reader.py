@@ -1,0 +1,188 @@
+"""From a text to its meaning: words to a family, numbers and traits to attributes."""
+
+from __future__ import annotations
+
+import re
+from functools import cache
+
+from cribkit.domain.wording import shapes
+from cribkit.domain.wording.lexer import Token, lex
+from cribkit.domain.wording.meaning import Meaning
+from cribkit.domain.wording.reading import Reading
+from cribkit.domain.wording.tables import Family, tables
+from cribkit.domain.wording.text import tidy
+
+# Ends of a word that say nothing: sockets, boxes.
+_OR = re.compile(r"\s+(?:or|alternatively)\s+|\s*\bor\b\s*")
+
+
+def read_one(text: str, kind: str = "") -> Meaning:
+    """The meaning of one text without alternatives."""
+    reading = Reading(text, lex(tidy(text)))
+    name_words(reading)
+    shapes.find_square(reading)
+    choose_family(reading, kind)
+    family = tables().families.get(reading.family)
+    if family:
+        shapes.apply(reading, family.shape)
+        reading.kind = family.kind
+    spend_words(reading)
+    shapes.finish(reading)
+    return reading.meaning(kind)
+
+
+def name_words(reading: Reading) -> None:
+    """Phrases of the text to words of the tables; what stays unknown is corrected or left unread."""
+    run: list[Token] = []
+    for token in [*reading.tokens, Token("end", "")]:
+        if token.kind == "word" and not (token.text == "x" and run == []):
+            run.append(token)
+        elif token.kind in ("dash", "slash") or (token.kind == "sign" and token.text in ".'"):
+            continue
+        else:
+            _name_run(reading, run)
+            run = []
+
+
+def _name_run(reading: Reading, run: list[Token]) -> None:
+    known = tables()
+    place = 0
+    texts = [plain(token.text) for token in run]
+    while place < len(run):
+        length = 1
+        for length in range(min(known.longest.get(texts[place], 1), len(run) - place), 0, -1):
+            if found := known.spellings.get(tuple(texts[place : place + length])):
+                break
+        else:
+            found = texts[place] if texts[place] in known.known else ""
+            length = 1
+        written = " ".join(token.text for token in run[place : place + length])
+        if not found:
+            found, how = correct(texts[place]), "corrected"
+        else:
+            how = "known"
+        negated = place > 0 and texts[place - 1] in known.negations and found not in ("", *known.negations)
+        reading.add(found, written, how if found else "unread", run[place : place + length], negated=negated)
+        place += length
+
+
+@cache
+def plain(word: str) -> str:
+    """A word without its plural, if only the singular is known."""
+    known = tables()
+    word = word.replace("'", "")
+    if word in known.known or word in known.longest:
+        return word
+    for ending, instead in (("ies", "y"), ("es", ""), ("s", "")):
+        single = word[: -len(ending)] + instead
+        if word.endswith(ending) and len(single) > 2 and (single in known.known or single in known.longest):
+            return single
+    return word
+
+
+@cache
+def _targets() -> tuple[list[str], dict[str, str]]:
+    known = tables()
+    words = sorted({word for word in known.known if len(word) >= 5 and word.isalpha()})
+    phrase_words = {word for phrase in known.spellings for word in phrase if len(word) >= 5 and word.isalpha()}
+    return sorted({*words, *phrase_words}), {}
+
+
+# What a correction must never turn one into the other.
+_OPPOSITE = re.compile(r"^(?:non|un|de|anti|in|im|dis)")
+
+
+@cache
+def correct(word: str) -> str:
+    """The known word that an unknown one is a typing error of, or "".
+
+    Only words of five letters or more, one slip (two from eight letters on), never by dropping or adding a prefix that
+    turns the meaning round, and never where two different words are equally near.
+    """
+    if len(word) < 5 or not word.isalpha():
+        return ""
+    from rapidfuzz import process  # imported here: start-up counts
+    from rapidfuzz.distance import OSA
+
+    slips = 1 if len(word) < 8 else 2
+    found = process.extract(word, _targets()[0], scorer=OSA.distance, score_cutoff=slips, limit=4)
+    known = tables()
+    near = [(known.spellings.get((hit,), hit), distance) for hit, distance, _ in found if _same_sense(word, hit)]
+    if not near or (len(near) > 1 and near[0][1] == near[1][1] and near[0][0] != near[1][0]):
+        return ""
+    return near[0][0]
+
+
+def _same_sense(word: str, hit: str) -> bool:
+    before, after = _OPPOSITE.match(word), _OPPOSITE.match(hit)
+    return (before[0] if before else "") == (after[0] if after else "") and hit not in _CONTRARY
+
+
+# Words that differ by a letter or two from their opposite: written out or not at all.
+_CONTRARY = frozenset({"chlorinated", "nonchlorinated", "flammable", "nonflammable", "inflammable"})
+
+
+def choose_family(reading: Reading, kind: str) -> None:
+    """The family whose name is there with most words."""
+    known = tables()
+    words = reading.vocabulary()
+    best: tuple[int, int, int, int] = (0, 0, 0, 0)
+    for word in words:
+        for name, family in known.names.get(word, ()):
+            if name <= words:
+                told = known.families[family]
+                explained = len(words & (name | told.absorbs))
+                fits = 1 if kind and told.kind == kind else 0
+                score = (len(name & reading.said()), fits, explained, len(name))
+                if score > best:
+                    best = score
+                    reading.family, reading.name = family, name
+    shapes.settle(reading)
+
+
+def spend_words(reading: Reading) -> None:
+    """What the words beside the name say: an attribute, nothing, or something that could not be used."""
+    known = tables()
+    family = known.families.get(reading.family)
+    for said in reading.words:
+        word = said.word
+        if said.how == "unread" or said.used:
+            continue
+        if said.negated:
+            said.how = "unread"
+        elif word in reading.name:
+            said.how = "name" if said.how == "known" else said.how
+            if family and _says_more(reading, family, word):
+                reading.effect(known.effects[word], said)
+        elif shapes.takes_word(reading, said):
+            continue
+        elif family and word in family.absorbs:
+            said.used = True
+        elif effect := known.effects.get(word):
+            reading.effect(effect, said)
+        elif word in known.neutral or word in known.negations:
+            said.used = True
+        else:
+            said.how = "unread"
+
+
+# Shapes whose names hold words that are attributes too: copper washer, nickel paste, lint-free wipe.
+_NAME_SAYS = frozenset({"seal-washer", "seize", "wipe"})
+
+
+def _says_more(reading: Reading, family: Family, word: str) -> bool:
+    """Whether a word of the name is an attribute as well: the family has the same name without it."""
+    known = tables()
+    if word not in known.effects:
+        return False
+    rest = reading.name - {word}
+    return family.shape in _NAME_SAYS or any(rest == name and owner == family.name for name, owner in _names_of(rest))
+
+
+def _names_of(rest: frozenset[str]) -> list[tuple[frozenset[str], str]]:
+    return [entry for word in rest for entry in tables().names.get(word, ())]
+
+
+def alternatives(text: str) -> list[str]:
+    """The texts that "or" offers."""
+    return [part for part in _OR.split(text) if part and part.strip()]

@@ -1,0 +1,150 @@
+"""The state of one reading: tokens, words, and what has been made of them."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+
+from cribkit.domain.wording.lexer import Token
+from cribkit.domain.wording.meaning import Meaning, Word
+from cribkit.domain.wording.sizes import Group, groups
+
+
+@dataclass(slots=True)
+class Said:
+    """A word of the text as a word of the tables."""
+
+    word: str
+    text: str
+    how: str
+    tokens: list[Token]
+    negated: bool = False
+    used: bool = False
+    became: str = ""
+
+
+@dataclass(slots=True)
+class Reading:
+    """Everything known so far about a text."""
+
+    text: str
+    tokens: list[Token]
+    words: list[Said] = field(default_factory=list)
+    kind: str = ""
+    family: str = ""
+    name: frozenset[str] = frozenset()
+    attributes: dict[str, str] = field(default_factory=dict)
+    traits: set[str] = field(default_factory=set)
+    hints: set[str] = field(default_factory=set)  # words that codes imply: T30 says sixlobe
+    doubts: list[str] = field(default_factory=list)
+
+    def add(self, word: str, text: str, how: str, tokens: list[Token], negated: bool = False) -> None:
+        """Note a word; its place among the tokens is kept for the numbers beside it."""
+        tokens[0].text = word if word == "drive" else tokens[0].text
+        self.words.append(Said(word or text, text, how, list(tokens), negated))
+
+    def said(self) -> set[str]:
+        """The words that really stand there."""
+        return {said.word for said in self.words if said.how != "unread" and not said.negated and not said.used}
+
+    def vocabulary(self) -> set[str]:
+        """The words that stand there and those that codes imply."""
+        return self.said() | self.hints
+
+    def has(self, *words: str) -> bool:
+        """Whether one of these words stands in the text or is implied."""
+        return bool(self.vocabulary() & set(words))
+
+    def use(self, *words: str) -> None:
+        """These words have been read."""
+        for said in self.words:
+            if said.word in words and not said.used and not said.negated:
+                said.used = True
+
+    def take(self, kind: str) -> Token | None:
+        """The first unused token of a kind, now used."""
+        for token in self.tokens:
+            if token.kind == kind and not token.used:
+                token.used = True
+                return token
+        return None
+
+    def numbers(self) -> list[Group]:
+        """The unused numbers."""
+        return groups(self.tokens)
+
+    def set(self, name: str, value: str) -> None:
+        """State an attribute; a second, different value is a doubt."""
+        if self.attributes.setdefault(name, value) != value:
+            self.doubts.append(f"{name} {value}")
+
+    def effect(self, effect: tuple[str, str], said: Said) -> None:
+        """What a word of the trait table says."""
+        name, value = effect
+        said.used = True
+        if name == "+":
+            self.traits.add(value)
+            said.became = value
+        elif name != "~":
+            self.set(name, value)
+            said.became = f"{name} {value}"
+
+    def meaning(self, kind: str) -> Meaning:
+        """The finished meaning."""
+        left = [token.text.strip() for token in self.tokens if not token.used and token.kind in LOUD]
+        unread = [said.text if not said.negated else f"non-{said.text}" for said in self.words if said.how == "unread"]
+        return Meaning(
+            text=self.text,
+            kind=self.kind or kind,
+            family=self.family,
+            attributes=tuple(sorted(self.attributes.items())),
+            traits=frozenset(self.traits),
+            unread=tuple(dict.fromkeys([*unread, *left, *self.doubts])),
+            words=self.account(),
+        )
+
+    def account(self) -> tuple[Word, ...]:
+        """Each word and number of the text and what it became, in the order of the text."""
+        of = {id(token): said for said in self.words for token in said.tokens[:1]}
+        inner = {id(token) for said in self.words for token in said.tokens[1:]}
+        found = []
+        for token in self.tokens:
+            if said := of.get(id(token)):
+                became = said.became or ("" if said.how == "unread" else said.word)
+                found.append(Word(said.text, became, said.how))
+            elif id(token) not in inner and token.kind not in QUIET:
+                found.append(
+                    Word(token.text.strip(), "" if not token.used else "read", "size" if token.used else "unread")
+                )
+        return tuple(found)
+
+
+# Tokens that may stand unread without a doubt, and those that may not.
+QUIET = frozenset({"stop", "dash", "by", "slash", "sign", "word", "end"})
+LOUD = frozenset(
+    [
+        "torque",
+        "visc",
+        "gl",
+        "nlgi",
+        "dot",
+        "thread",
+        "unc",
+        "tip",
+        "tip2",
+        "numbered",
+        "points",
+        "teeth",
+        "grit",
+        "bolt_grade",
+        "ton",
+        "pressure",
+        "power",
+        "temp",
+        "deg",
+        "percent",
+        "num",
+        "mixed",
+        "mass",
+        "volume",
+    ]
+)

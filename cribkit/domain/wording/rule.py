@@ -1,0 +1,244 @@
+"""The rule for a match. docs/matching.md tells it in plain words."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+from cribkit.domain.wording.meaning import Judgement, Meaning
+from cribkit.domain.wording.sizes import mm_of
+from cribkit.domain.wording.tables import Family, Rule, tables
+
+NONE = Judgement("none", 0.0, "")
+_OPEN = Rule("review", "", "free")
+# Lengths of extensions, blades and ties are nominal: 6 in and 150 mm are one, within this share. Common practice.
+NOMINAL = Fraction(4, 100)
+NOMINAL_NAMES = frozenset({"length", "dims", "weight"})
+# Attributes of which the item may have more than the need asks.
+MORE_IS_FINE = frozenset({"place", "spec", "rating"})
+
+
+def judge(need: Meaning, item: Meaning) -> Judgement:
+    """Whether the item (or a member of it) is what the need, or one of its alternatives, asks for."""
+    best = max((_judge_one(asked, item) for asked in (need, *need.others)), key=lambda found: found.rank)
+    for member in item.members:
+        found = max((_judge_one(asked, member) for asked in (need, *need.others)), key=lambda found: found.rank)
+        if found.rank > best.rank and found.status != "none":
+            why = f"{found.why}; in the set {item.text}"
+            best = Judgement(found.status, found.score - 1, why, member.text, found.weakness)
+    return best
+
+
+def _judge_one(need: Meaning, item: Meaning) -> Judgement:
+    if not need.family or not item.family:
+        return _unnamed(need, item)
+    kin = kinship(need.family, item.family)
+    if kin is None:
+        return NONE
+    doubts = [kin] if kin else []
+    loss = 0.0 if need.family == item.family else 3.0
+    asked, has = dict(need.attributes), dict(item.attributes)
+    for name, value in asked.items():
+        verdict = _attribute(name, value, has.get(name), need, item)
+        if verdict is None:
+            return NONE
+        doubts += verdict
+    for name in has.keys() - asked.keys():
+        rule = tables().rules.get(name, _OPEN)
+        if has[name] == rule.default:
+            continue
+        if rule.unasked == "none":
+            return NONE
+        loss += 0.5
+        doubts += [f"{name} {has[name]} was not asked for"] if rule.unasked == "review" else []
+    verdict = _traits(need, item)
+    if verdict is None:
+        return NONE
+    doubts += verdict
+    loss += 2.0 * len(item.traits - need.traits)
+    doubts += _unread(need, item)
+    return _verdict(need, item, doubts, loss)
+
+
+def _verdict(need: Meaning, item: Meaning, doubts: list[str], loss: float) -> Judgement:
+    agreed = [value for name, value in need.attributes if dict(item.attributes).get(name)]
+    why = ", ".join([item.family.replace("-", " "), *agreed, *sorted(need.traits & item.traits)])
+    if doubts:
+        return Judgement("review", max(60.0 - loss - 5 * len(doubts), 5.0), why, weakness="; ".join(doubts))
+    return Judgement("match", max(100.0 - loss, 61.0), why)
+
+
+def kinship(asked: str, has: str) -> str | None:
+    """ "" where the item's family meets the need's, a doubt where it may, None where it does not."""
+    if asked == has:
+        return ""
+    families = tables().families
+    told, wanted = families.get(has), families.get(asked)
+    if told and asked in told.parents:
+        return ""
+    if told and asked in told.perhaps:
+        return f"{has} for {asked}"
+    if wanted and has in wanted.parents:
+        return f"may not be a {asked}"
+    return None
+
+
+def _attribute(name: str, value: str, has: str | None, need: Meaning, item: Meaning) -> list[str] | None:
+    """No doubts, some doubts, or None for a difference."""
+    rule = tables().rules.get(name, _OPEN)
+    if has is None:
+        has = implied(name, item)
+    if has is None:
+        has = rule.default or None
+    if has is None:
+        if rule.silent == "none":
+            return None
+        return [f"{name} not stated"] if rule.silent == "review" else []
+    return same(name, value, has)
+
+
+# What a family implies where an item says nothing: a flat combination spanner's ring is 12 point. Common practice.
+IMPLIED = {
+    ("combination-wrench", "points"): "12",
+    ("ring-wrench", "points"): "12",
+    ("flare-nut-wrench", "points"): "6",
+}
+
+
+def implied(name: str, item: Meaning) -> str | None:
+    """What goes without saying."""
+    return IMPLIED.get((item.family, name))
+
+
+def same(name: str, asked: str, has: str) -> list[str] | None:
+    """Whether two values of an attribute agree: [] yes, a doubt, or None."""
+    if asked == has:
+        return []
+    if name == "size":
+        return [] if set(asked.split(" x ")) <= set(has.split(" x ")) else None
+    if name in ("range",):
+        return _range(asked, has)
+    if name == "dot":
+        return [] if set(asked.split(";")) & set(has.split(";")) else None
+    if name in MORE_IS_FINE:
+        return _words(asked, has, name)
+    if name in NOMINAL_NAMES:
+        return _nominal(asked, has)
+    if name in ("thread", "bolt_length"):
+        return None
+    return None
+
+
+def _words(asked: str, has: str, name: str) -> list[str] | None:
+    wanted, given = set(asked.replace(";", " ").split()), set(has.replace(";", " ").split())
+    if wanted <= given:
+        return []
+    if given < wanted:
+        return [f"{name} {' '.join(sorted(wanted - given))} not stated"]
+    return None
+
+
+def _nominal(asked: str, has: str) -> list[str] | None:
+    """Each asked measure is there; across units within the nominal share."""
+    given = has.split("; ")
+    for wanted in asked.split("; "):
+        if not any(_about(wanted, one) for one in given):
+            return None
+    return []
+
+
+def _about(one: str, other: str) -> bool:
+    if one == other:
+        return True
+    if " to " in one or " to " in other:
+        return False
+    unit, unit2 = one.rpartition(" ")[2], other.rpartition(" ")[2]
+    if unit == unit2 == "g":
+        first, second = Fraction(one.split()[0]), Fraction(other.split()[0])
+        return abs(first - second) <= max(first, second) * NOMINAL
+    if unit == unit2 or "g" in (unit, unit2):
+        return False
+    first, second = mm_of(one), mm_of(other)
+    return abs(first - second) <= max(first, second) * NOMINAL
+
+
+def _range(asked: str, has: str) -> list[str] | None:
+    """The item's range holds the asked one; "0 - 200" and "200" alone are upper ends."""
+    if asked.rpartition(" ")[2] != has.rpartition(" ")[2]:
+        return None
+    low, high = _ends(asked)
+    bottom, top = _ends(has)
+    slack = 0.02 * high
+    if bottom == top:
+        return (
+            []
+            if low == high and abs(high - top) <= slack
+            else ["range not stated in full"]
+            if high <= top + slack
+            else None
+        )
+    return [] if bottom <= low + slack and high <= top + slack else None
+
+
+def _ends(text: str) -> tuple[float, float]:
+    numbers = [float(part) for part in text.rpartition(" ")[0].split(" - ")]
+    return numbers[0], numbers[-1]
+
+
+def _traits(need: Meaning, item: Meaning) -> list[str] | None:
+    rules, doubts = tables().rules, []
+    safe = IMPLIED_TRAITS.get(item.family, frozenset())
+    for trait in need.traits - item.traits - safe:
+        rule = rules.get(trait, _OPEN)
+        if rule.silent == "none":
+            return None
+        doubts += [f"{trait} not stated"] if rule.silent == "review" else []
+    for trait in item.traits - need.traits:
+        rule = rules.get(trait, _OPEN)
+        if rule.unasked == "none":
+            return None
+        doubts += [f"{trait} was not asked for"] if rule.unasked == "review" else []
+    return sorted(doubts)
+
+
+# What a family is safe on by its purpose. Common practice; the label decides.
+IMPLIED_TRAITS = {
+    "throttle-body-cleaner": frozenset({"throttle-body-safe"}),
+    "maf-cleaner": frozenset({"residue-free"}),
+    "crimping-pliers": frozenset({"ratcheting"}),
+}
+
+
+def _unread(need: Meaning, item: Meaning) -> list[str]:
+    """Words that were not used: agreed where both sides have them, a doubt where they could matter."""
+    asked, has = set(need.unread), set(item.unread)
+    doubts = [f"could not read {word!r} of the need" for word in need.unread if word not in has]
+    doubts += [f"could not read {word!r} of the item" for word in item.unread if word not in asked and matters(word)]
+    return doubts
+
+
+def matters(word: str) -> bool:
+    """Whether an unread word of an item could change what it is; a long code is a catalogue number and does not."""
+    letters = sum(char.isalpha() for char in word)
+    digits = sum(char.isdigit() for char in word)
+    return not (letters and digits and len(word) >= 6 and "/" not in word)
+
+
+def _unnamed(need: Meaning, item: Meaning) -> Judgement:
+    """Texts whose family could not be read: the same words are the same thing, nothing else is."""
+    if need.family or item.family or not need.unread:
+        return NONE
+    asked = {word.text for word in need.words if word.how != "known"}
+    has = {word.text for word in item.words if word.how != "known"}
+    if asked != has or need.attributes != item.attributes:
+        return NONE
+    return Judgement("review", 40.0, "the same words", weakness="could not tell what this is")
+
+
+def forbidden(never: Meaning, item: Meaning) -> bool:
+    """Whether the item is what a `never` line means: in doubt it is."""
+    return judge(never, item).status != "none"
+
+
+def told(family: str) -> Family | None:
+    """The table's entry of a family."""
+    return tables().families.get(family)

@@ -1,0 +1,168 @@
+"""What a set contains: its contents column, or the range in its description."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import replace
+from fractions import Fraction
+
+from cribkit.domain.wording.meaning import Meaning
+from cribkit.domain.wording.reader import read_one
+from cribkit.domain.wording.tables import tables
+
+# Which family a set's members have. Sets of mixed things have no entry: only their contents column says.
+MEMBER = {
+    "socket-set": "socket",
+    "lobe-socket-set": "lobe-socket",
+    "bit-socket-set": "bit-socket",
+    "bit-set": "bit",
+    "key-set": "key",
+}
+_WRENCHES = (
+    "ratcheting-wrench",
+    "flare-nut-wrench",
+    "flare-crowfoot",
+    "crowfoot",
+    "combination-wrench",
+    "open-end-wrench",
+    "ring-wrench",
+    "wrench",
+)
+_MISSING = re.compile(r"\b(?:missing|lost|broken|absent|gone|out|not in set|damaged|worn out|snapped)\b", re.I)
+_LISTED = re.compile(r"\s*[;\n]\s*")
+
+
+def members(item: Meaning, contents: str) -> tuple[Meaning, ...]:
+    """The members that are there; one noted as missing is none. A member inherits what the set says of all."""
+    if contents.strip():
+        said = [part for part in _LISTED.split(contents) if part.strip()]
+        return tuple(member for part in said for member in _listed(item, part))
+    return tuple(_ranged(item))
+
+
+def _listed(item: Meaning, part: str) -> list[Meaning]:
+    if _MISSING.search(part):
+        return []
+    found = []
+    for piece in _pieces(part):
+        member = read_one(piece, item.kind)
+        if not member.family or (member.family in ("wrench",) and member_family(item)):
+            member = read_one(f"{piece} {_noun(item)}", item.kind) if _noun(item) else member
+        found.append(_inherit(item, replace(member, text=piece.strip())))
+    return found
+
+
+def _pieces(part: str) -> list[str]:
+    """ "8, 10, 12 mm" is three members; "4-14 mm" stays, read as a range by the caller."""
+    bare = re.fullmatch(r"\s*((?:[\w./-]+\s*,\s*)+[\w./-]+)\s*(mm|in|\")?\s*", part)
+    if not bare:
+        return [part]
+    unit = bare[2] or ""
+    return [f"{piece.strip()} {unit}".strip() for piece in bare[1].split(",")]
+
+
+def member_family(item: Meaning) -> str:
+    """The family of a set's members, "" where the set mixes things."""
+    if item.family != "wrench-set":
+        return MEMBER.get(item.family, "")
+    words = {word.became for word in item.words}
+    if words & {"crowfoot"}:
+        return "flare-crowfoot" if "flarenut" in words else "crowfoot"
+    if words & {"flarenut"}:
+        return "flare-nut-wrench"
+    if words & {"ratcheting", "ratchet"}:
+        return "ratcheting-wrench"
+    if words & {"combination"}:
+        return "combination-wrench"
+    return "open-end-wrench" if "openend" in words else "ring-wrench" if "ringend" in words else "wrench"
+
+
+def _noun(item: Meaning) -> str:
+    return {
+        "socket": "socket",
+        "lobe-socket": "external six lobe socket",
+        "bit-socket": "bit socket",
+        "bit": "bit",
+        "key": "key",
+        "flare-crowfoot": "flare nut crowfoot",
+        "crowfoot": "crowfoot",
+        "flare-nut-wrench": "flare nut wrench",
+        "ratcheting-wrench": "ratcheting wrench",
+        "combination-wrench": "combination wrench",
+        "open-end-wrench": "open end wrench",
+        "ring-wrench": "ring wrench",
+        "wrench": "wrench",
+    }.get(member_family(item), "")
+
+
+# What a set says of all its members.
+_SHARED = ("drive", "points", "depth", "shank", "hand", "material")
+
+
+def _inherit(item: Meaning, member: Meaning) -> Meaning:
+    own = dict(member.attributes)
+    family = tables().families.get(member.family)
+    if family and family.shape not in (
+        "socket",
+        "lobe-socket",
+        "bit-socket",
+        "plug-socket",
+        "crowfoot",
+        "wrench",
+        "wrench2",
+        "key",
+        "bit",
+    ):
+        shared = {name: value for name, value in item.attributes if name == "drive" and _has_drive(member.family)}
+    else:
+        shared = {name: value for name, value in item.attributes if name in _SHARED}
+    if family and family.shape in ("wrench", "wrench2", "key", "bit"):
+        shared.pop("drive", None)
+        shared.pop("depth", None)
+    return replace(
+        member, attributes=tuple(sorted({**shared, **own}.items())), traits=member.traits | item.traits - {"set"}
+    )
+
+
+def _has_drive(family: str) -> bool:
+    told = tables().families.get(family)
+    return bool(told) and told is not None and told.shape in ("ratchet", "drive-tool", "extension", "drive-any")
+
+
+def _ranged(item: Meaning) -> list[Meaning]:
+    """A range in whole millimetres, or T10-T50, told by the description."""
+    family = member_family(item)
+    dims = dict(item.attributes).get("dims", "")
+    found: list[Meaning] = []
+    if not family:
+        return []
+    for text in filter(None, dims.split("; ")):
+        low, to, high = text.partition(" to ")
+        sizes = whole_mm(low, high) if to else [text]
+        found += [_of_size(item, family, size) for size in sizes]
+    tips = dict(item.attributes).get("tips", "")
+    found += [_of_tip(item, family, tip) for tip in tips.split("; ") if tip]
+    return found
+
+
+def whole_mm(low: str, high: str) -> list[str]:
+    """The whole millimetres from low to high; nothing for inch ranges, whose steps are not known."""
+    if not (low.endswith(" mm") and high.endswith(" mm")):
+        return [low, high]
+    first, last = Fraction(low.split()[0]), Fraction(high.split()[0])
+    between = range(int(first) + 1 if first.denominator > 1 else int(first), int(last) + 1)
+    return list(dict.fromkeys([low, *(f"{size} mm" for size in between), high]))
+
+
+def _of_size(item: Meaning, family: str, size: str) -> Meaning:
+    name = "tip" if family in ("bit-socket", "key", "bit") else "size"
+    value = f"hex {size}" if name == "tip" else size
+    return _inherit(
+        item, Meaning(text=f"{size} of {item.text}", kind=item.kind, family=family, attributes=((name, value),))
+    )
+
+
+def _of_tip(item: Meaning, family: str, tip: str) -> Meaning:
+    return _inherit(
+        item, Meaning(text=f"{tip} of {item.text}", kind=item.kind, family=family, attributes=(("tip", tip),))
+    )

@@ -1,0 +1,129 @@
+"""Numbers of a text as sizes: squares, lengths that belong together, canonical text."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from fractions import Fraction
+
+from cribkit.domain.wording.lexer import Token, decimal, number, tell
+
+# Square drives, ISO 1174-1 nominal sizes in mm beside their inch names (from memory), with what people round them to.
+SQUARES = {
+    "1/4": ("6.3", "6.35", "6"),
+    "3/8": ("10", "9.5", "9.53", "9.525"),
+    "1/2": ("12.5", "12.7", "13", "12"),
+    "3/4": ("20", "19", "19.05"),
+    "1": ("25", "25.4"),
+    "1-1/2": ("38", "38.1", "40"),
+}
+_INCH_SQUARES = {number(inch.replace("-", " ")): inch for inch in SQUARES}
+_MM_SQUARES = {Fraction(mm): inch for inch, many in SQUARES.items() for mm in many}
+MM = {"mm": Fraction(1), "cm": Fraction(10), "m": Fraction(1000), "in": Fraction("25.4"), "ft": Fraction("304.8")}
+
+
+@dataclass(frozen=True, slots=True)
+class Length:
+    """One length as written: its exact value and its unit, "" where none stands."""
+
+    value: Fraction
+    unit: str
+
+    @property
+    def text(self) -> str:
+        """Canonical: "8 mm", "5/16 in"; lengths in cm, m and ft become mm."""
+        if self.unit == "in" or (not self.unit and self.value.denominator in (2, 4, 8, 16, 32, 64) and self.fraction):
+            return f"{tell(self.value)} in"
+        return f"{decimal(self.value * MM.get(self.unit or 'mm', Fraction(1)))} mm"
+
+    @property
+    def fraction(self) -> bool:
+        """Whether it can only be an inch size: below 1 or with a binary fraction finer than a half."""
+        return self.value < 1 or self.value.denominator > 2
+
+    @property
+    def mm(self) -> Fraction:
+        """The length in mm."""
+        return mm_of(self.text)
+
+
+def mm_of(text: str) -> Fraction:
+    """Millimetres of a canonical length ("8 mm", "1-1/8 in")."""
+    value, _, unit = text.rpartition(" ")
+    return number(value.replace("-", " ")) * MM[unit]
+
+
+@dataclass(slots=True)
+class Group:
+    """Numbers that stand together: one alone, "10 x 11" (by), "8-16 mm" (range), "3/8 to 1/4"."""
+
+    tokens: list[Token]
+    relation: str  # "", "by", "range"
+
+    def lengths(self) -> list[Length]:
+        """The lengths, a missing unit taken from the next number that has one."""
+        units = [token.unit for token in self.tokens]
+        found = []
+        for place, token in enumerate(self.tokens):
+            written = "/" in token.text or token.values[0].startswith((".", "0."))
+            unit = units[place] or ("in" if written and "/" in token.values[0] else "")
+            if not unit:
+                unit = next((later for later in units[place + 1 :] if later), "") or next(
+                    (earlier for earlier in reversed(units[:place]) if earlier), ""
+                )
+            found.append(Length(number(token.values[0]), unit))
+        return found
+
+    @property
+    def free(self) -> bool:
+        """Whether no number of it has been used."""
+        return not any(token.used for token in self.tokens)
+
+    def use(self) -> None:
+        """Mark its numbers as read."""
+        for token in self.tokens:
+            token.used = True
+
+
+def square(token: Token) -> str:
+    """The square that a number names ("3/8", "10 mm"), or ""."""
+    value = number(token.values[0])
+    if token.unit == "in" or (not token.unit and ("/" in token.values[0] or value <= 1)):
+        return _INCH_SQUARES.get(value, "")
+    if token.unit == "mm" or (not token.unit and "." in token.values[0]):
+        return _MM_SQUARES.get(value, "")
+    return ""
+
+
+def groups(tokens: list[Token]) -> list[Group]:
+    """The unused numbers, those that belong together in one group."""
+    found: list[Group] = []
+    place = 0
+    while place < len(tokens):
+        token = tokens[place]
+        if token.kind != "num" or token.used:
+            place += 1
+            continue
+        group = Group([token], "")
+        while place + 2 < len(tokens) and (relation := _relation(tokens, place, group)):
+            group.relation = relation
+            group.tokens.append(tokens[place + 2])
+            place += 2
+        found.append(group)
+        place += 1
+    return found
+
+
+def _relation(tokens: list[Token], place: int, group: Group) -> str:
+    """How the number at this place and the next belong together, "" if they do not."""
+    link, after = tokens[place + 1], tokens[place + 2]
+    if after.kind != "num" or after.used:
+        return ""
+    if link.kind == "by" or (link.kind == "word" and link.text in ("x", "by")):
+        return "by"
+    if link.kind == "slash" or (link.kind == "stop" and link.text == "+"):
+        return "by"
+    if (
+        link.kind == "dash" or (link.kind == "word" and link.text in ("to", "thru", "through", "until"))
+    ) and not group.relation:
+        return "range"
+    return ""

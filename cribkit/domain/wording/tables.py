@@ -1,0 +1,144 @@
+"""The word tables, loaded once: spellings, families, traits and how a match treats them."""
+
+from __future__ import annotations
+
+import tomllib
+from dataclasses import dataclass
+from functools import cache
+from importlib.resources import files
+
+
+@dataclass(frozen=True, slots=True)
+class Family:
+    """What a thing is: its names, its numbers, and whose need it meets."""
+
+    name: str
+    kind: str  # "tool" or "consumable"
+    shape: str
+    parents: frozenset[str]  # families whose need it meets
+    perhaps: frozenset[str]  # families whose need it may meet: a person confirms
+    absorbs: frozenset[str]
+
+
+@dataclass(frozen=True, slots=True)
+class Rule:
+    """How a match treats one attribute or trait."""
+
+    silent: str  # the need states it, the item says nothing: "none", "review", "free"
+    default: str  # what a silent item is taken to be, "" if nothing
+    unasked: str  # only the item states it
+
+
+@dataclass(frozen=True, slots=True)
+class Tables:
+    """Every table, ready for use."""
+
+    spellings: dict[tuple[str, ...], str]  # a phrase -> its word
+    longest: dict[str, int]  # first word of a phrase -> length of the longest
+    families: dict[str, Family]
+    names: dict[str, tuple[tuple[frozenset[str], str], ...]]  # a word -> the names that hold it as their rarest word
+    effects: dict[str, tuple[str, str]]  # a word -> (attribute, value), or ("+", trait)
+    rules: dict[str, Rule]
+    neutral: frozenset[str]
+    negations: frozenset[str]
+    specs: frozenset[str]  # words of fluid grades
+    known: frozenset[str]  # every single word that the reader knows
+
+
+def lines(block: str) -> list[str]:
+    """The lines of a table block, without empty ones and comments."""
+    return [line for raw in block.splitlines() if (line := raw.strip()) and not line.startswith("#")]
+
+
+def load(name: str) -> dict[str, str]:
+    """One table file of this package."""
+    return tomllib.loads((files("cribkit.domain.wording") / "data" / name).read_text(encoding="utf-8"))
+
+
+@cache
+def tables() -> Tables:
+    """The tables, read on first use."""
+    spellings = _spellings(load("words.toml"))
+    families, names = _families(load("families.toml"), spellings)
+    traits = load("traits.toml")
+    effects = _effects(traits["effects"])
+    neutral = frozenset(traits["neutral"].split())
+    in_names = {word for group in names.values() for name, _ in group for word in name}
+    absorbed = {word for family in families.values() for word in family.absorbs}
+    singles = {phrase[0] for phrase in spellings if len(phrase) == 1}
+    specs = frozenset(traits["specs"].split())
+    known = singles | in_names | absorbed | specs | set(effects) | neutral | set(spellings.values())
+    longest: dict[str, int] = {}
+    for phrase in spellings:
+        longest[phrase[0]] = max(longest.get(phrase[0], 1), len(phrase))
+    rules = dict(_rule(line) for line in lines(traits["rules"]))
+    negations = frozenset(traits["negations"].split())
+    return Tables(
+        spellings,
+        longest,
+        families,
+        names,
+        effects,
+        rules,
+        neutral | absorbed - in_names,
+        negations,
+        specs,
+        frozenset(known),
+    )
+
+
+def _spellings(words: dict[str, str]) -> dict[tuple[str, ...], str]:
+    found: dict[tuple[str, ...], str] = {}
+    for block in words.values():
+        for line in lines(block):
+            word, _, spelled = line.partition(":")
+            found.setdefault((word.strip(),), word.strip())
+            for spelling in spelled.split(","):
+                if phrase := tuple(spelling.replace("-", " ").replace("/", " ").replace("'", "").split()):
+                    found.setdefault(phrase, word.strip())
+    return found
+
+
+def _families(
+    file: dict[str, str], spellings: dict[tuple[str, ...], str]
+) -> tuple[dict[str, Family], dict[str, tuple[tuple[frozenset[str], str], ...]]]:
+    def plain(words: str) -> frozenset[str]:
+        return frozenset(spellings.get((word,), word) for word in words.split())
+
+    families: dict[str, Family] = {}
+    named: list[tuple[frozenset[str], str]] = []
+    for kind, block in (("tool", file["tools"]), ("consumable", file["consumables"])):
+        for line in lines(block):
+            name, shape, parents, names, absorbs = (part.strip() for part in line.split("|"))
+            sure = {parent for parent in parents.split() if "~" not in parent}
+            perhaps = {parent.strip("~") for parent in parents.split() if "~" in parent}
+            own = [plain(words) for words in names.split(",") if words.strip()]
+            families[name] = Family(name, kind, shape, frozenset(sure), frozenset(perhaps), plain(absorbs))
+            named += [(words, name) for words in own]
+    return families, _by_rarest(named)
+
+
+def _by_rarest(named: list[tuple[frozenset[str], str]]) -> dict[str, tuple[tuple[frozenset[str], str], ...]]:
+    counts: dict[str, int] = {}
+    for words, _ in named:
+        for word in words:
+            counts[word] = counts.get(word, 0) + 1
+    index: dict[str, list[tuple[frozenset[str], str]]] = {}
+    for words, name in named:
+        index.setdefault(min(words, key=lambda word: (counts[word], word)), []).append((words, name))
+    return {word: tuple(group) for word, group in index.items()}
+
+
+def _effects(block: str) -> dict[str, tuple[str, str]]:
+    found: dict[str, tuple[str, str]] = {}
+    for line in lines(block):
+        word, effect = (part.strip() for part in line.split("|"))
+        name, _, value = effect.partition("=")
+        found[word] = ("+", effect[1:]) if effect.startswith("+") else (name, value)
+    return found
+
+
+def _rule(line: str) -> tuple[str, Rule]:
+    name, silent, unasked = (part.strip() for part in line.split("|"))
+    default = silent[1:] if silent.startswith("=") else ""
+    return name, Rule("none" if default else silent, default, unasked)

@@ -1,0 +1,80 @@
+"""Index terms: what is stored for an item and what a need looks up, so that no item is ever compared in vain."""
+
+from __future__ import annotations
+
+from cribkit.domain.wording.meaning import Meaning
+from cribkit.domain.wording.tables import Family, tables
+
+# The attribute that an item of a shape is looked up by: the first that is there.
+KEYS: dict[str, tuple[str, ...]] = {
+    "socket": ("size",),
+    "plug-socket": ("size",),
+    "crowfoot": ("size",),
+    "wrench": ("size",),
+    "wrench2": ("size",),
+    "lobe-socket": ("tip",),
+    "bit-socket": ("tip",),
+    "bit": ("tip",),
+    "key": ("tip",),
+    "screwdriver": ("tip",),
+    "ratchet": ("drive",),
+    "drive-tool": ("drive",),
+    "extension": ("drive",),
+    "adapter": ("drive_out",),
+    "bolt": ("thread",),
+    "nut": ("thread",),
+    "tap": ("thread",),
+    "thread-part": ("thread",),
+    "pin": ("diameter",),
+    "washer": ("inner",),
+    "seal-washer": ("inner",),
+    "oring": ("inner",),
+    "glove": ("glove_size",),
+    "grit": ("grit",),
+    "oil": ("viscosity",),
+    "lock": ("strength",),
+}
+
+
+def index_terms(item: Meaning) -> frozenset[str]:
+    """The terms stored for an item, its members' included."""
+    terms = _own(item)
+    for member in item.members:
+        terms |= _own(member)
+    return frozenset(terms)
+
+
+def query_terms(need: Meaning) -> frozenset[str]:
+    """The terms of a need: every item that `judge` would not call "none" has one of them."""
+    terms: set[str] = set()
+    for asked in (need, *need.others):
+        terms |= _asked(asked)
+    return frozenset(terms)
+
+
+def _own(item: Meaning) -> set[str]:
+    family = tables().families.get(item.family)
+    if family is None:
+        return {f"w|{word.text}" for word in item.words if word.how != "known"}
+    values = _values(family, item)
+    names = {f"={family.name}", *(f"<{parent}" for parent in family.parents | family.perhaps)}
+    return {f"{name}|{value}" for name in names for value in (*values, "*")}
+
+
+def _asked(need: Meaning) -> set[str]:
+    family = tables().families.get(need.family)
+    if family is None:
+        return {f"w|{word.text}" for word in need.words if word.how != "known"}
+    values = _values(family, need)
+    wanted = {*values, "?"} if values != {"?"} else {"*"}
+    names = {f"={family.name}", f"<{family.name}", *(f"={parent}" for parent in family.parents)}
+    return {f"{name}|{value}" for name in names for value in wanted}
+
+
+def _values(family: Family, meaning: Meaning) -> set[str]:
+    """The key's values, "?" where the text leaves it open."""
+    attributes = dict(meaning.attributes)
+    for name in KEYS.get(family.shape, ()):
+        if value := attributes.get(name):
+            return set(value.split(" x "))
+    return {"?"}

@@ -1,0 +1,188 @@
+"""Tidy text before it is read: signs, stuck units, scanning errors, spoken numbers."""
+
+from __future__ import annotations
+
+import re
+import unicodedata
+
+# Signs that people and programs write for the same thing.
+SIGNS = str.maketrans(
+    {
+        "×": " x ",
+        "✕": " x ",
+        "–": "-",
+        "—": " - ",
+        "‐": "-",
+        "‑": "-",
+        "−": "-",
+        "“": '"',
+        "”": '"',
+        "„": '"',
+        "″": '"',
+        "‟": '"',
+        "′": "'",
+        "’": "'",
+        "‘": "'",
+        "`": "'",
+        "´": "'",
+        "Ø": " dia ",
+        "ø": " dia ",
+        "⌀": " dia ",
+        "°": " deg ",
+        "º": " deg ",
+        "·": ".",
+        "⋅": ".",
+        "•": " , ",
+        "⁄": "/",
+        "∕": "/",
+        "™": "",
+        "®": "",
+        "©": "",
+        "½": " 1/2",
+        "¼": " 1/4",
+        "¾": " 3/4",
+        "⅛": " 1/8",
+        "⅜": " 3/8",
+        "⅝": " 5/8",
+        "⅞": " 7/8",
+        "¹": "1",
+        "²": "2",
+        "³": "3",
+        "µ": "u",
+        "&": " and ",
+        "_": " ",
+        "\\": "/",
+        "±": " ",
+    }
+)
+UNITS = {
+    "one": 1,
+    "two": 2,
+    "three": 3,
+    "four": 4,
+    "five": 5,
+    "six": 6,
+    "seven": 7,
+    "eight": 8,
+    "nine": 9,
+    "ten": 10,
+    "eleven": 11,
+    "twelve": 12,
+    "thirteen": 13,
+    "fourteen": 14,
+    "fifteen": 15,
+    "sixteen": 16,
+    "seventeen": 17,
+    "eighteen": 18,
+    "nineteen": 19,
+    "zero": 0,
+}
+TENS = {"twenty": 20, "thirty": 30, "forty": 40, "fourty": 40, "fifty": 50, "sixty": 60, "seventy": 70, "eighty": 80}
+PARTS = {
+    "half": 2,
+    "halves": 2,
+    "quarter": 4,
+    "quarters": 4,
+    "fourths": 4,
+    "eighth": 8,
+    "eighths": 8,
+    "eights": 8,
+    "sixteenth": 16,
+    "sixteenths": 16,
+    "sixteenth's": 16,
+    "thirty-second": 32,
+    "thirty-seconds": 32,
+}
+_ONES = "|".join(sorted(UNITS, key=len, reverse=True))
+_TENS = "|".join(TENS)
+_PARTS = "|".join(sorted(PARTS, key=len, reverse=True))
+_NUMBER = rf"(?:(?:{_TENS})(?:[ -](?:{_ONES}))?|{_ONES})"
+_FRACTION = re.compile(
+    rf"\b(?:(?:(an|a|{_NUMBER}|\d+) (?:inch )?and (?:a |an )?)?({_ONES}|a|an|\d+)?[ -]?\b({_PARTS}))\b"
+)
+_POINT = re.compile(
+    rf"\b({_NUMBER}|\d+) (?:point|and a) (five|half|two|three|seven|{_ONES})\b(?= *(?:mm|mil|milli|nm|inch|in\b))"
+)
+_SPOKEN = re.compile(rf"\b{_NUMBER}\b")
+
+# Scanning errors inside sizes: letters for digits and a stroke read as a one or a bracket.
+_SCAN = [
+    (re.compile(r"(?<=\d)o(?=\d|\s*mm\b|\s*pt\b|\s*nm\b|\b)"), "0"),  # 1O mm -> 10 mm, E1O, T3O
+    (re.compile(r"\bo(?=[.,]\d)"), "0"),  # O.5
+    (re.compile(r"\b([et]|tx|m|ph|pz)[il](?=\d\b)"), r"\g<1>1"),  # El0 -> E10
+    (re.compile(r"\b([et])[il][o](?=\b)"), r"\g<1>10"),  # ElO -> E10
+    (re.compile(r"\b[il|](?=[\d]\s*(?:mm|pt|dr)\b)"), "1"),  # l0mm -> 10mm
+    (re.compile(r"\b[il|]o(?=\s*mm\b)"), "10"),  # lOmm
+    (re.compile(r"\b([1-9]\d?)[l|i!(\[]((?:2|4|8|16|32)\b)"), r"\1/\2"),  # 3l8 -> 3/8, 1(2 -> 1/2
+    (re.compile(r"\b[il|]/(?=[248]\b)"), "1/"),  # l/2 -> 1/2
+    (re.compile(r"\b([1-9]\d?)/b\b"), r"\1/8"),  # 3/B
+    (re.compile(r"\b([1357])1([248])(?=[ -]?(?:in\b|inch|\"|dr\b|drive|sq\b|sq\.))"), r"\1/\2"),  # 318-inch -> 3/8
+    (re.compile(r"\b([1357]|1[135])1(16)(?=[ -]?(?:in\b|inch|\"))"), r"\1/\2"),  # 7116-inch -> 7/16
+    (re.compile(r"(?<=\d)\s*(?:rnm|nnm|mrn|rnrn|mm\.|m\.m\.?|m/m|mms)(?![a-z])"), "mm"),
+    (re.compile(r"(?<=\d) ?m m\b"), "mm"),
+    (re.compile(r"\b([1-9])z(?=\s*mm\b)"), r"\g<1>2"),  # 1Zmm
+    (re.compile(r"\b([12])s(?=\s*mm\b)"), r"\g<1>5"),  # 1Smm
+]
+_STUCK = [
+    (re.compile(r"(?<=[\d\"'])(?=(?:dr|drv|drive|sq|sqdr|skt|socket|sckt)\b)"), " "),  # 1/4dr
+    (re.compile(r"(?<=\d)(?=(?:deep|dp|impact|imp|hex|hx|long|pos|ratchet|ext)\b)"), " "),
+    (re.compile(r"\b(dr|drv|drive|sq|skt|sckt|socket|spanner|spnr)(?=\d)"), r"\1 "),
+    (re.compile(r"(?<=[a-z]),(?=[a-z\d])"), ", "),
+    (re.compile(r"(?<=\dmm)(?=\d)"), " "),
+    (re.compile(r"(?<=\d[\"'])(?=[a-z\d])"), " "),
+    (re.compile(r"(?<=mm)(?=dp\b|deep\b|skt\b|imp\b|hex\b|x\d)"), " "),
+    (re.compile(r"(?<![\d,])(\d+),(\d{1,2})(?![\d,])(?=\s*(?:mm|nm|n\.m|l\b|ml|kg|in\b|x))"), r"\1.\2"),  # 6,3 mm
+    (re.compile(r"(?<=x)(\d),(\d{1,2})\b"), r"\1.\2"),  # M8x1,25
+    (re.compile(r"(?<=\d),(?=\d{3}\b)"), ""),  # 1,000
+]
+
+
+def tidy(text: str) -> str:
+    """Lower case, plain signs, digits for spoken numbers, scanning errors in sizes mended."""
+    plain = unicodedata.normalize("NFKC", text.translate(SIGNS)).translate(SIGNS).lower()
+    for pattern, better in _SCAN:
+        plain = pattern.sub(better, plain)
+    for pattern, better in _STUCK:
+        plain = pattern.sub(better, plain)
+    if "/" in plain:
+        plain = _PAIR.sub(_pair, plain)
+    if _SPOKEN.search(plain) or _FRACTION.search(plain):
+        plain = _unspoken(plain)
+    return plain
+
+
+_PAIR = re.compile(r"(?<![\d./-])(\d{1,2})/(\d{1,2})(?![\d./])(\s*mm)?")
+
+
+def _pair(found: re.Match[str]) -> str:
+    """10/11 and 7/8 mm are two sizes, 7/8 is one."""
+    top, under = int(found[1]), int(found[2])
+    if found[3] or ((under not in (2, 4, 8, 16, 32, 64) or top % 2 == 0) and top > 3):
+        return f"{found[1]} x {found[2]}{found[3] or ''}"
+    return found[0]
+
+
+def _unspoken(text: str) -> str:
+    """Digits for numbers in words: "three eighths" -> 3/8, "an inch and a half" -> 1 1/2."""
+    text = _POINT.sub(lambda found: f"{_count(found[1])}.{_count(found[2]) if found[2] != 'half' else 5}", text)
+    text = _FRACTION.sub(_fraction, text)
+    return _SPOKEN.sub(lambda found: str(_count(found[0])), text)
+
+
+def _fraction(found: re.Match[str]) -> str:
+    whole, over, part = found[1], found[2], found[3]
+    if over is None and part not in ("half", "quarter"):
+        return found[0]
+    if over is None and found.string[found.end() : found.end() + 6].strip().startswith(("round", "moon")):
+        return found[0]
+    top = 1 if over is None else _count(over)
+    return f"{_count(whole)} {top}/{PARTS[part]}" if whole else f"{top}/{PARTS[part]}"
+
+
+def _count(words: str) -> int:
+    if words in ("a", "an"):
+        return 1
+    if words.isdigit():
+        return int(words)
+    tens, _, ones = words.replace("-", " ").partition(" ")
+    return TENS[tens] + UNITS.get(ones, 0) if tens in TENS else UNITS[tens]

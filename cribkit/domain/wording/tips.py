@@ -1,0 +1,162 @@
+"""Recesses and profiles of screws: T30, E10, PH2, hex 6 mm, M8 spline, slot 5.5 mm."""
+
+from __future__ import annotations
+
+from cribkit.domain.wording.lexer import Token, tell_decimal
+from cribkit.domain.wording.reading import Reading
+from cribkit.domain.wording.sizes import Group, Length
+
+# Sizes in the trade: internal (ISO 10664 plus the trade sizes T27 and T47) and external six-lobe. From memory.
+T_SIZES = frozenset(
+    [
+        "1",
+        "2",
+        "3",
+        "4",
+        "5",
+        "6",
+        "7",
+        "8",
+        "9",
+        "10",
+        "15",
+        "20",
+        "25",
+        "27",
+        "30",
+        "35",
+        "40",
+        "45",
+        "47",
+        "50",
+        "55",
+        "60",
+        "70",
+        "80",
+        "90",
+        "100",
+    ]
+)
+E_SIZES = frozenset(["4", "5", "6", "7", "8", "10", "11", "12", "14", "16", "18", "20", "22", "24", "28", "32"])
+# Letters before a number: the word that they say, and how the size is written.
+LETTERS = {
+    "t": ("sixlobe", "T"),
+    "tx": ("sixlobe", "T"),
+    "trx": ("sixlobe", "T"),
+    "tks": ("sixlobe", "T"),
+    "torx": ("sixlobe", "T"),
+    "th": ("sixlobe", "T"),
+    "tr": ("sixlobe", "T"),
+    "tt": ("sixlobe", "T"),
+    "ts": ("sixlobe", "T"),
+    "ip": ("sixlobe", "IP"),
+    "tp": ("sixlobe", "IP"),
+    "e": ("external", "E"),
+    "txe": ("external", "E"),
+    "ph": ("phillips", "PH"),
+    "pz": ("pozidriv", "PZ"),
+    "sl": ("slotted", "slot "),
+    "jis": ("jis", "JIS"),
+    "sq": ("robertson", "R"),
+    "r": ("robertson", "R"),
+    "h": ("insidehex", "hex "),
+    "hx": ("insidehex", "hex "),
+    "xzn": ("triplesquare", "XZN"),
+}
+# Families whose size is a tip, by the word for its profile.
+PREFIX = {"phillips": "PH", "pozidriv": "PZ", "robertson": "R", "jis": "JIS", "triplesquare": "XZN", "ribe": "RIBE"}
+
+
+def find_tips(reading: Reading) -> None:
+    """Codes such as T30 or PH2 become the tip; words of the profile are implied."""
+    for token in reading.tokens:
+        if token.kind == "tip2" and not token.used:
+            token.kind, token.values = "tip", (token.values[0], token.values[1], "")
+        if token.kind == "tip" and not token.used:
+            _letter_tip(reading, token)
+
+
+def _letter_tip(reading: Reading, token: Token) -> None:
+    letters, size, suffix = token.values
+    if letters == "h" and suffix == "":
+        pass
+    word, prefix = LETTERS[letters]
+    valid = {"T": T_SIZES, "IP": T_SIZES, "E": E_SIZES}.get(prefix)
+    if (valid and size not in valid) or ("." in size and prefix not in ("hex ", "slot ")):
+        return
+    token.used = True
+    if prefix == "E" and reading.has("internal") and not reading.has("external"):
+        reading.doubts.append(f"internal {token.text}")
+    reading.hints |= {word, "sixlobe"} if word == "external" else {word}
+    if suffix in ("h", "s", "tr", "tamper") or letters in ("tr", "th", "tt"):
+        reading.traits.add("tamper")
+    if letters == "ts":
+        reading.traits |= {"tamper", "five-lobe"}
+    unit = " mm" if prefix in ("hex ", "slot ") else ""
+    reading.set("tip", f"{prefix}{tell_decimal(size)}{unit}")
+
+
+def tip_from_numbers(reading: Reading) -> None:
+    """A profile named by a word and its size by a number: "6 mm hex bit", "No 2 phillips", "M8 spline"."""
+    if "tip" in reading.attributes:
+        return
+    for word, prefix in PREFIX.items():
+        if reading.has(word) and (size := _numbered(reading, prefix)):
+            reading.set("tip", f"{prefix}{size}")
+            return
+    if reading.has("sixlobe") and (group := _bare(reading, T_SIZES | E_SIZES)):
+        outside = reading.has("external")
+        size = group.tokens[0].values[0]
+        if size in (E_SIZES if outside else T_SIZES):
+            group.use()
+            reading.set("tip", f"{'E' if outside else 'T'}{size}")
+        return
+    if reading.has("insidehex", "hex", "slotted", "ballend"):
+        _measured(reading)
+
+
+def _numbered(reading: Reading, prefix: str) -> str:
+    if prefix in ("XZN", "RIBE") and (thread := reading.take("thread")):
+        return thread.values[0].removeprefix("M")
+    if prefix in ("XZN", "RIBE"):
+        for group in reading.numbers():
+            if len(group.tokens) == 1 and group.tokens[0].unit in ("", "mm") and group.tokens[0].values[0].isdigit():
+                group.use()
+                return group.tokens[0].values[0]
+        return ""
+    if token := reading.take("numbered"):
+        return token.values[0]
+    bare = _bare(reading, frozenset("01234"))
+    if bare:
+        bare.use()
+        return bare.tokens[0].values[0]
+    return ""
+
+
+def _bare(reading: Reading, sizes: frozenset[str]) -> Group | None:
+    for group in reading.numbers():
+        token = group.tokens[0]
+        if len(group.tokens) == 1 and not token.unit and token.values[0] in sizes:
+            return group
+    return None
+
+
+def _measured(reading: Reading) -> None:
+    """A hex or slot measured across: the first free number; "5.5 x 100" also says the blade's length."""
+    prefix = "slot" if reading.has("slotted") and not reading.has("insidehex") else "hex"
+    for group in reading.numbers():
+        if group.relation == "range":
+            continue
+        lengths = group.lengths()
+        if not plausible(lengths[0], prefix):
+            continue
+        group.use()
+        reading.set("tip", f"{prefix} {lengths[0].text}")
+        if len(lengths) > 1:
+            reading.set("length", lengths[-1].text)
+        return
+
+
+def plausible(length: Length, prefix: str) -> bool:
+    """Whether a hex or slot of this size exists: 0.7 to 36 mm."""
+    return 0.7 <= float(length.mm) <= (36 if prefix == "hex" else 16)
