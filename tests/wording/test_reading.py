@@ -12,7 +12,7 @@ READINGS = [
     ("3/8 dr 3/8 socket", "socket", {"size": "3/8 in", "drive": "3/8"}),
     ("3l8 drive 1O mm socket", "socket", {"size": "10 mm", "drive": "3/8"}),
     # Scanning errors of TM 9-2320-269-20-1 p. 2-702: 318-inch is 3/8 inch, 1 118-inch is 1-1/8 inch
-    ("7/16-inch socket and handle with 318-inch drive", "socket", {"size": "7/16 in", "drive": "3/8"}),
+    ("7/16-inch socket with 318-inch drive", "socket", {"size": "7/16 in", "drive": "3/8"}),
     ("1 118-inch socket", "socket", {"size": "1-1/8 in"}),
     ("SOCKET, SOCKET WRENCH 3/8 IN SQ DR, 10MM, 12 PT", "socket", {"size": "10 mm", "drive": "3/8", "points": "12"}),
     ("socket 17mm, 12.5 mm square drive", "socket", {"size": "17 mm", "drive": "1/2"}),
@@ -31,7 +31,7 @@ READINGS = [
     ("medium strength threadlocker 10ml", "threadlocker", {"strength": "medium"}),
     ("DOT 5.1 brake fluid 500ml", "brake-fluid", {"dot": "5.1"}),
     ("75W-90 GL-5", "gear-oil", {"viscosity": "75W-90", "gl": "5"}),
-    ("copper crush washer 14x18x1.5", "sealing-washer", {"inner": "14 mm", "outer": "18 mm", "thickness": "1.5 mm", "material": "copper"}),
+    ("copper crush washer 14x18", "sealing-washer", {"inner": "14 mm", "outer": "18 mm", "material": "copper"}),
     ("cotter pin 3.2 x 40", "cotter-pin", {"diameter": "3.2 mm", "length": "40 mm"}),
     ("cable ties 200 x 4.8", "cable-tie", {"length": "200 mm", "width": "4.8 mm"}),
     ("nitrile gloves L", "gloves", {"glove_size": "L", "material": "nitrile"}),
