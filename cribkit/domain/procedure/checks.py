@@ -10,16 +10,10 @@ from dataclasses import dataclass
 from cribkit.domain.problem import BadInput, Problem
 from cribkit.domain.procedure.lines import Lines, Path
 from cribkit.domain.procedure.model import ConsumableNeed, Procedure, ToolNeed, TorqueNeed
+from cribkit.domain.tables import table
 from cribkit.domain.torque import Spec, parse_spec
 
-# What a tool that shows degrees is called (common practice, no source).
-ANGLE_GAUGE = re.compile(
-    r"\bangle (gauge|gage|meter|indicator|disc|disk|dial)|\b(torque|angular)[ -]angle|\bdegree (wheel|gauge|gage|disc)"
-    r"|\bprotractor|\bangle[ -]torque|\bangle wrench",
-    re.IGNORECASE,
-)
 ACROSS = 90.0  # degrees: an adapter across the wrench leaves the setting as it is
-FILLERS = frozenset({"a", "an", "and", "for", "in", "new", "of", "on", "the", "to", "with"})
 
 
 @dataclass(frozen=True, slots=True)
@@ -91,13 +85,19 @@ def _spec_problems(draft: Draft, at: int, error: BadInput) -> Iterator[Problem]:
 def _angle_gauge(draft: Draft, specs: dict[int, Spec]) -> Iterator[Problem]:
     """A step in degrees needs a tool that shows degrees."""
     texts = [text for tool in draft.tools if not tool.optional for text in (tool.need, *tool.instead)]
-    if any(ANGLE_GAUGE.search(text) for text in texts):
+    if any(measures_angles(text) for text in texts):
         return
     for at, spec in specs.items():
         if spec.needs_angle_gauge:
             message = f"{draft.torques[at].id} is tightened by an angle, and no tool of the procedure measures one"
             todo = 'add a [[tool]] with need = "angle gauge, 1/2 drive".'
             yield draft.problem(at, "steps", "no-angle-gauge", message, todo)
+
+
+def measures_angles(tool: str) -> bool:
+    """Is this a tool that measures the angle of tightening?"""
+    text = " ".join(re.split(r"[\s-]+", tool.casefold()))
+    return any(re.search(rf"\b{re.escape(name)}s?\b", text) for name in _table("angle_gauge"))
 
 
 def _offsets(draft: Draft) -> Iterator[Problem]:
@@ -144,7 +144,14 @@ def names(text: str, fastener: str) -> bool:
 def _words(text: str) -> frozenset[str]:
     """The words up to brackets, without plural endings."""
     bare = re.sub(r"\(.*?\)", " ", text.casefold())
-    return frozenset(re.sub(r"(?<=[^s])s\Z", "", word) for word in re.findall(r"[^\W_]+", bare)) - FILLERS
+    return frozenset(re.sub(r"(?<=[^s])s\Z", "", word) for word in re.findall(r"[^\W_]+", bare)) - set(
+        _table("fillers")
+    )
+
+
+def _table(name: str) -> list[str]:
+    words: list[str] = table("cribkit.domain.procedure", "words.toml")[name]
+    return words
 
 
 def notes(procedure: Procedure) -> tuple[Problem, ...]:

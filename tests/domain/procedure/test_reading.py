@@ -20,6 +20,7 @@ from cribkit.domain.procedure import (
     read_procedure,
     to_json,
 )
+from cribkit.domain.procedure.checks import measures_angles
 from cribkit.domain.quantity import Amount
 from cribkit.domain.torque import parse_spec
 
@@ -282,6 +283,43 @@ def test_an_angle_gauge_may_be_an_alternative_but_not_optional() -> None:
     gauge = '[[tool]]\nneed = "marker"\ninstead = ["torque angle gauge"]\n'
     assert codes(HEAD + gauge + torque) == []
     assert codes(HEAD + gauge + "optional = true\n" + torque) == [("p.toml:14", "no-angle-gauge")]
+
+
+@pytest.mark.parametrize(
+    ("tool", "measures"),
+    [
+        ("angle gauge, 1/2 drive", True),
+        ("Torque-angle gauge", True),
+        ("GAUGE, ANGLE, 1/2 DR", True),
+        ("electronic torque-angle wrench 20-200 N·m", True),
+        ("degree wheel", True),
+        ("torque wrench 20-200 N·m", False),
+        ("angle grinder", False),
+        ("right-angle ratchet", False),
+        ("feeler gauge", False),
+    ],
+)
+def test_which_tools_measure_angles(tool: str, measures: bool) -> None:
+    assert measures_angles(tool) == measures
+
+
+@pytest.mark.parametrize(
+    ("reach", "found"),
+    [
+        ('{ adapter = "crowfoot" }', ["no-offset"]),
+        ('{ adapter = "crowfoot", angle = "45°" }', ["no-offset"]),
+        ('{ adapter = "crowfoot", angle = "90°" }', []),
+        ('{ adapter = "3/8 to 1/4 adapter", offset = "0 mm" }', []),
+        ('{ adapter = "crowfoot", offset = "1.5 in" }', []),
+        ('{ extension = "150 mm" }', []),
+        ('{ extension = "150" }', ["not-length"]),
+        ('{ joint = "yes" }', ["wrong-kind"]),
+        ('"crowfoot"', ["wrong-kind"]),
+    ],
+)
+def test_an_adapter_that_changes_the_setting_says_by_how_much(reach: str, found: list[str]) -> None:
+    torque = f'[[torque]]\nid = "t"\nfastener = "bolt"\nspec = "30 N·m"\nreach = {reach}\n'
+    assert [code for _, code in codes(HEAD + torque)] == found
 
 
 def test_part_of_a_turn_by_eye_needs_no_angle_gauge() -> None:
