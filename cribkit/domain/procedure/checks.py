@@ -156,7 +156,7 @@ def _table(name: str) -> list[str]:
 
 def notes(procedure: Procedure) -> tuple[Problem, ...]:
     """What is doubtful but not wrong, each with a code that begins with "note-"."""
-    return (*_empty(procedure), *_heads(procedure))
+    return (*_empty(procedure), *_heads(procedure), *_not_understood(procedure))
 
 
 def _empty(procedure: Procedure) -> Iterator[Problem]:
@@ -169,7 +169,29 @@ def _empty(procedure: Procedure) -> Iterator[Problem]:
 
 
 def _heads(procedure: Procedure) -> Iterator[Problem]:
+    """A torque needs a head that some socket or bit is known to fit."""
+    from cribkit.domain.wording import head_drivers
+
     for need in procedure.torques:
         if not need.head:
             message = f"note: {need.id} does not say what the socket or bit must fit"
-            yield Problem(procedure.at(need.line), "note-no-head", message, 'add head = "10 mm hex".')
+        elif not head_drivers(need.head):
+            message = f"note: no socket or bit is known for the head {need.head!r} of {need.id}"
+        else:
+            continue
+        yield Problem(procedure.at(need.line), "note-no-head", message, 'write head = "10 mm hex", "T30" or "E12".')
+
+
+def _not_understood(procedure: Procedure) -> Iterator[Problem]:
+    """Tools, adapters and forbidden substitutes have to be understood. Parts of a vehicle need not be: they are
+    compared by their words."""
+    from cribkit.domain.wording import read
+
+    tools = [(need.line, text, "tool") for need in procedure.tools for text in (need.need, *need.instead)]
+    adapters = [(need.line, need.reach.adapter, "tool") for need in procedure.torques if need.reach]
+    nevers = [(need.line, text, "consumable") for need in procedure.consumables for text in need.never]
+    for line, text, kind in (*tools, *adapters, *nevers):
+        if text and not read(text, kind).family:
+            message = f"note: {text!r} is not understood, and can only be compared by its words"
+            todo = "say it in words of the trade; `cribkit read` shows what is understood."
+            yield Problem(procedure.at(line), "note-not-understood", message, todo)

@@ -7,6 +7,10 @@ import re
 from cribkit.domain.wording.meaning import Meaning
 from cribkit.domain.wording.reader import read_one
 
+# A thread does not tell the socket (M8 has 13, 12 or 14 mm across flats: ISO 4014, JIS B 1180, DIN 931 of old), and
+# a number of points is no size.
+_NO_SIZE = re.compile(r"\bm\s?\d+(?:[.,]\d+)?(?:\s*[x×*]\s*\d+(?:[.,]\d+)?)*\b|\b\d+[ -]?(?:pt|points?)\b", re.I)
+_SPLINE = re.compile(r"spline|xzn|triple", re.I)  # their sizes are called M6, M8 ...
 _INSIDE = re.compile(r"internal|allen|socket|recess|cap|key|inhex", re.I)
 
 
@@ -15,6 +19,8 @@ def head_drivers(head: str) -> tuple[Meaning, ...]:
 
     Best first; nothing where the head cannot be read.
     """
+    if not _SPLINE.search(head):
+        head = _NO_SIZE.sub(" ", head)
     plain = head.lower()
     if "flare" in plain or "pipe nut" in plain or "line nut" in plain:
         return _read(f"{_size(plain)} flare nut crowfoot", f"{_size(plain)} crowfoot")

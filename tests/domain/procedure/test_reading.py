@@ -370,6 +370,26 @@ def test_what_is_doubtful_is_a_note_and_no_error() -> None:
     assert [problem.code for problem in notes(procedure)] == ["note-no-cautions", "note-no-needs"]
 
 
+@pytest.mark.parametrize(
+    ("lines", "found"),
+    [
+        ('[[tool]]\nneed = "8 mm socket, 1/4 drive"', []),
+        ('[[tool]]\nneed = "flibbertigibbet"', ["note-not-understood"]),
+        ('[[tool]]\nneed = "8 mm socket"\ninstead = ["flibbertigibbet"]', ["note-not-understood"]),
+        ('[[torque]]\nid = "t"\nfastener = "nut"\nspec = "5 N·m"\nhead = "8 mm hex"', []),
+        ('[[torque]]\nid = "t"\nfastener = "nut"\nspec = "5 N·m"', ["note-no-head"]),
+        ('[[torque]]\nid = "t"\nfastener = "nut"\nspec = "5 N·m"\nhead = "strange"', ["note-no-head"]),
+        ('[[consumable]]\nneed = "alternator, Heron"\namount = "1"', []),
+        ('[[consumable]]\nneed = "x"\namount = "1"\nnever = ["flibbertigibbet"]', ["note-not-understood"]),
+    ],
+)
+def test_what_cannot_be_understood_gives_a_note(lines: str, found: list[str]) -> None:
+    procedure, problems = read_procedure(f"{HEAD}{lines}\n", "p.toml")
+    assert problems == ()
+    assert procedure
+    assert [note.code for note in notes(procedure)] == found
+
+
 @pytest.mark.parametrize("path", DEMO, ids=lambda path: path.stem)
 def test_the_demo_procedures_have_no_error_and_survive_json(path: Path) -> None:
     procedure, found = read_procedure(path.read_text(encoding="utf-8"), path.name)

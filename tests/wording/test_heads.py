@@ -1,0 +1,30 @@
+"""Which socket a fastener's head asks for: never one that the head does not say."""
+
+import pytest
+
+from cribkit.domain.wording import head_drivers
+
+
+# ISO 272 / ISO 4014: M8 has 13 mm across flats; JIS B 1180 small 12 mm, old DIN 931 M10 17 mm (ISO 16 mm). So that a
+# thread alone never tells the socket.
+@pytest.mark.parametrize("head", ["M8", "M8 x 1.25", "M10 hex", "M8 bolt", "M6x1.0x20", "strange", ""])
+def test_a_thread_alone_gives_no_socket(head: str) -> None:
+    assert head_drivers(head) == ()
+
+
+@pytest.mark.parametrize(
+    ("head", "attribute"),
+    [
+        ("M8 hex, 13 mm", ("size", "13 mm")),
+        ("M8 x 1.25, 13 mm hex", ("size", "13 mm")),
+        ("12-point 10 mm", ("size", "10 mm")),
+        ("10 mm 12 point", ("size", "10 mm")),
+        ("12 pt 3/8", ("size", "3/8 in")),
+        ("8 mm hex", ("size", "8 mm")),
+        ("T30", ("tip", "T30")),
+        ("E12", ("tip", "E12")),
+        ("M8 cap screw, 6 mm hex key", ("tip", "hex 6 mm")),
+    ],
+)
+def test_the_size_is_that_of_the_head(head: str, attribute: tuple[str, str]) -> None:
+    assert attribute in head_drivers(head)[0].attributes
