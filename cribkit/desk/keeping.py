@@ -13,8 +13,9 @@ from cribkit.store.backup import backup as back_up
 from cribkit.store.backup import restore as put_back
 from cribkit.store.faults import unusable
 from cribkit.store.opening import open_crib
+from cribkit.store.posting import Entry
 from cribkit.store.seed.folder import read_folder
-from cribkit.store.seed.load import Entry, Loaded, Recount
+from cribkit.store.seed.load import Loaded, Recount
 from cribkit.store.seed.load import load as load_seed
 from cribkit.store.seed.parts import Seed
 

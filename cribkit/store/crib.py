@@ -62,6 +62,10 @@ class Crib:
             raise BadInput.of("unknown-tag", f"there is no item {tag}", "see `cribkit find` for its tag.", source=tag)
         return found
 
+    def item_by_gtin(self, gtin: str) -> Item | None:
+        """The item whose packages carry this barcode number (14 digits)."""
+        return next(iter(self._items("gtin = ?", [gtin], "")), None)
+
     def items(self, kind: str = "") -> tuple[Item, ...]:
         """Every item ("tool" includes the torque wrenches, "wrench" has only them), in the order of their tags."""
         return self._items("1", [], kind)

@@ -16,7 +16,7 @@ OPENED = dt.date(2026, 11, 1)  # when its opening stock was entered: a fixed day
 
 def demo_connection() -> sqlite3.Connection:
     """A connection to the demo crib in memory."""
-    from cribkit.domain.wording import READER_VERSION
+    from cribkit.domain.wording import READER_VERSION  # type: ignore[attr-defined, unused-ignore]  # until the reader is there
 
     folder = demo_folder("seed_inventory")
     files = "\0".join(path.read_text("utf-8", "replace") for path in sorted(folder.glob("*.csv")))
@@ -30,8 +30,9 @@ def demo_connection() -> sqlite3.Connection:
 def built(folder: Path) -> str:
     """The image of the demo crib, made from its files."""
     from cribkit.store.crib import Crib
+    from cribkit.store.posting import Entry
     from cribkit.store.seed.folder import read_folder
-    from cribkit.store.seed.load import Entry, load
+    from cribkit.store.seed.load import load
     from cribkit.store.terms import reread
 
     connection = sqlite3.connect(":memory:", isolation_level=None)

@@ -2,18 +2,28 @@
 
 from __future__ import annotations
 
+import datetime as dt
 import sqlite3
 from collections.abc import Sequence
-from dataclasses import replace
+from dataclasses import dataclass, replace
 
 from cribkit.domain.problem import BadInput
-from cribkit.domain.stock.movement import Movement, MovementKind, digest, whole
+from cribkit.domain.stock.movement import Movement, MovementKind, digest, parts, whole
 from cribkit.store.crib import Crib
 from cribkit.store.rows import MOVEMENT, movement_of
 
 HEAD = "head"  # the fact that says how many movements there are and the last digest
 COLUMNS = "kind, tag, amount, by, day, lot, holder, job, due, note, corrects, id, at, digest"
 INSERT = f"INSERT INTO movement ({COLUMNS}) VALUES ({', '.join('?' * 14)})"
+
+
+@dataclass(frozen=True, slots=True)
+class Entry:
+    """Who posts, for which day, and when."""
+
+    by: str
+    day: dt.date
+    at: str  # UTC, ISO 8601
 
 
 def post(crib: Crib, movement: Movement, at: str) -> Movement:
@@ -65,6 +75,25 @@ def change_balance(connection: sqlite3.Connection, movement: Movement) -> None:
         "ON CONFLICT (tag, lot) DO UPDATE SET inside = excluded.inside, outside = excluded.outside",
         (*key, inside, outside),
     )
+    if movement.inside:
+        note_opening(connection, movement, row[0], inside)
+
+
+def note_opening(connection: sqlite3.Connection, movement: Movement, before: int, after: int) -> None:
+    """An item with a service life: from which day on the open container of a lot has been open.
+
+    Containers are used one after the other, so what is no whole number of them is one open container. It is a new
+    one where the number of whole ones fell.
+    """
+    query = "SELECT pack FROM item JOIN consumable USING (tag) WHERE tag = ? AND service_life_days IS NOT NULL"
+    row = connection.execute(query, (movement.tag,)).fetchone()
+    if row is None:
+        return
+    pack, key = parts(row[0]), (movement.tag, movement.lot)
+    if after % pack == 0:
+        connection.execute("UPDATE lot SET opened_on = NULL WHERE tag = ? AND lot = ?", key)
+    elif before % pack == 0 or after // pack < before // pack:
+        connection.execute("UPDATE lot SET opened_on = ? WHERE tag = ? AND lot = ?", (movement.day.isoformat(), *key))
 
 
 def change_loan(connection: sqlite3.Connection, movement: Movement) -> None:
@@ -132,4 +161,4 @@ def set_lot(crib: Crib, tag: str, lot: str, expires_on: str | None) -> None:
     )
 
 
-__all__ = ["Movement", "MovementKind", "movements", "post", "set_lot"]
+__all__ = ["Entry", "Movement", "MovementKind", "movements", "post", "set_lot"]

@@ -9,13 +9,14 @@ from collections import defaultdict
 from collections.abc import Sequence
 
 from cribkit.domain.stock.item import Condition, Item, Kind, Loan, Lot
-from cribkit.domain.stock.movement import Movement, MovementKind, whole
+from cribkit.domain.stock.movement import Movement, MovementKind, parts, whole
 from cribkit.domain.wording import Meaning
 
 ITEM = "SELECT tag, kind, description, meaning, location, condition, unit, pack, note FROM item WHERE {} ORDER BY tag"
 STOCK = """
-    SELECT balance.tag, balance.lot, inside, expires_on
+    SELECT balance.tag, balance.lot, inside, expires_on, opened_on, service_life_days
     FROM balance LEFT JOIN lot ON lot.tag = balance.tag AND lot.lot = balance.lot
+    LEFT JOIN consumable ON consumable.tag = balance.tag
     WHERE balance.tag IN (SELECT value FROM json_each(?))
     ORDER BY expires_on IS NULL, expires_on, balance.lot
 """
@@ -42,10 +43,11 @@ def items_of(connection: sqlite3.Connection, where: str, values: Sequence[object
     tags = json.dumps([row[0] for row in rows])
     on_hand: dict[str, int] = defaultdict(int)
     lots: dict[str, list[Lot]] = defaultdict(list)
-    for tag, lot, inside, expires_on in connection.execute(STOCK, (tags,)):
+    packs = {row[0]: parts(row[7]) for row in rows}
+    for tag, lot, inside, expires_on, opened_on, life in connection.execute(STOCK, (tags,)):
         on_hand[tag] += inside
         if inside > 0:
-            lots[tag].append(Lot(lot, whole(inside), date(expires_on)))
+            lots[tag] += lots_of(lot, inside, date(expires_on), date(opened_on), life, packs[tag])
     loans: dict[str, list[Loan]] = defaultdict(list)
     for tag, holder, since, amount, job in connection.execute(LOANS, (tags,)):
         loans[tag].append(Loan(holder, day(since), whole(amount), job))
@@ -61,11 +63,28 @@ def items_of(connection: sqlite3.Connection, where: str, values: Sequence[object
             unit=unit,
             pack=pack,
             loans=tuple(loans[tag]),
-            lots=tuple(lots[tag]) if kind == Kind.CONSUMABLE else (),
+            lots=tuple(sorted(lots[tag], key=expiry)) if kind == Kind.CONSUMABLE else (),
             note=note,
         )
         for tag, kind, description, meaning, location, condition, unit, pack, note in rows
     )
+
+
+def lots_of(
+    lot: str, inside: int, expires_on: dt.date | None, opened_on: dt.date | None, life: int | None, pack: int
+) -> list[Lot]:
+    """A lot's stock; where an open container has a service life, that container stands apart."""
+    rest = inside % pack
+    if opened_on is None or life is None or not rest:
+        return [Lot(lot, whole(inside), expires_on)]
+    until = opened_on + dt.timedelta(days=life)
+    opened = Lot(lot, whole(rest), min(until, expires_on or until), opened_on)
+    return [opened, *([Lot(lot, whole(inside - rest), expires_on)] if inside > rest else [])]
+
+
+def expiry(lot: Lot) -> tuple[dt.date, str, bool]:
+    """First expired, first out; of one day and lot the open container first."""
+    return lot.expires_on or dt.date.max, lot.lot, lot.opened_on is None
 
 
 def movement_of(row: Sequence[object]) -> Movement:

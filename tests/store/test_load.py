@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import csv
 import datetime as dt
 import stat
 from pathlib import Path
@@ -129,8 +130,8 @@ def test_a_guarded_cell_is_taken_back(tmp_path: Path) -> None:
         notes = [opened.must_have(tag).note for tag in "ABC"]
         export(opened, tmp_path / "out")
     assert notes == ["=1+1", "=1+1", "-x"]
-    written = (tmp_path / "out" / "tools.csv").read_text(encoding="utf-8").splitlines()
-    assert [line.rpartition(",")[2] for line in written[1:]] == ["'=1+1", "'=1+1", "'-x"]
+    with (tmp_path / "out" / "tools.csv").open(encoding="utf-8", newline="") as file:
+        assert [row["note"] for row in csv.DictReader(file)] == ["'=1+1", "'=1+1", "'-x"]
 
 
 def test_the_crib_and_its_export_belong_to_their_owner_alone(tmp_path: Path) -> None:

@@ -41,7 +41,8 @@ class Lot:
 
     lot: str
     amount: float
-    expires_on: dt.date | None = None
+    expires_on: dt.date | None = None  # of an open container: the end of its service life, if that is earlier
+    opened_on: dt.date | None = None  # the open container of a lot stands apart from its whole ones
 
     def good_on(self, day: dt.date) -> bool:
         """Whether the lot may still be used on that day."""

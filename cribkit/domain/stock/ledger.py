@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import datetime as dt
 from collections.abc import Iterable
 from dataclasses import dataclass, field
 
@@ -97,20 +96,3 @@ def folded(movements: Iterable[Movement]) -> Ledger:
     for movement in movements:
         ledger.apply(movement)
     return ledger
-
-
-@dataclass(frozen=True, slots=True)
-class OpenLoan:
-    """Something out, as the attendant lists it."""
-
-    tag: str
-    lot: str
-    holder: str
-    job: str
-    amount: int  # thousandths of the item's unit
-    since: dt.date
-    due: dt.date | None = None
-
-    def overdue_on(self, day: dt.date, within: int) -> bool:
-        """Past its due date; without one, out for more than `within` days."""
-        return day > (self.due or self.since + dt.timedelta(days=within))

@@ -9,6 +9,7 @@ from typing import TypeVar
 
 from cribkit.domain.problem import CribkitError
 from cribkit.domain.stock.dates import parse_day, parse_expiry
+from cribkit.domain.stock.gs1 import as_gtin
 from cribkit.domain.stock.item import Condition
 
 Value = TypeVar("Value")
@@ -81,6 +82,14 @@ def tag(text: str) -> str:
     if not TAG.match(text):
         raise Wrong(f"{text!r} cannot be a tag", "write at most 64 characters without spaces, quotes, = ; or commas.")
     return text
+
+
+def gtin(text: str) -> str:
+    """The number of a barcode, padded to 14 digits."""
+    found = as_gtin(text)
+    if found is None:
+        raise Wrong(f"{text!r} is not a GTIN", "copy all 8, 12, 13 or 14 digits below the barcode.")
+    return found
 
 
 def lot(text: str) -> str:
@@ -158,6 +167,7 @@ READERS: dict[str, Callable[[str], object]] = {
     "text": str,
     "tag": tag,
     "lot": lot,
+    "gtin": gtin,
     "number": number,
     "positive": positive,
     "pieces": pieces,

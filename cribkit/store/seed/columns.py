@@ -23,6 +23,7 @@ TOOLS = (
     Column("condition", "condition", "ok", about="ok, damaged or missing"),
     Column("contents", "text", about="members of a set, separated by `;`"),
     Column("note", "text"),
+    Column("gtin", "gtin", about="the number of its barcode, so that a scan finds it"),
 )
 WRENCHES = (
     Column("tag", "tag", required=True),
@@ -64,6 +65,7 @@ CONSUMABLES = (
     Column("hazards", "hazards", about="GHS codes separated by `;`: GHS02;GHS07"),
     Column("service_life_days", "count", about="how long an opened container may be used; blank: as long as its lot"),
     Column("note", "text"),
+    Column("gtin", "gtin", about="the number of its barcode, so that a scan finds it"),
 )
 SUPPLIERS = (
     Column("name", "text", required=True),

@@ -18,7 +18,7 @@ from cribkit.store.seed.columns import FILES
 
 TOOLS = """
     SELECT tag, description, (SELECT coalesce(sum(inside + outside), 0) FROM balance WHERE balance.tag = item.tag),
-           location, condition, contents, note
+           location, condition, contents, note, gtin
     FROM item WHERE kind = 'tool' ORDER BY tag
 """
 WRENCHES = """
@@ -29,7 +29,7 @@ WRENCHES = """
 """
 CONSUMABLES = """
     SELECT item.tag, description, stock_unit, pack, coalesce(inside, 0), minimum, maximum, supplier, unit_cost,
-           coalesce(lot.lot, ''), expires_on, location, traits, hazards, service_life_days, note
+           coalesce(lot.lot, ''), expires_on, location, traits, hazards, service_life_days, note, gtin
     FROM item JOIN consumable ON consumable.tag = item.tag
     LEFT JOIN lot ON lot.tag = item.tag
     LEFT JOIN balance ON balance.tag = item.tag AND balance.lot = lot.lot

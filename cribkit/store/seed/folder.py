@@ -148,6 +148,7 @@ def tool(row: Row) -> SeedItem:
         kind=Kind.TOOL,
         condition=Condition(row.text("condition")),
         contents=row.text("contents"),
+        gtin=row.text("gtin"),
         lots=stock,
     )
 
@@ -201,6 +202,7 @@ def consumable(row: Row) -> SeedItem:
         pack=pack,
         traits=row.text("traits"),
         hazards=row.text("hazards"),
+        gtin=row.text("gtin"),
         lots=(stock,),
         consumable=SeedConsumable(
             stock_unit=row.text("unit"),
@@ -262,6 +264,7 @@ def plain(item: SeedItem) -> SeedItem:
 def crossing(seed: Seed) -> Iterator[Problem]:
     """Problems that only show when rows are seen together."""
     yield from doubled_suppliers(seed)
+    yield from doubled_gtins(seed)
     for item in seed.items:
         if item.wrench:
             yield from wrench_problems(item.source, item.wrench)
@@ -277,6 +280,15 @@ def doubled_suppliers(seed: Seed) -> Iterator[Problem]:
         first = seen.setdefault(one.name.casefold(), one.source)
         if first != one.source:
             yield problem(one.source, "double-supplier", f"{one.name} is already at {first}", "delete one of them.")
+
+
+def doubled_gtins(seed: Seed) -> Iterator[Problem]:
+    """One barcode number, one item."""
+    seen: dict[str, str] = {}
+    for item in seed.items:
+        if item.gtin and (first := seen.setdefault(item.gtin, item.source)) != item.source:
+            message = f"the GTIN {item.gtin} is already at {first}"
+            yield problem(item.source, "double-gtin", message, "look at both labels.")
 
 
 def wrench_problems(source: str, wrench: SeedWrench) -> Iterator[Problem]:

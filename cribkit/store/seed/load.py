@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import datetime as dt
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field, replace
 
@@ -11,7 +10,7 @@ from cribkit.domain.stock.item import Kind
 from cribkit.domain.stock.movement import Movement, MovementKind, whole
 from cribkit.domain.wording import Meaning
 from cribkit.store.crib import Crib
-from cribkit.store.posting import post, set_lot
+from cribkit.store.posting import Entry, post, set_lot
 from cribkit.store.seed.parts import Seed, SeedItem, SeedLoan, SeedLot
 from cribkit.store.seed.sheet import problem
 from cribkit.store.seed.tables import consumable_row, item_row, supplier_row, wrench_row
@@ -71,15 +70,6 @@ class Loaded:
         return not (self.added or self.changes or self.posted)
 
 
-@dataclass(frozen=True, slots=True)
-class Entry:
-    """Who enters the stock, and when."""
-
-    by: str
-    day: dt.date
-    at: str  # UTC, ISO 8601
-
-
 def load(crib: Crib, seed: Seed, entry: Entry, recount: bool = False) -> Loaded:
     """Load in one atomic block. Raises BadInput, and changes nothing, where the seed does not fit the crib."""
     with crib.posting():
@@ -117,6 +107,11 @@ def misfits(crib: Crib, seed: Seed) -> Iterator[Problem]:
         elif row and row[2] != item.unit:
             message = f"{item.tag} is kept in {row[2]} in the crib, not in {item.unit}"
             yield problem(item.source, "other-unit", message, "give the new item a tag of its own.")
+    numbers = {row[1]: row[0] for row in crib.connection.execute("SELECT tag, gtin FROM item WHERE gtin <> ''")}
+    for item in seed.items:
+        if numbers.get(item.gtin, item.tag) != item.tag:
+            message = f"the GTIN {item.gtin} belongs to {numbers[item.gtin]} in the crib"
+            yield problem(item.source, "double-gtin", message, "look at both labels.")
     names = {row[0].casefold() for row in crib.connection.execute("SELECT name FROM supplier")}
     names |= {one.name.casefold() for one in seed.suppliers}
     for item in seed.items:

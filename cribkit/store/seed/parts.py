@@ -68,6 +68,7 @@ class SeedItem:
     traits: str = ""
     hazards: str = ""
     note: str = ""
+    gtin: str = ""
     lots: tuple[SeedLot, ...] = ()
     wrench: SeedWrench | None = None
     consumable: SeedConsumable | None = None

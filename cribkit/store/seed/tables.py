@@ -21,6 +21,7 @@ def item_row(item: SeedItem) -> dict[str, object]:
         "traits": item.traits,
         "hazards": item.hazards,
         "note": item.note,
+        "gtin": item.gtin,
     }
 
 
