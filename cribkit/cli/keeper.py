@@ -71,7 +71,7 @@ def read(
 
     Example: cribkit read "8 mm socket, 1/4 drive"
     """
-    from cribkit.domain.wording import read as understand  # type: ignore[attr-defined, unused-ignore]  # until the reader is there
+    from cribkit.domain.wording import read as understand
     from cribkit.report.keeping import understood
 
     emit(understood(understand(text, kind)), form(as_, json))

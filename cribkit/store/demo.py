@@ -16,7 +16,7 @@ OPENED = dt.date(2026, 11, 1)  # when its opening stock was entered: a fixed day
 
 def demo_connection() -> sqlite3.Connection:
     """A connection to the demo crib in memory."""
-    from cribkit.domain.wording import READER_VERSION  # type: ignore[attr-defined, unused-ignore]  # until the reader is there
+    from cribkit.domain.wording import READER_VERSION
 
     folder = demo_folder("seed_inventory")
     files = "\0".join(path.read_text("utf-8", "replace") for path in sorted(folder.glob("*.csv")))

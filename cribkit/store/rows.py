@@ -56,7 +56,7 @@ def items_of(connection: sqlite3.Connection, where: str, values: Sequence[object
             tag=tag,
             kind=Kind(kind),
             description=description,
-            meaning=Meaning.from_json(meaning),  # type: ignore[attr-defined, unused-ignore]  # until the reader is there
+            meaning=Meaning.from_json(meaning),
             location=location,
             condition=Condition(condition),
             on_hand=whole(on_hand[tag]),

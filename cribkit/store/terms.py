@@ -9,7 +9,7 @@ NOTE = "reader"  # the fact that says which reader understood the stored descrip
 
 def reader_is_behind(connection: sqlite3.Connection) -> bool:
     """Whether the stored meanings come from another version of the reader than this program's."""
-    from cribkit.domain.wording import READER_VERSION  # type: ignore[attr-defined, unused-ignore]  # until the reader is there
+    from cribkit.domain.wording import READER_VERSION
 
     if not connection.execute("SELECT 1 FROM sqlite_master WHERE name = 'fact'").fetchone():
         return True
@@ -19,7 +19,7 @@ def reader_is_behind(connection: sqlite3.Connection) -> bool:
 
 def reread(connection: sqlite3.Connection) -> None:
     """Read every description again. Call it inside a transaction."""
-    from cribkit.domain.wording import READER_VERSION  # type: ignore[attr-defined, unused-ignore]  # until the reader is there
+    from cribkit.domain.wording import READER_VERSION
 
     for row in connection.execute("SELECT tag, kind, description, contents, traits, hazards FROM item").fetchall():
         set_meaning(connection, *row)
@@ -30,7 +30,7 @@ def set_meaning(
     connection: sqlite3.Connection, tag: str, kind: str, description: str, contents: str, traits: str, hazards: str
 ) -> None:
     """Understand one item anew and store its meaning and terms."""
-    from cribkit.domain.wording import index_terms, read_item  # type: ignore[attr-defined, unused-ignore]  # until the reader is there
+    from cribkit.domain.wording import index_terms, read_item
 
     meaning = read_item(description, "consumable" if kind == "consumable" else "tool", contents, traits, hazards)
     connection.execute("UPDATE item SET meaning = ? WHERE tag = ?", (meaning.to_json(), tag))

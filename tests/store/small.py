@@ -5,13 +5,7 @@ from __future__ import annotations
 import datetime as dt
 from pathlib import Path
 
-import pytest
-
 from cribkit.desk.keeping import Entry, load_folder
-from cribkit.domain import wording
-
-if not hasattr(wording, "READER_VERSION"):
-    pytest.skip("the reader of descriptions is not there yet", allow_module_level=True)
 
 DAY = dt.date(2026, 11, 25)
 ENTRY = Entry("A. Keeper", DAY, "2026-11-25T08:00:00Z")

@@ -251,7 +251,7 @@ def unread(crib: Crib) -> tuple[Unread, ...]:
     """Descriptions that were not understood, the worst first."""
     found = []
     for tag, description, meaning in crib.connection.execute("SELECT tag, description, meaning FROM item"):
-        read = Meaning.from_json(meaning)  # type: ignore[attr-defined, unused-ignore]  # until the reader is there
+        read = Meaning.from_json(meaning)
         if not read.family or read.unread:
             found.append(Unread(tag, description, read.unread, read.family))
     return tuple(sorted(found, key=lambda one: (one.family != "", -len(one.words), one.tag)))
