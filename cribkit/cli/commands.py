@@ -27,6 +27,9 @@ GROUPS = {"wrench": "Torque wrenches: range, calibration, coverage."}
 COMMANDS: tuple[Entry, ...] = (
     Entry("procedures", TECHNICIAN, "cribkit.cli.technician:procedures"),
     Entry("lint", TECHNICIAN, "cribkit.cli.technician:lint"),
+    Entry("wrench list", SHOP, "cribkit.cli.shop:wrench_list"),
+    Entry("wrench covers", SHOP, "cribkit.cli.shop:wrench_covers"),
+    Entry("wrench picture", SHOP, "cribkit.cli.shop:wrench_picture"),
     Entry("load", KEEPER, "cribkit.cli.keeper:load"),
     Entry("export", KEEPER, "cribkit.cli.keeper:export"),
     Entry("backup", KEEPER, "cribkit.cli.keeper:backup"),
