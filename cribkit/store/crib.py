@@ -74,6 +74,15 @@ class Crib:
         """The items with these tags."""
         return self._items("tag IN (SELECT value FROM json_each(?))", [json.dumps(sorted(tags))], "")
 
+    def tags(self, start: str, most: int = 200) -> tuple[tuple[str, str], ...]:
+        """Tags that begin so, whatever the case of their letters, with their descriptions: for completion."""
+        rows = self.connection.execute(
+            "SELECT tag, description FROM item WHERE substr(tag, 1, length(?1)) = ?1 COLLATE NOCASE "
+            "ORDER BY tag LIMIT ?2",
+            (start, most),
+        )
+        return tuple((tag, description) for tag, description in rows)
+
     def wrenches(self) -> tuple[Wrench, ...]:
         """Every torque wrench, as `cover` wants it."""
         from cribkit.store.wrenches import wrenches_of

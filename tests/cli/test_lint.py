@@ -7,11 +7,9 @@ import sys
 from pathlib import Path
 
 import pytest
-import typer
 from typer.testing import CliRunner, Result
 
 from cribkit.cli.app import app
-from cribkit.cli.completion import procedure_ids
 
 GOOD = """\
 id = "hub-nut"
@@ -214,28 +212,6 @@ def test_there_is_no_sheet_of_procedures(folder: Path) -> None:
     done = run("procedures", "--as", "html")
     assert done.exit_code != 0
     assert "no sheet" in str(done.exception)
-
-
-@pytest.mark.parametrize(
-    ("params", "start", "offered"),
-    [
-        ({}, "", [("hub-nut", "Retighten the hub nut")]),
-        ({}, "x", []),
-        ({"procedures": Path("none")}, "", []),
-        ({"procedures": Path("procedures")}, "hub", [("hub-nut", "Retighten the hub nut")]),
-    ],
-    ids=["here", "another start", "no folder", "a folder"],
-)
-def test_the_shell_offers_ids(folder: Path, params: dict[str, object], start: str, offered: list[object]) -> None:
-    ctx = typer.Context(typer.main.get_command(app))
-    ctx.params = params
-    assert procedure_ids(ctx, start) == offered
-
-
-def test_the_shell_offers_the_demo_ids() -> None:
-    ctx = typer.Context(typer.main.get_command(app))
-    ctx.params = {"demo": True}
-    assert [name for name, _ in procedure_ids(ctx, "plenum")] == ["plenum-reseal"]
 
 
 @pytest.mark.parametrize("env", [{"LANG": "C", "PYTHONIOENCODING": ""}, {"LC_ALL": "C", "PYTHONUTF8": "0"}])
