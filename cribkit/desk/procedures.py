@@ -9,7 +9,7 @@ from pathlib import Path
 
 from cribkit.domain.problem import BadInput, Problem, refuse
 from cribkit.domain.procedure import READER_VERSION, Procedure, from_json, to_json
-from cribkit.store.cache import cached, forget
+from cribkit.store.cache import cached, forget, program
 from cribkit.store.demo_folder import demo_folder
 
 HERE = Path("procedures")
@@ -123,7 +123,7 @@ def files_of(folder: Path) -> list[Path]:
 def read_file(path: Path) -> Procedure:
     """The checked procedure of one file, from the cache if the same text was checked before."""
     text, source = _text(path), str(path)
-    version = f"{READER_VERSION}"
+    version = f"{READER_VERSION}-{program()}"
     frozen = cached("procedures", version, text, lambda: to_json(_checked(text, source)))
     try:
         return from_json(frozen or "", source)

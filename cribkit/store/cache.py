@@ -13,8 +13,11 @@ from __future__ import annotations
 import contextlib
 import os
 from collections.abc import Callable
+from functools import cache
 from pathlib import Path
 from zlib import crc32
+
+import cribkit
 
 MOST = 2000  # entries of one room; the oldest go first
 HEAD = 29  # letters of an entry's first line: two lengths and a checksum
@@ -42,6 +45,24 @@ def forget(room: str, version: str, content: str) -> None:
     if folder:
         with contextlib.suppress(OSError):
             (folder / _name(content.encode("utf-8", "surrogatepass"))).unlink()
+
+
+@cache
+def program() -> str:
+    """A mark of the readers that this program is made of: any change of their code or tables gives another.
+
+    Versions raised by hand are forgotten; what is cached must never outlive the reader that made it.
+    """
+    domain = Path(cribkit.__file__).parent / "domain"
+    folders = [domain, *(Path(entry.path) for entry in os.scandir(domain) if entry.is_dir())]
+    folders += [folder / "data" for folder in folders if (folder / "data").is_dir()]
+    facts = sorted(
+        (entry.path, facts.st_size, facts.st_mtime_ns)
+        for folder in folders
+        for entry in os.scandir(folder)
+        if entry.name.endswith((".py", ".toml")) and (facts := entry.stat())
+    )
+    return f"{crc32(repr(facts).encode('utf-8', 'surrogateescape')):08x}"
 
 
 def _folder(room: str, version: str) -> Path | None:

@@ -1,11 +1,30 @@
 """From a description to its meaning; does this item satisfy that need?"""
 
-from cribkit.domain.wording.heads import head_drivers
+from typing import TYPE_CHECKING, Any
+
 from cribkit.domain.wording.meaning import READER_VERSION, Judgement, Meaning, Near, Word
-from cribkit.domain.wording.near import near, near_sizes
-from cribkit.domain.wording.read import read, read_item
 from cribkit.domain.wording.rule import forbidden, judge
 from cribkit.domain.wording.terms import index_terms, query_terms
+
+if TYPE_CHECKING:
+    from cribkit.domain.wording.heads import head_drivers
+    from cribkit.domain.wording.near import near, near_sizes
+    from cribkit.domain.wording.read import read, read_item
+
+# The readers are imported when they are first used: their patterns cost about 40 ms, and a check whose words were
+# read before needs none of them.
+LATE = {"head_drivers": "heads", "near": "near", "near_sizes": "near", "read": "read", "read_item": "read"}
+
+
+def __getattr__(name: str) -> Any:
+    if name not in LATE:
+        raise AttributeError(f"module {__name__!r} has no attribute {name!r}")
+    from importlib import import_module
+
+    found = getattr(import_module(f"{__name__}.{LATE[name]}"), name)
+    globals()[name] = found  # a module of the same name was put there by the import
+    return found
+
 
 __all__ = [
     "READER_VERSION",
