@@ -25,20 +25,11 @@ KEEPER = "Keeper of the file"
 GROUPS = {"wrench": "Torque wrenches: range, calibration, coverage."}
 
 COMMANDS: tuple[Entry, ...] = (
+    Entry("check", TECHNICIAN, "cribkit.cli.checking:check"),
+    Entry("find", TECHNICIAN, "cribkit.cli.checking:find"),
+    Entry("confirm", TECHNICIAN, "cribkit.cli.checking:confirm"),
     Entry("procedures", TECHNICIAN, "cribkit.cli.technician:procedures"),
     Entry("lint", TECHNICIAN, "cribkit.cli.technician:lint"),
-    Entry("wrench list", SHOP, "cribkit.cli.shop:wrench_list"),
-    Entry("wrench covers", SHOP, "cribkit.cli.shop:wrench_covers"),
-    Entry("wrench picture", SHOP, "cribkit.cli.shop:wrench_picture"),
-    Entry("wrench record", SHOP, "cribkit.cli.calibrating:record"),
-    Entry("wrench event", SHOP, "cribkit.cli.calibrating:event"),
-    Entry("wrench withdraw", SHOP, "cribkit.cli.calibrating:withdraw"),
-    Entry("wrench trace", SHOP, "cribkit.cli.calibrating:trace"),
-    Entry("wrench advice", SHOP, "cribkit.cli.calibrating:advice"),
-    Entry("wrench sheet", SHOP, "cribkit.cli.calibrating:sheet"),
-    Entry("wrench labels", SHOP, "cribkit.cli.calibrating:labels"),
-    Entry("wrench export", SHOP, "cribkit.cli.calibrating:export"),
-    Entry("wrench policy", SHOP, "cribkit.cli.calibrating:policy"),
     Entry("load", KEEPER, "cribkit.cli.keeper:load"),
     Entry("export", KEEPER, "cribkit.cli.keeper:export"),
     Entry("backup", KEEPER, "cribkit.cli.keeper:backup"),

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import datetime as dt
 import os
-import re
 from enum import StrEnum
 from pathlib import Path
 from typing import Annotated
@@ -32,6 +31,17 @@ def parse_date(text: str) -> dt.date:
         raise typer.BadParameter(f"{text!r} is not a date: write it as 2026-11-30.") from None
 
 
+def parse_percent(text: str) -> float:
+    """A percentage such as "1%" as a fraction; a bare number is percent too."""
+    try:
+        value = float(text.strip().removesuffix("%")) / 100
+    except ValueError:
+        value = -1.0
+    if not 0 < value < 1:
+        raise typer.BadParameter(f"{text!r} is not a percentage: write it as 1%.")
+    return value
+
+
 def today(on: dt.date | None) -> dt.date:
     """The day asked for with --on, else the day on this machine's clock. The only clock of the program's edge."""
     return on or dt.date.today()
@@ -40,14 +50,6 @@ def today(on: dt.date | None) -> dt.date:
 def now() -> str:
     """The time on this machine's clock: UTC, ISO 8601."""
     return dt.datetime.now(dt.UTC).strftime("%Y-%m-%dT%H:%M:%SZ")
-
-
-def days(text: str) -> int:
-    """A number of days: 30d, 6w, or 30."""
-    found = re.fullmatch(r"(\d{1,5})\s*([dw]?)", text.strip().lower())
-    if found is None:
-        raise BadInput.of("bad-days", f"{text!r} is not a number of days", "write it as 30d or 6w.")
-    return int(found[1]) * (7 if found[2] == "w" else 1)
 
 
 def form(as_: Form, json: bool) -> Form:
@@ -80,3 +82,12 @@ Procedures = Annotated[
     ),
 ]
 By = Annotated[str | None, typer.Option("--by", metavar="NAME", help="Who posts this [env: CRIBKIT_BY].")]
+Uncertainty = Annotated[
+    float | None,
+    typer.Option(
+        "--guard",
+        parser=parse_percent,
+        metavar="UNCERTAINTY",
+        help="Keep each torque clear of its limits by the calibration's expanded uncertainty, such as 1%.",
+    ),
+]

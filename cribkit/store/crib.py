@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+import re
 import sqlite3
 from collections.abc import Iterable, Iterator
 from contextlib import contextmanager
@@ -16,6 +17,7 @@ from cribkit.store.rows import day, items_of
 if TYPE_CHECKING:
     from cribkit.domain.torque import Wrench
 
+MISSING = re.compile(r"[\s,:-]*\(?\bmissing\b\)?", re.IGNORECASE)  # the note after a set's member
 KINDS = {"tool": (Kind.TOOL, Kind.WRENCH), "wrench": (Kind.WRENCH,), "consumable": (Kind.CONSUMABLE,)}
 
 
@@ -88,6 +90,13 @@ class Crib:
         from cribkit.store.wrenches import wrenches_of
 
         return wrenches_of(self)
+
+    def incomplete_sets(self) -> tuple[tuple[str, str, str], ...]:
+        """Tag, description and contents of the sets with a member noted missing; the contents as if it were there."""
+        rows = self.connection.execute(
+            "SELECT tag, description, contents FROM item WHERE contents LIKE '%missing%' ORDER BY tag"
+        )
+        return tuple((tag, description, MISSING.sub("", contents)) for tag, description, contents in rows)
 
     def confirmations(self) -> tuple[Confirmation, ...]:
         """Decisions in force, in the order in which they were made."""

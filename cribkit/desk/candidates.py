@@ -1,0 +1,76 @@
+"""Which items of a crib could serve a need's text: the one road from words to items, for every use case."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from cribkit.domain.stock.item import Confirmation, Item, Kind, fold
+from cribkit.domain.wording import Judgement, Meaning, judge, query_terms, read
+from cribkit.store.crib import Crib
+
+KINDS = {"tool": (Kind.TOOL, Kind.WRENCH), "consumable": (Kind.CONSUMABLE,), "": tuple(Kind)}
+
+
+@dataclass(frozen=True, slots=True)
+class Found:
+    """One item that serves a need, or may serve it."""
+
+    item: Item
+    judgement: Judgement
+    confirmed: Confirmation | None = None
+
+    @property
+    def matches(self) -> bool:
+        """Whether it serves the need without asking anybody."""
+        return self.confirmed is not None or self.judgement.status == "match"
+
+    @property
+    def anyway(self) -> str:
+        """The reason of a confirmation against a hard attribute."""
+        return self.confirmed.anyway if self.confirmed else ""
+
+    @property
+    def why(self) -> str:
+        """Why it matched, or what is in doubt."""
+        if self.confirmed is None:
+            return self.judgement.weakness or self.judgement.why
+        against = f", anyway: {self.confirmed.anyway}" if self.confirmed.anyway else ""
+        return f"confirmed by {self.confirmed.by} on {self.confirmed.at.isoformat()}{against}"
+
+
+class Finder:
+    """Looks texts up in one crib; each text once."""
+
+    def __init__(self, crib: Crib) -> None:
+        self.crib = crib
+        self.decisions = {(entry.text, entry.tag): entry for entry in crib.confirmations()}
+        self.seen: dict[tuple[str, str], tuple[Found, ...]] = {}
+
+    def find(self, text: str, kind: str = "") -> tuple[Found, ...]:
+        """Items that serve the text or may serve it, best first."""
+        if (text, kind) not in self.seen:
+            self.seen[text, kind] = self.search(read(text, kind), kind)
+        return self.seen[text, kind]
+
+    def search(self, need: Meaning, kind: str = "") -> tuple[Found, ...]:
+        """The same for a need that is already read."""
+        pool = {item.tag: item for item in self.crib.candidates(query_terms(need), kind)}
+        for text, tag in self.decisions:
+            item = self.crib.item(tag) if text == fold(need.text) and tag not in pool else None
+            if item is not None:
+                pool[tag] = item
+        found = [self.judged(need, item) for item in pool.values() if item.kind in KINDS[kind]]
+        return tuple(sorted(filter(None, found), key=order))
+
+    def judged(self, need: Meaning, item: Item) -> Found | None:
+        """The item's judgement, or a person's decision about it; None where it is no candidate."""
+        decision = self.decisions.get((fold(need.text), item.tag))
+        judgement = judge(need, item.meaning)
+        if decision is None and judgement.status == "none":
+            return None
+        return Found(item, judgement, decision)
+
+
+def order(found: Found) -> tuple[bool, bool, float, bool, str]:
+    """Certain before doubtful; a person's decision first; then the score; then what is there; then the tag."""
+    return not found.matches, found.confirmed is None, -found.judgement.score, found.item.on_hand <= 0, found.item.tag

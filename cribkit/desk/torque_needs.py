@@ -1,0 +1,304 @@
+"""Torque needs: which wrenches cover every step, by which way, and how to say why none does."""
+
+from __future__ import annotations
+
+import datetime as dt
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass, replace
+from itertools import islice, product
+
+from cribkit.desk.reaching import Kit, Reacher
+from cribkit.desk.results import Pick, Rejected, Status, StepLine, TorqueLine
+from cribkit.domain.procedure import TorqueNeed
+from cribkit.domain.procedure.model import LEFT_HAND
+from cribkit.domain.stock.sharing import Bundle, Call
+from cribkit.domain.torque import REASONS, Coverage, Guard, Offset, Spec, Wanted, Wrench, cover, parse_spec, rank
+from cribkit.domain.torque.reach import Way
+
+MOST_OPTIONS = 400  # ways to do one torque that the sharing looks at
+
+ACROSS = 90.0  # degrees: an adapter square to the handle leaves the setting as it is
+STATE = {"out", "no-calibration", "overdue", "unfit"}  # reasons that have nothing to do with the torque
+
+
+@dataclass(frozen=True, slots=True)
+class Option:
+    """One way to do a torque need: a coverage for each different torque of its spec, and the way of the main one."""
+
+    coverages: tuple[Coverage, ...]  # in the order of Spec.torques
+    way: Way | None
+
+    @property
+    def bundle(self) -> Bundle:
+        """Everything that it takes at once."""
+        tags = {coverage.tag for coverage in self.coverages} | set(self.way.tags if self.way else ())
+        return tuple((tag, 1) for tag in sorted(tags))
+
+
+@dataclass(frozen=True, slots=True)
+class TorquePlan:
+    """One torque need before units are given out."""
+
+    procedure: str
+    need: TorqueNeed
+    spec: Spec
+    kit: Kit
+    options: tuple[Option, ...]  # nothing in doubt
+    doubtful: tuple[Option, ...]  # a person must confirm something on the way
+    coverages: tuple[tuple[Coverage, ...], ...]  # for each torque of the spec, every wrench, best first
+    away: tuple[str, ...]  # parts that would open a way if they were on the shelf
+
+    @property
+    def call(self) -> Call:
+        """What it asks of the sharing."""
+        return Call(self.procedure, tuple(option.bundle for option in self.options))
+
+
+def plan_torque(
+    reacher: Reacher, wrenches: Sequence[Wrench], procedure: str, need: TorqueNeed, on: dt.date, guard: Guard | None
+) -> TorquePlan:
+    """Every wrench against every torque of the spec, and the ways to the fastener."""
+    spec = parse_spec(need.spec, need.tolerance, need.steps)
+    kit = reacher.kit(need)
+    offset = offset_of(need)
+    left = need.direction == LEFT_HAND
+    by_torque = tuple(
+        rank(cover(wrench, wanted, on, offset, guard, left) for wrench in wrenches) for wanted in spec.torques
+    )
+    squares = {wrench.tag: wrench.drive for wrench in wrenches}
+    reached, blocked = reach_all(reacher, need, by_torque, squares, spec)
+    options = tuple(islice(combine(reached), MOST_OPTIONS))
+    return TorquePlan(
+        procedure=procedure,
+        need=need,
+        spec=spec,
+        kit=kit,
+        options=tuple(option for option in options if not doubts(need, kit, option)),
+        doubtful=tuple(option for option in options if doubts(need, kit, option)),
+        coverages=blocked,
+        away=() if options else parts_away(reacher, need, by_torque[-1], squares, spec),
+    )
+
+
+def offset_of(need: TorqueNeed) -> Offset | None:
+    """The offset adapter that the procedure asks for, where it states its length."""
+    if need.reach is None or not need.reach.offset_mm:
+        return None
+    return Offset(need.reach.offset_mm, need.reach.angle_deg)
+
+
+def doubts(need: TorqueNeed, kit: Kit, option: Option) -> tuple[str, ...]:
+    """What a person must confirm about the way before the setting may be trusted."""
+    found = list(option.way.doubts) if option.way else []
+    if not kit.understood:
+        found.append(f'the head "{need.head}" was not understood')
+    if need.reach and need.reach.adapter and need.reach.offset_mm is None and need.reach.angle_deg != ACROSS:
+        found.append("the procedure does not state the offset of its adapter, which changes the setting")
+    return tuple(found)
+
+
+Reached = list[tuple[Coverage, Way | None]]
+
+
+def reach_all(
+    reacher: Reacher,
+    need: TorqueNeed,
+    by_torque: Sequence[Sequence[Coverage]],
+    squares: Mapping[str, str],
+    spec: Spec,
+) -> tuple[list[Reached], tuple[tuple[Coverage, ...], ...]]:
+    """For each torque, the covering wrenches with their ways, best first; and every coverage with its final reasons."""
+    reached: list[Reached] = []
+    judged: list[tuple[Coverage, ...]] = []
+    for wanted, coverages in zip(spec.torques, by_torque, strict=True):
+        pairs: Reached = []
+        final: list[Coverage] = []
+        for coverage in coverages:
+            mine, after = reach_one(reacher, need, coverage, squares[coverage.tag], wanted)
+            pairs += mine
+            final.append(after)
+        order = {id(one): at for at, one in enumerate(rank(coverage for coverage, _ in pairs))}
+        reached.append(sorted(pairs, key=lambda pair: order[id(pair[0])]))
+        judged.append(tuple(final))
+    return reached, tuple(judged)
+
+
+def reach_one(
+    reacher: Reacher, need: TorqueNeed, coverage: Coverage, square: str, wanted: Wanted
+) -> tuple[Reached, Coverage]:
+    """The ways of one covering wrench; without any, the wrench is rejected for it.
+
+    A wrench that only its state keeps back is asked for its way too, so that nobody calibrates it in vain.
+    """
+    if not (coverage.covers or set(coverage.reasons) <= STATE):
+        return [], coverage
+    if not reacher.kit(need).asked:
+        return ([(coverage, None)] if coverage.covers else []), coverage
+    found = reacher.ways(need, square, wanted.most_nm)
+    if not found.ways:
+        reasons = tuple(sorted({*coverage.reasons, *found.reasons}, key=REASONS.index))
+        return [], replace(coverage, covers=False, reasons=reasons, why=(*coverage.why, *found.why))
+    if not coverage.covers:
+        return [], coverage
+    return [(replace(coverage, adapters=way.adapters), way) for way in reacher.preferred(need, found.ways)], coverage
+
+
+def combine(reached: Sequence[Reached]) -> Iterator[Option]:
+    """Options best first: the main torque's wrench and way; for the other torques the same wrench where it covers."""
+    *others, main = reached
+    for coverage, way in main:
+        choices = []
+        for pairs in others:
+            one_each = {other.tag: other for other, _ in reversed(pairs)}
+            ranked = [one_each[tag] for tag in dict.fromkeys(other.tag for other, _ in pairs)]
+            choices.append(sorted(ranked, key=lambda other: other.tag != coverage.tag))
+        for rest in product(*choices):
+            yield Option((*rest, coverage), way)
+
+
+def parts_away(
+    reacher: Reacher, need: TorqueNeed, coverages: Sequence[Coverage], squares: Mapping[str, str], spec: Spec
+) -> tuple[str, ...]:
+    """The parts not on the shelf over which a covering wrench would reach the fastener."""
+    gone = {part.tag for part in reacher.kit(need).away}
+    for coverage in coverages:
+        if coverage.covers:
+            for way in reacher.ways(need, squares[coverage.tag], spec.most_nm, everything=True).ways:
+                return tuple(tag for tag in way.tags if tag in gone)
+    return ()
+
+
+def torque_line(
+    plan: TorquePlan, chosen: int | None, takers: Mapping[str, Sequence[str]], places: Mapping[str, Wrench]
+) -> TorqueLine:
+    """The need's answer once the units are given out."""
+    base = TorqueLine(plan.procedure, plan.need, plan.spec, Status.READY, rejected=tuple(rejections(plan)))
+    if chosen is None:
+        status, why, todo = trouble(plan, takers)
+        return replace(base, status=status, why=why, next=todo, steps=step_lines(plan, None))
+    option = plan.options[chosen]
+    reach = tuple(part_pick(plan.kit, tag, role) for tag, role in option.way.parts) if option.way else ()
+    wrenches = {coverage.tag: wrench_pick(places[coverage.tag]) for coverage in option.coverages}
+    main = option.coverages[-1]
+    return replace(
+        base,
+        coverage=main,
+        steps=step_lines(plan, option),
+        reach=reach,
+        picked=(*wrenches.values(), *reach),
+        warnings=(*(option.way.warnings if option.way else ()), *corrections(plan, main)),
+        why="; ".join(main.why),
+        rejected=tuple(entry for entry in base.rejected if entry.tag not in wrenches),
+    )
+
+
+def corrections(plan: TorquePlan, coverage: Coverage) -> Iterator[str]:
+    """A word about a setting that is not the fastener's torque."""
+    reach = plan.need.reach
+    if reach and reach.offset_mm:
+        yield (
+            f"the setting allows for the offset adapter ({reach.offset_mm:g} mm at {reach.angle_deg:g}°): "
+            "hold the grip at its middle"
+        )
+
+
+def step_lines(plan: TorquePlan, option: Option | None) -> tuple[StepLine, ...]:
+    """Each step with the coverage of its torque."""
+    by_wanted = dict(zip(plan.spec.torques, option.coverages, strict=True)) if option else {}
+    return tuple(
+        StepLine(step.text, next((c for w, c in by_wanted.items() if step.wanted and same(w, step.wanted)), None))
+        for step in plan.spec.steps
+    )
+
+
+def same(one: Wanted, other: Wanted) -> bool:
+    """The same torque, whatever its words."""
+    return (one.target_nm, one.low_nm, one.high_nm) == (other.target_nm, other.low_nm, other.high_nm)
+
+
+def wrench_pick(wrench: Wrench) -> Pick:
+    """The wrench to take."""
+    return Pick(
+        wrench.tag, 1, wrench.location, wrench.description or f"{wrench.mechanism} torque wrench", role="wrench"
+    )
+
+
+def part_pick(kit: Kit, tag: str, role: str) -> Pick:
+    """One part on the way."""
+    found = kit.found[tag]
+    return Pick(tag, 1, found.item.location, found.item.description, member=found.judgement.member, role=role)
+
+
+def rejections(plan: TorquePlan) -> Iterator[Rejected]:
+    """Every wrench that does not serve the main torque, and why."""
+    for coverage in plan.coverages[-1]:
+        if not coverage.covers:
+            yield Rejected(coverage.tag, coverage.reasons, "; ".join(coverage.why))
+
+
+def trouble(plan: TorquePlan, takers: Mapping[str, Sequence[str]]) -> tuple[Status, str, str]:
+    """Status, why and what to do about a torque that nothing serves; the nearest to a cure first."""
+    if plan.options:
+        tags = {tag for option in plan.options for tag, _ in option.bundle}
+        who = sorted({name for tag in tags for name in takers.get(tag, ()) if name != plan.procedure})
+        return Status.SHORT, f"needed at the same time by {', '.join(who)}", "do the jobs one after the other."
+    if plan.doubtful:
+        return doubtful(plan)
+    for wanted, coverages in zip(plan.spec.torques, plan.coverages, strict=True):
+        if not any(coverage.covers for coverage in coverages):
+            return uncovered(plan, wanted, coverages)
+    return Status.ABSENT, "no wrench covers it", "see `cribkit wrench gaps`."
+
+
+def doubtful(plan: TorquePlan) -> tuple[Status, str, str]:
+    """A way that a person must look at."""
+    option = plan.doubtful[0]
+    why = "; ".join(doubts(plan.need, plan.kit, option))
+    return (
+        Status.CONFIRM,
+        f"{option.coverages[-1].tag} covers it, but {why}",
+        "look at the parts before you rely on them.",
+    )
+
+
+def uncovered(plan: TorquePlan, wanted: Wanted, coverages: Sequence[Coverage]) -> tuple[Status, str, str]:
+    """No wrench covers one of the torques: say what is nearest to a cure."""
+    if not coverages:
+        return Status.ABSENT, "no torque wrench is in the crib", "get one that covers it."
+    which = f"{wanted.text}: " if len(plan.spec.torques) > 1 else ""
+    nearest = min(coverages, key=lambda found: (cure(found.reasons), found.tag))
+    told = f"{which}{nearest.tag}: {'; '.join(nearest.why)}"
+    match cure(nearest.reasons):
+        case 0:
+            return Status.OUT, told, "ask for it back, or wait."
+        case 1:
+            return Status.UNFIT, told, "have it calibrated or repaired, or get another that covers it."
+        case 2:
+            if plan.away:
+                return (
+                    Status.OUT,
+                    f"{which}the way to it needs {', '.join(plan.away)}, not on the shelf",
+                    "get it back.",
+                )
+            return Status.ABSENT, told, "get the part that is missing on the way from wrench to fastener."
+    return (
+        Status.UNFIT,
+        f"{which}no wrench fits: {summary(coverages)}",
+        "borrow or buy one that covers it: `cribkit wrench gaps`.",
+    )
+
+
+def cure(reasons: Sequence[str]) -> int:
+    """How far a rejected wrench is from serving: 0 it is out, 1 its state, 2 the way, 3 its range or its marks."""
+    if set(reasons) <= {"out"}:
+        return 0
+    if set(reasons) <= STATE:
+        return 1
+    return 2 if set(reasons) <= STATE | {"no-reach", "drive-too-small"} else 3
+
+
+def summary(coverages: Sequence[Coverage]) -> str:
+    """The reasons of several wrenches, each tag once."""
+    return ", ".join(f"{coverage.tag} {' and '.join(coverage.reasons)}" for coverage in coverages[:6]) + (
+        f" and {len(coverages) - 6} more" if len(coverages) > 6 else ""
+    )
