@@ -203,7 +203,24 @@ def out_list(lines: Sequence[OutLine], only_overdue: bool) -> Answer:
         ok=not (only_overdue and lines),
         result=lambda: {"out": [out_json(line) for line in lines]},
         listing=lambda: Listing(columns, rows, empty="Nothing is overdue." if only_overdue else "Nothing is out."),
+        text=lambda width: tabled(out_page(lines, only_overdue), width),
     )
+
+
+def out_page(lines: Sequence[OutLine], only_overdue: bool) -> Listing:
+    """The same in few columns, for a narrow page."""
+    rows = tuple(
+        (
+            f"{line.overdue_days} d" if line.overdue_days else "",
+            line.loan.tag,
+            f"{amount_words(line.loan.amount, line.loan.unit, line.loan.pack)} x {line.loan.description}",
+            f"{line.loan.holder}{f', job {line.loan.job}' if line.loan.job else ''}",
+            line.loan.since,
+        )
+        for line in lines
+    )
+    empty = "Nothing is overdue." if only_overdue else "Nothing is out."
+    return Listing(("overdue", "tag", "what", "who", "since"), rows, empty)
 
 
 def out_json(line: OutLine) -> Mapping[str, object]:
@@ -261,7 +278,32 @@ def history_list(item: Item, lines: Sequence[HistoryLine]) -> Answer:
             ],
         },
         listing=lambda: Listing(columns, rows, empty="Nothing has happened to it yet."),
+        text=lambda width: f"{item.tag}: {item.description}\n\n{tabled(history_page(item, lines), width)}",
     )
+
+
+def history_page(item: Item, lines: Sequence[HistoryLine]) -> Listing:
+    """The same in few columns, for a narrow page."""
+    rows = tuple(
+        (
+            line.movement.id,
+            line.movement.day,
+            what_happened(item, line.movement),
+            whole(line.inside),
+            whole(line.outside),
+            history_note(line),
+        )
+        for line in lines
+    )
+    return Listing(("no", "day", "what", "in", "out", "note"), rows, empty="Nothing has happened to it yet.")
+
+
+def what_happened(item: Item, one: Movement) -> str:
+    """Kind, amount, lot and people of a movement."""
+    lot = f" of lot {one.lot}" if one.lot else ""
+    holder = f", {one.holder}" if one.holder else ""
+    job = f", job {one.job}" if one.job else ""
+    return f"{one.kind.value} {signed(item, one)}{lot}{holder}{job} (by {one.by})"
 
 
 def signed(item: Item, one: Movement) -> str:
@@ -428,4 +470,22 @@ def expiry_list(lines: Sequence[ExpiryLine]) -> Answer:
             ]
         },
         listing=lambda: Listing(columns, rows, empty="Nothing expires."),
+        text=lambda width: tabled(expiry_page(lines), width),
     )
+
+
+def expiry_page(lines: Sequence[ExpiryLine]) -> Listing:
+    """The same in few columns, for a narrow page."""
+    rows = tuple(
+        (
+            line.lot.expires_on,
+            f"{-line.days} d ago" if line.days < 0 else f"in {line.days} d",
+            line.item.tag,
+            f"{line.item.description}{f', lot {line.lot.lot}' if line.lot.lot else ''}"
+            f"{f', opened {line.lot.opened_on}' if line.lot.opened_on else ''}",
+            amount_words(round(line.lot.amount * 1000), line.item.unit),
+            line.item.location,
+        )
+        for line in lines
+    )
+    return Listing(("expires", "", "tag", "what", "amount", "shelf"), rows, empty="Nothing expires.")
