@@ -27,19 +27,10 @@ LOTS = """
     LEFT JOIN lot ON lot.tag = balance.tag AND lot.lot = balance.lot
     WHERE inside > 0
 """
-# Used up, lost, or found less at a count; found more is taken off again. Thrown away is no demand.
-USES = """
-    SELECT movement.tag, day, sum(CASE movement.kind WHEN 'count' THEN -amount ELSE amount END)
-    FROM movement JOIN consumable ON consumable.tag = movement.tag
-    WHERE movement.kind IN ('use', 'lost', 'count') AND day >= ? {} GROUP BY movement.tag, day
-"""
-NOT_OF = "AND (job = '' OR job NOT IN (SELECT value FROM json_each(?)))"
-FIRST = "SELECT tag, min(day) FROM movement GROUP BY tag"
-SHELF_LIVES = """
-    SELECT movement.tag, max(julianday(expires_on) - julianday(day))
-    FROM movement JOIN lot ON lot.tag = movement.tag AND lot.lot = movement.lot
-    WHERE movement.kind = 'receive' AND amount > 0 AND expires_on > day GROUP BY movement.tag
-"""
+MOVEMENTS = "SELECT tag, day, kind, amount, lot, job FROM movement ORDER BY id"
+USES = {"use": 1, "lost": 1, "count": -1}  # what a movement's amount says of use; thrown away is no demand
+GONE = {"scrap": 1, "lost": 1, "receive": -1, "found": -1}  # what it says of units that must be replaced
+EXPIRIES = "SELECT tag, lot, expires_on FROM lot WHERE expires_on IS NOT NULL"
 RATIOS = """
     SELECT job_consumable.tag, sum(planned), sum(used), count(*) FROM job_consumable
     JOIN job ON job.job = job_consumable.job AND job.state = 'closed'
@@ -47,17 +38,7 @@ RATIOS = """
       ON took.job = job_consumable.job AND took.tag = job_consumable.tag
     WHERE planned > 0 GROUP BY job_consumable.tag
 """
-# Units of a tool that went for good, and what came in their place since the first of them.
-GONE = """
-    WITH gone AS (
-        SELECT movement.tag, min(movement.id) AS first, max(day) AS last, sum(amount) AS amount
-        FROM movement JOIN item ON item.tag = movement.tag AND item.kind <> 'consumable'
-        WHERE movement.kind IN ('scrap', 'lost') GROUP BY movement.tag)
-    SELECT gone.tag, item.description, item.kind, gone.last, gone.amount - coalesce(sum(came.amount), 0)
-    FROM gone JOIN item ON item.tag = gone.tag
-    LEFT JOIN movement AS came ON came.tag = gone.tag AND came.id > gone.first AND came.kind IN ('receive', 'found')
-    GROUP BY gone.tag
-"""
+TOOLS = "SELECT tag, description, kind FROM item WHERE kind <> 'consumable'"
 UNFIT = """
     SELECT item.tag, description, kind, condition, coalesce(sum(inside), 0)
     FROM item LEFT JOIN balance ON balance.tag = item.tag
@@ -123,20 +104,44 @@ def lots(crib: Crib) -> dict[str, tuple[Lot, ...]]:
     return {tag: tuple(lots) for tag, lots in found.items()}
 
 
-def uses(crib: Crib, since: dt.date, without_jobs: Iterable[str] = ()) -> dict[str, list[Use]]:
-    """What was used of each consumable on each day, apart from what these jobs used."""
-    jobs = sorted(without_jobs)
-    sql = USES.format(NOT_OF if jobs else "")
-    values = (since.isoformat(), *([json.dumps(jobs)] if jobs else []))
-    found: dict[str, list[Use]] = defaultdict(list)
-    for tag, on, amount in crib.connection.execute(sql, values):
-        found[tag].append(Use(day(on), whole(amount)))
+@dataclass(slots=True)
+class Record:
+    """What the movements say, read in one pass."""
+
+    uses: dict[str, list[Use]]  # of each consumable, oldest first
+    first: dict[str, dt.date]  # the first day on record of each item
+    shelf_days: dict[str, int]  # the longest time for which a delivery was good when it came
+    gone: dict[str, tuple[int, dt.date]]  # thousandths lost or scrapped and not replaced, and the last day
+
+
+def record(crib: Crib, since: dt.date, without_jobs: Iterable[str] = ()) -> Record:
+    """Uses from that day on, apart from those of these jobs; the rest over all movements.
+
+    A use is what was used up, lost, or found less at a count (found more is taken off again). Units of a tool that
+    were lost or scrapped are gone until as many came in or were found.
+    """
+    skipped = set(without_jobs)
+    expiries = {(tag, lot): day(text) for tag, lot, text in crib.connection.execute(EXPIRIES)}
+    days: dict[str, dt.date] = {}  # a record has many movements on each day
+    found = Record(defaultdict(list), {}, {}, {})
+    for tag, text, kind, amount, lot, job in crib.connection.execute(MOVEMENTS):
+        on = days.get(text) or days.setdefault(text, day(text))
+        if tag not in found.first or on < found.first[tag]:
+            found.first[tag] = on
+        if kind in USES and on >= since and job not in skipped:
+            found.uses[tag].append(Use(on, USES[kind] * whole(amount)))
+        if kind in GONE:
+            count_gone(found, tag, GONE[kind] * amount, on)
+        if kind == "receive" and (expiry := expiries.get((tag, lot))) and expiry > on:
+            found.shelf_days[tag] = max(found.shelf_days.get(tag, 0), (expiry - on).days)
     return found
 
 
-def first_days(crib: Crib) -> dict[str, dt.date]:
-    """The first day on record of each item."""
-    return {tag: day(first) for tag, first in crib.connection.execute(FIRST)}
+def count_gone(found: Record, tag: str, amount: int, on: dt.date) -> None:
+    """Keep how much of a tag must be replaced: what came before anything was gone replaces nothing."""
+    left, last = found.gone.get(tag, (0, on))
+    if amount > 0 or left:
+        found.gone[tag] = max(0, left + amount), max(last, on) if amount > 0 else last
 
 
 def jobs_of(crib: Crib, procedures: Iterable[str]) -> tuple[str, ...]:
@@ -157,23 +162,18 @@ def suppliers(crib: Crib) -> dict[str, Supplier]:
     return {row[0]: Supplier(*row) for row in rows}
 
 
-def shelf_lives(crib: Crib) -> dict[str, int]:
-    """The longest time for which a delivery of each item was good when it came, in days."""
-    return {tag: int(days) for tag, days in crib.connection.execute(SHELF_LIVES)}
-
-
 def ratios(crib: Crib) -> dict[str, Ratio]:
     """Used and estimated amounts of each item over the closed jobs."""
     rows = crib.connection.execute(RATIOS)
     return {tag: Ratio(whole(planned), whole(used), jobs) for tag, planned, used, jobs in rows}
 
 
-def worn_tools(crib: Crib) -> tuple[Worn, ...]:
+def worn_tools(crib: Crib, gone: dict[str, tuple[int, dt.date]]) -> tuple[Worn, ...]:
     """Tools that were lost or scrapped and not replaced, and those noted as damaged or missing."""
     found = {
-        tag: Worn(tag, what, kind, whole(left), f"lost or scrapped, last on {last}")
-        for tag, what, kind, last, left in crib.connection.execute(GONE)
-        if left > 0
+        tag: Worn(tag, what, kind, whole(gone[tag][0]), f"lost or scrapped, last on {gone[tag][1].isoformat()}")
+        for tag, what, kind in crib.connection.execute(TOOLS)
+        if gone.get(tag, (0, None))[0] > 0
     }
     for tag, what, kind, condition, inside in crib.connection.execute(UNFIT):
         before = found.get(tag)

@@ -100,7 +100,7 @@ def test_the_whole_working_of_a_lumpy_item() -> None:
         "number r | 4.9961² ÷ (59.1895 − 4.9961) | 0.460592",
         "chance of at most 19 |  | 0.944773",
         "chance of at most 20 |  | 0.950411",
-        "reorder point: the first to reach 0.95 |  | 20 each",
+        "reorder point, first to reach 0.95 |  | 20 each",
         "use in one review time | 7 × 0.356865 | 2.49805 each",
         "target | 20 + 2.49805 | 22.4981 each",
         "on hand |  | 1 each",

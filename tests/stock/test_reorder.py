@@ -7,6 +7,8 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from cribkit.domain.stock.demand import Method, Pattern, Usual
+from cribkit.domain.stock.forecast import Smoothed
 from cribkit.domain.stock.held import Held, Policy
 from cribkit.domain.stock.leadtime import Lead, lead_time
 from cribkit.domain.stock.ordersize import economic_quantity
@@ -62,7 +64,7 @@ def test_an_own_minimum_and_maximum_win_and_the_line_says_when_they_are_far_off(
     found = line(held(per_day, per_day, (lot(1),), minimum=2.0, maximum=30.0))
     assert (found.computed_point, found.point, found.target, found.packs) == (6, 2, 30, 29)
     assert len(found.notes) == 2
-    assert "own min 2 each is used; far below the computed reorder point 6 each" in found.notes
+    assert "own min 2 is used; far below the computed reorder point 6" in found.notes
     near = line(held(per_day, per_day, (lot(1),), minimum=5.0, maximum=8.0))
     assert near.notes == ()
 
@@ -75,7 +77,7 @@ def test_a_minimum_above_the_maximum_is_named() -> None:
 
 def test_a_pack_larger_than_the_room_under_the_maximum_is_still_ordered_once_and_named() -> None:
     found = line(held(0, 0, (lot(3),), minimum=4.0, maximum=5.0, pack=12.0))
-    assert (found.packs, found.notes[-1]) == (1, "one pack of 12 each goes over the own max")
+    assert (found.packs, found.notes[-1]) == (1, "one pack of 12 goes over the own max")
 
 
 def test_a_pack_of_nothing_orders_nothing_and_says_so() -> None:
@@ -100,6 +102,13 @@ def test_an_order_is_no_more_than_is_used_while_it_is_good() -> None:
 def test_a_pack_that_cannot_be_used_up_in_time_is_ordered_once_with_its_waste_foreseen() -> None:
     found = line(held(0.1, 0.1, (), pack=10.0, shelf_days=23))
     assert (found.packs, found.waste) == (1, pytest.approx(10 - 0.1 * 30))
+
+
+def test_shelf_life_caps_nothing_while_no_use_is_known_and_does_after_half_a_year_without_use() -> None:
+    item = held(0, 0, (), minimum=4.0, maximum=20.0, shelf_days=100)
+    assert line(item).packs == 20
+    quiet = replace(item, usual=Usual(7, (0.0,) * 26, Pattern.NONE, Method.NONE, Smoothed(0, 0, 0), 0))
+    assert (line(quiet).packs, line(quiet).waste) == (1, 1)
 
 
 def test_a_planned_job_that_stock_does_not_cover_blocks() -> None:

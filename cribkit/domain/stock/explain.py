@@ -10,7 +10,8 @@ from dataclasses import dataclass
 from cribkit.domain.stock.demand import ADI_CUT, CV2_CUT, Method, Pattern, Usual
 from cribkit.domain.stock.distributions import STANDARD, Certain, Distribution, NegativeBinomial, Normal
 from cribkit.domain.stock.forecast import ALPHA
-from cribkit.domain.stock.ordersize import YEAR, economic_quantity
+from cribkit.domain.stock.held import Held
+from cribkit.domain.stock.ordersize import YEAR, economic_quantity, words
 from cribkit.domain.stock.reorder import Line
 
 DIGITS = 6
@@ -134,7 +135,7 @@ def level_steps(line: Line) -> list[Step]:
         *distribution_steps(demand),
         *below,
         Step(f"chance of at most {at:g}", "", figure(demand.cdf(at))),
-        Step(f"reorder point: the first to reach {service:.4g}", "", point),
+        Step(f"reorder point, first to reach {service:.4g}", "", point),
     ]
 
 
@@ -220,22 +221,18 @@ def reason(line: Line) -> str:
         return f"{first.job.job} on {first.job.on.isoformat()} is short of {amount(first.short, line)}{when}"
     if not line.packs:
         return f"position {amount(line.position, line)}, reorder point {amount(line.point, line)}"
-    return (
-        f"position {amount(line.position, line)} is below the reorder point {amount(line.point, line)}; {basis(line)}"
-    )
+    what = "own min" if line.held.minimum is not None else "reorder point"
+    short = f"position {amount(line.position, line)} is below the {what} {amount(line.point, line)}"
+    return f"{short}; {basis(line.held)}, {line.demand.name}" if line.demand.mean else f"{short}; {basis(line.held)}"
 
 
-def basis(line: Line) -> str:
-    """What the reorder point rests on."""
-    usual = line.held.usual
-    if line.held.minimum is not None:
-        return "own min"
-    if usual.pattern is Pattern.NONE:
-        return "planned jobs only, nothing used on record"
-    return f"{usual.pattern.value} use, {usual.method.value}, {line.demand.name}"
+def basis(held: Held) -> str:
+    """What is known of its use."""
+    if held.usual.pattern is Pattern.NONE:
+        return "nothing used on record"
+    return f"{held.usual.pattern.value} use, {held.usual.method.value}"
 
 
 def amount(value: float, line: Line) -> str:
-    """An amount with its unit; pieces need none."""
-    text = f"{round(value, 9):.4g}".replace("-", "−", 1)
-    return text if line.held.unit == "each" else f"{text} {line.held.unit}"
+    """An amount of the line's item as people read it."""
+    return words(value, line.held.unit)

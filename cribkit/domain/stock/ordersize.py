@@ -5,12 +5,15 @@ from __future__ import annotations
 import datetime as dt
 import math
 
+from cribkit.domain.quantity import format_amount
+from cribkit.domain.stock.demand import Pattern, Usual
 from cribkit.domain.stock.held import Held, Policy
 from cribkit.domain.stock.shelf import Outlook, good_by
 
 SLACK = 1e-9
 MUCH = 2.0  # an own minimum or maximum this many times the computed one, or its inverse, is worth a word
 YEAR = 365.0
+HALF_YEAR = 182  # days
 
 
 def order_size(held: Held, policy: Policy) -> float:
@@ -32,14 +35,16 @@ def own_bounds(held: Held, point: float, target: float) -> tuple[float, float, t
     minimum, maximum = held.minimum, held.maximum
     notes: list[str] = []
     if minimum is not None and maximum is not None and minimum > maximum:
-        notes.append(f"own min {minimum:g} is above own max {maximum:g}: the max is used for both; correct one")
+        bounds = f"own min {words(minimum, held.unit)} is above own max {words(maximum, held.unit)}"
+        notes.append(f"{bounds}: the max is used; correct one")
         minimum = maximum
     size = target - point
+    known = held.usual.pattern is not Pattern.NONE  # without a record there is nothing to compare with
     if minimum is not None:
-        notes += differs("min", minimum, "reorder point", point, held.unit)
+        notes += differs("min", minimum, "reorder point", point, held.unit) if known else []
         point, target = minimum, max(target, minimum + size)
     if maximum is not None:
-        notes += differs("max", maximum, "target", target, held.unit)
+        notes += differs("max", maximum, "target", target, held.unit) if known else []
         point, target = min(point, maximum), maximum
     return point, target, tuple(notes)
 
@@ -50,7 +55,13 @@ def differs(name: str, own: float, what: str, computed: float, unit: str) -> lis
     if more <= MUCH * less + SLACK or more <= 1:
         return []
     side = "above" if own > computed else "below"
-    return [f"own {name} {own:.6g} {unit} is used; far {side} the computed {what} {computed:.3g} {unit}"]
+    return [f"own {name} {words(own, unit)} is used; far {side} the computed {what} {words(computed, unit)}"]
+
+
+def words(value: float, unit: str) -> str:
+    """An amount as people read it: pieces to a tenth, measured amounts to three digits; below zero with a minus."""
+    size = round(abs(value), 1) if unit == "each" else float(f"{abs(value):.3g}")
+    return f"−{format_amount(size, unit)}" if value < 0 and size else format_amount(size, unit)
 
 
 def order_packs(
@@ -72,13 +83,13 @@ def within_maximum(held: Held, position: float, packs: int) -> tuple[int, list[s
     """No more packs than the own maximum allows; one at least, because something is needed."""
     room = math.floor(((held.maximum or 0.0) - position) / held.pack + SLACK)
     if room < 1:
-        return 1, [f"one pack of {held.pack:g} {held.unit} goes over the own max"]
+        return 1, [f"one pack of {words(held.pack, held.unit)} goes over the own max"]
     return min(packs, room), []
 
 
 def within_shelf_life(held: Held, outlook: Outlook, packs: int, notes: list[str]) -> tuple[int, float, list[str]]:
     """No more packs than are used while they are good; one at least; and what of them will expire."""
-    if held.shelf_days is None:
+    if held.shelf_days is None or not use_is_known(held.usual):
         return packs, 0.0, notes
     last_day = outlook.today + dt.timedelta(days=math.floor(held.lead.days) + held.shelf_days)
     there = good_by(held.lots, outlook, last_day) + sum(order.amount for order in held.on_order)
@@ -88,3 +99,8 @@ def within_shelf_life(held: Held, outlook: Outlook, packs: int, notes: list[str]
         notes = [*notes, f"{fit} instead of {packs} packs: more would expire before it is used"]
         packs = fit
     return packs, max(0.0, packs * held.pack - useful), notes
+
+
+def use_is_known(usual: Usual) -> bool:
+    """Whether the record says how much is used: something was, or nothing for half a year (our own rule)."""
+    return usual.pattern is not Pattern.NONE or len(usual.periods) * usual.days >= HALF_YEAR

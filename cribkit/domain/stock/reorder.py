@@ -13,7 +13,7 @@ from dataclasses import dataclass
 
 from cribkit.domain.stock.distributions import Distribution, Moments, fitted, over
 from cribkit.domain.stock.held import Held, Policy, horizon
-from cribkit.domain.stock.ordersize import SLACK, order_packs, order_size, own_bounds
+from cribkit.domain.stock.ordersize import SLACK, order_packs, order_size, own_bounds, use_is_known
 from cribkit.domain.stock.shelf import Outlook, Planned, fates, good_by, run_out
 
 
@@ -107,11 +107,18 @@ def reorder(held: Held, planned: tuple[Planned, ...], policy: Policy) -> Line:
         point=point,
         target=target,
         packs=packs,
-        waste=waste + sum(fate.wasted for fate in fates(held.lots, outlook)),
+        waste=waste + wasted(held, outlook),
         run_out=run_out(held.lots, outlook),
         blocks=blocks(held, near, policy.today),
         notes=(*notes, *pack_notes),
     )
+
+
+def wasted(held: Held, outlook: Outlook) -> float:
+    """What of the stock has expired or will before it is used; while no use is known only what has expired."""
+    if use_is_known(held.usual) or outlook.planned:
+        return sum(fate.wasted for fate in fates(held.lots, outlook))
+    return sum(lot.amount for lot in held.lots if not lot.good_on(outlook.today))
 
 
 def demand_over(held: Held, policy: Policy) -> Distribution:
