@@ -10,6 +10,10 @@ from cribkit.store import stocking
 from tests.restock.world import TODAY, World, day
 
 
+def worn(world: World) -> tuple[stocking.Worn, ...]:
+    return stocking.worn_tools(world.crib, stocking.record(world.crib, TODAY).gone)
+
+
 @pytest.fixture
 def world() -> World:
     made = World()
@@ -36,8 +40,8 @@ def test_uses_are_what_was_used_up_lost_or_found_less_and_never_what_was_thrown_
     world.move("count", "GL-1", -7, on=-10)
     world.move("count", "GL-1", 2, on=-9)
     world.move("scrap", "GL-1", 50, on=-8)
-    found = stocking.uses(world.crib, day(-100))["GL-1"]
-    assert found == [Use(day(-30), 25), Use(day(-19), 20), Use(day(-10), 7), Use(day(-9), -2)]
+    found = stocking.record(world.crib, day(-100)).uses["GL-1"]
+    assert found == [Use(day(-30), 20), Use(day(-30), 5), Use(day(-19), 20), Use(day(-10), 7), Use(day(-9), -2)]
 
 
 def test_a_use_that_was_corrected_is_no_use(world: World) -> None:
@@ -45,7 +49,7 @@ def test_a_use_that_was_corrected_is_no_use(world: World) -> None:
     world.move("issue", "GL-1", 20, on=-30)
     used = world.move("use", "GL-1", 20, on=-30)
     world.move("use", "GL-1", -20, on=-30, corrects=used)
-    assert stocking.uses(world.crib, day(-100))["GL-1"] == [Use(day(-30), 0)]
+    assert stocking.record(world.crib, day(-100)).uses["GL-1"] == [Use(day(-30), 20), Use(day(-30), -20)]
 
 
 def test_uses_of_planned_procedures_and_of_earlier_days_are_left_out(world: World) -> None:
@@ -58,8 +62,8 @@ def test_uses_of_planned_procedures_and_of_earlier_days_are_left_out(world: Worl
     jobs = stocking.jobs_of(world.crib, ["plenum-reseal"])
     assert jobs == ("wren-31",)
     assert stocking.jobs_of(world.crib, ["alternator"]) == ("tern-07",)
-    assert stocking.uses(world.crib, day(-60), jobs)["GL-1"] == [Use(day(-20), 4)]
-    assert stocking.first_days(world.crib)["GL-1"] == day(-90)
+    assert stocking.record(world.crib, day(-60), jobs).uses["GL-1"] == [Use(day(-20), 4)]
+    assert stocking.record(world.crib, day(0)).first["GL-1"] == day(-90)
 
 
 def test_an_opened_container_ends_with_its_service_life(world: World) -> None:
@@ -72,7 +76,7 @@ def test_an_opened_container_ends_with_its_service_life(world: World) -> None:
 def test_the_shelf_life_is_the_longest_that_a_delivery_had(world: World) -> None:
     world.move("receive", "CL-1", 400, on=-50, lot="A", expires=30)
     world.move("receive", "CL-1", 400, on=-10, lot="B", expires=355)
-    assert stocking.shelf_lives(world.crib) == {"CL-1": 365}
+    assert stocking.record(world.crib, day(0)).shelf_days == {"CL-1": 365}
 
 
 def test_used_over_estimated_is_learned_from_closed_jobs_only(world: World) -> None:
@@ -84,22 +88,22 @@ def test_used_over_estimated_is_learned_from_closed_jobs_only(world: World) -> N
 
 
 def test_a_lost_or_scrapped_tool_is_to_be_replaced_until_one_came_or_it_was_found(world: World) -> None:
-    assert stocking.worn_tools(world.crib) == ()
+    assert worn(world) == ()
     world.move("scrap", "SK-8", 1, on=-9)
     world.move("issue", "SK-8", 1, on=-8)
     world.move("lost", "SK-8", 1, on=-7)
-    (worn,) = stocking.worn_tools(world.crib)
-    assert (worn.tag, worn.count, worn.why) == ("SK-8", 2, f"lost or scrapped, last on {day(-7).isoformat()}")
+    (gone,) = worn(world)
+    assert (gone.tag, gone.count, gone.why) == ("SK-8", 2, f"lost or scrapped, last on {day(-7).isoformat()}")
     world.move("receive", "SK-8", 1, on=-2)
-    assert stocking.worn_tools(world.crib)[0].count == 1
+    assert worn(world)[0].count == 1
     world.move("receive", "SK-8", 1, on=-1)
-    assert stocking.worn_tools(world.crib) == ()
+    assert worn(world) == ()
 
 
 def test_a_damaged_or_missing_tool_is_to_be_replaced(world: World) -> None:
     world.tool("PL-1", "long nose pliers", condition="damaged")
     world.tool("TW-9", "torque wrench", condition="missing", kind="wrench")
-    assert [(worn.tag, worn.kind, worn.count, worn.why) for worn in stocking.worn_tools(world.crib)] == [
+    assert [(one.tag, one.kind, one.count, one.why) for one in worn(world)] == [
         ("PL-1", "tool", 1, "damaged"),
         ("TW-9", "wrench", 1, "missing"),
     ]
