@@ -11,6 +11,8 @@ from cribkit.domain.wording.reader import read_one
 # a number of points is no size.
 _NO_SIZE = re.compile(r"\bm\s?\d+(?:[.,]\d+)?(?:\s*[x×*]\s*\d+(?:[.,]\d+)?)*\b|\b\d+[ -]?(?:pt|points?)\b", re.I)
 _SPLINE = re.compile(r"spline|xzn|triple", re.I)  # their sizes are called M6, M8 ...
+_TWELVE = re.compile(r"\b(?:12[ -]?(?:pt|points?)|bi-?hex|double[ -]?hex)", re.I)  # a 6-point socket does not go on it
+_TAMPER = re.compile(r"tamper|security|pin[ -]?in|tr\b", re.I)  # a plain bit does not enter a recess with a pin
 _INSIDE = re.compile(r"internal|allen|socket|recess|cap|key|inhex", re.I)
 
 
@@ -19,6 +21,7 @@ def head_drivers(head: str) -> tuple[Meaning, ...]:
 
     Best first; nothing where the head cannot be read.
     """
+    points = "12 point " if _TWELVE.search(head) else ""
     if not _SPLINE.search(head):
         head = _NO_SIZE.sub(" ", head)
     plain = head.lower()
@@ -30,8 +33,8 @@ def head_drivers(head: str) -> tuple[Meaning, ...]:
     if "spark plug" in plain:
         return _read(f"{_size(plain)} spark plug socket", f"{_size(plain)} socket deep")
     if (re.search(r"\bhex", plain) and not _INSIDE.search(plain)) or not tip or _plain_size(plain):
-        return _read(f"{_size(plain)} socket") if _size(plain) else ()
-    return _read(f"{head} bit socket")
+        return _read(f"{points}{_size(plain)} socket") if _size(plain) else ()
+    return _read(f"{tip} {'tamper ' if _TAMPER.search(head) else ''}bit socket")
 
 
 def _plain_size(head: str) -> bool:
