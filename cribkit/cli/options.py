@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import datetime as dt
 import os
+import re
 from enum import StrEnum
 from pathlib import Path
 from typing import Annotated
@@ -50,6 +51,14 @@ def today(on: dt.date | None) -> dt.date:
 def now() -> str:
     """The time on this machine's clock: UTC, ISO 8601."""
     return dt.datetime.now(dt.UTC).strftime("%Y-%m-%dT%H:%M:%SZ")
+
+
+def days(text: str) -> int:
+    """A number of days: 30d, 6w, or 30."""
+    found = re.fullmatch(r"(\d{1,5})\s*([dw]?)", text.strip().lower())
+    if found is None:
+        raise BadInput.of("bad-days", f"{text!r} is not a number of days", "write it as 30d or 6w.")
+    return int(found[1]) * (7 if found[2] == "w" else 1)
 
 
 def form(as_: Form, json: bool) -> Form:

@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from cribkit.desk.understanding import Understanding
 from cribkit.domain.stock.item import Confirmation, Item, Kind, fold
-from cribkit.domain.wording import Judgement, Meaning, judge, query_terms, read
+from cribkit.domain.wording import Judgement, Meaning, judge, query_terms
 from cribkit.store.crib import Crib
 
 KINDS = {"tool": (Kind.TOOL, Kind.WRENCH), "consumable": (Kind.CONSUMABLE,), "": tuple(Kind)}
@@ -41,15 +42,16 @@ class Found:
 class Finder:
     """Looks texts up in one crib; each text once."""
 
-    def __init__(self, crib: Crib) -> None:
+    def __init__(self, crib: Crib, words: Understanding | None = None) -> None:
         self.crib = crib
+        self.words = words or Understanding()
         self.decisions = {(entry.text, entry.tag): entry for entry in crib.confirmations()}
         self.seen: dict[tuple[str, str], tuple[Found, ...]] = {}
 
     def find(self, text: str, kind: str = "") -> tuple[Found, ...]:
         """Items that serve the text or may serve it, best first."""
         if (text, kind) not in self.seen:
-            self.seen[text, kind] = self.search(read(text, kind), kind)
+            self.seen[text, kind] = self.search(self.words.read(text, kind), kind)
         return self.seen[text, kind]
 
     def search(self, need: Meaning, kind: str = "") -> tuple[Found, ...]:

@@ -14,6 +14,7 @@ from cribkit.desk.reaching import Reacher
 from cribkit.desk.results import Check, ConsumableLine, Pick, Status, ToolLine, TorqueLine
 from cribkit.desk.tool_needs import ToolPlan, plan_tool, tool_line
 from cribkit.desk.torque_needs import TorquePlan, plan_torque, torque_line
+from cribkit.desk.understanding import Understanding
 from cribkit.domain.procedure import Procedure
 from cribkit.domain.stock.rationing import ration
 from cribkit.domain.stock.sharing import Sharing, share
@@ -23,7 +24,7 @@ from cribkit.store.crib import Crib
 
 def check(crib: Crib, procedures: Sequence[Procedure], on: dt.date, guard: Guard | None = None) -> Check:
     """The procedures run side by side; the needs of each follow each other."""
-    finder = Finder(crib)
+    finder = Finder(crib, Understanding(procedures))
     reacher = Reacher(finder)
     wrenches = crib.wrenches() if any(procedure.torques for procedure in procedures) else ()
     tools = [plan_tool(finder, p.id, need) for p in procedures for need in p.tools]

@@ -12,7 +12,7 @@ from cribkit.domain.procedure import ConsumableNeed
 from cribkit.domain.quantity import Amount
 from cribkit.domain.stock.item import Condition, Item, Lot
 from cribkit.domain.stock.rationing import Draw, Ration
-from cribkit.domain.wording import forbidden, read
+from cribkit.domain.wording import forbidden
 
 
 @dataclass(frozen=True, slots=True)
@@ -37,7 +37,7 @@ class ConsumablePlan:
 def plan_consumable(finder: Finder, procedure: str, need: ConsumableNeed) -> ConsumablePlan:
     """Everything that serves the need, apart from what it forbids."""
     amount = need.amount
-    never = [read(text, "consumable") for text in need.never]
+    never = [finder.words.read(text, "consumable") for text in need.never]
     serving: list[Found] = []
     doubtful: list[tuple[Found, str]] = []
     refused: list[Found] = []

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
 from cribkit.desk.candidates import Finder, Found
-from cribkit.domain.wording import Meaning, near, near_sizes, query_terms, read
+from cribkit.domain.wording import Meaning, query_terms
 from cribkit.store.crib import Crib
 
 MOST_ALTERNATIVES = 5
@@ -58,7 +58,9 @@ def alternative(found: Found) -> Alternative:
 
 def nearly_fitting(finder: Finder, text: str, kind: str) -> tuple[Alternative, ...]:
     """Items of a near size: never a match, always with the play and the warning."""
-    need = read(text, kind)
+    from cribkit.domain.wording import near
+
+    need = finder.words.read(text, kind)
     near_by = [(item, near(need, item.meaning)) for item in finder.crib.candidates(near_terms(need), kind)]
     return tuple(
         Alternative(item.tag, item.description, 0.0, f"{close.why}. {close.warning}")
@@ -69,6 +71,8 @@ def nearly_fitting(finder: Finder, text: str, kind: str) -> tuple[Alternative, .
 
 def near_terms(need: Meaning) -> frozenset[str]:
     """The index terms of the same need in each size that would go on its head."""
+    from cribkit.domain.wording import near_sizes
+
     attributes = dict(need.attributes)
     sizes = near_sizes(attributes["size"]) if "size" in attributes else ()
     others = (replace(need, attributes=tuple(sorted((attributes | {"size": size}).items()))) for size in sizes)
@@ -77,7 +81,7 @@ def near_terms(need: Meaning) -> frozenset[str]:
 
 def refusal(finder: Finder, text: str) -> str:
     """Why nothing was found."""
-    need = read(text)
+    need = finder.words.read(text)
     if not need.family:
         return "the text names no tool or consumable that is known: `cribkit read` shows how it was understood"
     return "nothing in this crib agrees in every attribute that the text states"

@@ -13,7 +13,7 @@ from cribkit.domain.quantity import parse_length_mm
 from cribkit.domain.stock.item import Condition, Item
 from cribkit.domain.torque.reach import Found as Ways
 from cribkit.domain.torque.reach import Part, Reach, Role, Way, find_ways
-from cribkit.domain.wording import Judgement, Meaning, head_drivers, query_terms
+from cribkit.domain.wording import Judgement, Meaning, query_terms
 
 FAMILIES = {Role.ADAPTER: "adapter", Role.EXTENSION: "extension", Role.JOINT: "universal-joint"}
 
@@ -75,7 +75,7 @@ def wanted_reach(need: TorqueNeed, torque_nm: float) -> Reach:
 def make_kit(finder: Finder, need: TorqueNeed) -> Kit:
     """Look up everything that could stand on the way."""
     wish = need.reach or Wish()
-    heads = head_drivers(need.head) if need.head else ()
+    heads = finder.words.heads(need.head) if need.head else ()
     found: list[tuple[Role, Found]] = [
         (Role.DRIVER, entry) for head in heads for entry in finder.search(head, "tool") if entry.matches
     ]

@@ -12,7 +12,7 @@ from cribkit.desk.results import Pick, Status, ToolLine
 from cribkit.domain.procedure import ToolNeed
 from cribkit.domain.stock.item import Condition
 from cribkit.domain.stock.sharing import Bundle, Call
-from cribkit.domain.wording import judge, read, read_item
+from cribkit.domain.wording import judge
 
 MOST_OPTIONS = 60  # ways to gather several units at once from different tags; one unit has no such limit
 
@@ -53,7 +53,9 @@ def plan_tool(finder: Finder, procedure: str, need: ToolNeed) -> ToolPlan:
 
 def hinted(finder: Finder, text: str) -> str:
     """What to say about a need that nothing serves: the set that it is missing from, or a near size."""
-    need = read(text, "tool")
+    from cribkit.domain.wording import read_item
+
+    need = finder.words.read(text, "tool")
     for tag, description, contents in finder.crib.incomplete_sets():
         whole = read_item(description, "tool", contents)
         found = judge(need, whole)

@@ -12,7 +12,8 @@ from cribkit.desk.results import Pick, Rejected, Status, StepLine, TorqueLine
 from cribkit.domain.procedure import TorqueNeed
 from cribkit.domain.procedure.model import LEFT_HAND
 from cribkit.domain.stock.sharing import Bundle, Call
-from cribkit.domain.torque import REASONS, Coverage, Guard, Offset, Spec, Wanted, Wrench, cover, parse_spec, rank
+from cribkit.domain.torque import REASONS, Coverage, Guard, Offset, Spec, Wanted, Wrench, cover, rank
+from cribkit.domain.torque.asked import same
 from cribkit.domain.torque.reach import Way
 
 MOST_OPTIONS = 400  # ways to do one torque that the sharing looks at
@@ -58,7 +59,7 @@ def plan_torque(
     reacher: Reacher, wrenches: Sequence[Wrench], procedure: str, need: TorqueNeed, on: dt.date, guard: Guard | None
 ) -> TorquePlan:
     """Every wrench against every torque of the spec, and the ways to the fastener."""
-    spec = parse_spec(need.spec, need.tolerance, need.steps)
+    spec = need.asks()
     kit = reacher.kit(need)
     offset = offset_of(need)
     left = need.direction == LEFT_HAND
@@ -209,11 +210,6 @@ def step_lines(plan: TorquePlan, option: Option | None) -> tuple[StepLine, ...]:
         StepLine(step.text, next((c for w, c in by_wanted.items() if step.wanted and same(w, step.wanted)), None))
         for step in plan.spec.steps
     )
-
-
-def same(one: Wanted, other: Wanted) -> bool:
-    """The same torque, whatever its words."""
-    return (one.target_nm, one.low_nm, one.high_nm) == (other.target_nm, other.low_nm, other.high_nm)
 
 
 def wrench_pick(wrench: Wrench) -> Pick:

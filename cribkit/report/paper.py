@@ -20,14 +20,14 @@ h1 { font-size: 1.35rem; margin: 0 0 .3rem; }
 h2 { font-size: 1.05rem; margin: 1.1rem 0 .3rem; border-bottom: 2px solid #000; }
 table { border-collapse: collapse; width: 100%; }
 th, td { border: 1px solid #555; padding: .25rem .4rem; text-align: left; }
-th, td { vertical-align: top; overflow-wrap: anywhere; }
+th, td { vertical-align: top; overflow-wrap: break-word; }
 th { background: #eee; }
 .verdict { border: 3px solid #000; padding: .4rem .6rem; font-weight: bold; font-size: 1.15rem; }
 .box { width: 1.1rem; height: 1.1rem; border: 1.5px solid #000; display: inline-block; }
 .initials { min-width: 4.5rem; }
 .note { font-size: .9rem; }
 .caution { border-left: 6px solid #000; padding-left: .6rem; }
-@media (max-width: 40rem) { :root { font-size: 14px; } th, td { padding: .2rem; } }
+@media (max-width: 40rem) { :root { font-size: 13px; } body { padding: .4rem; } th, td { padding: .15rem .25rem; } }
 @media print { @page { size: A4; margin: 12mm; } body { max-width: none; padding: 0; font-size: 10pt; }
   tr, .verdict { break-inside: avoid; } h2 { break-after: avoid; } }
 """

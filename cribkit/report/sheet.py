@@ -22,11 +22,7 @@ def parts(check: Check) -> Iterator[str]:
         text = f"{procedure.id}, revision {procedure.revision}. {procedure.applies_to}. {procedure.source}"
         yield paragraph(text, "note")
     yield paragraph(verdict(check), "verdict")
-    yield paragraph(
-        "Day: " + check.on.isoformat() + "   Job: ____________   Vehicle: ____________   Technician: ____________"
-    )
-    yield heading("Take care")
-    yield bullets(care(check))
+    yield paragraph(f"Day {check.on.isoformat()}. Job: ____________ Vehicle: ____________ Technician: ____________")
     if check.blocking:
         yield heading("What blocks")
         yield table(("Status", "Need", "Why", "What to do"), (blocked(line) for line in check.blocking))
@@ -39,6 +35,8 @@ def parts(check: Check) -> Iterator[str]:
     if check.consumables:
         yield heading("Consumables")
         yield table(("Status", "What", "Take"), (consumable_row(line) for line in check.consumables))
+    yield heading("Take care")
+    yield bullets(care(check))
 
 
 def blocked(line: Line) -> tuple[object, ...]:

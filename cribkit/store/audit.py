@@ -9,6 +9,7 @@ from dataclasses import dataclass
 from cribkit.domain.problem import Problem
 from cribkit.domain.stock.ledger import Ledger
 from cribkit.domain.stock.movement import whole
+from cribkit.store.calibrations import broken_line
 from cribkit.store.crib import Crib
 from cribkit.store.migrate import migrate
 from cribkit.store.posting import HEAD
@@ -46,6 +47,7 @@ def audit(crib: Crib, was: str = "") -> Audit:
         *schema(connection),
         *ledger.problems,
         *end_of_chain(connection, head),
+        *wrench_chain(crib),
         *balances(connection, ledger),
         *loans(connection, ledger),
         *earlier(connection, was),
@@ -88,6 +90,13 @@ def end_of_chain(connection: sqlite3.Connection, head: str) -> Iterator[Problem]
     if noted != head:
         message = f"the chain ends at movement {head.partition(':')[0]}, noted was {noted.partition(':')[0]}"
         yield Problem("movements", "chain-cut", message, COMPARE)
+
+
+def wrench_chain(crib: Crib) -> Iterator[Problem]:
+    """The chain of certificates and events of the torque wrenches is whole."""
+    line = broken_line(crib)
+    if line is not None:
+        yield Problem(f"wrench_event {line}", "chain-broken", "a certificate or event was changed here", COMPARE)
 
 
 def balances(connection: sqlite3.Connection, ledger: Ledger) -> Iterator[Problem]:

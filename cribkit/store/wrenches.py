@@ -8,6 +8,7 @@ from cribkit.domain.quantity import torque_unit
 from cribkit.domain.stock.item import Item
 from cribkit.domain.torque import Scale, Wrench
 from cribkit.store.rows import date
+from cribkit.store.wrench_state import with_state
 
 if TYPE_CHECKING:
     from cribkit.store.crib import Crib
@@ -24,11 +25,11 @@ ROWS = """
 
 
 def wrenches_of(crib: Crib) -> tuple[Wrench, ...]:
-    """Every torque wrench with its stock, condition and calibration."""
+    """Every torque wrench with its stock and condition, and its calibration as it stands now."""
     items = {item.tag: item for item in crib.items("wrench")}
     cursor = crib.connection.execute(ROWS)
     names = [column[0] for column in cursor.description]
-    return tuple(wrench(dict(zip(names, row, strict=True)), items[row[0]]) for row in cursor)
+    return with_state(crib, tuple(wrench(dict(zip(names, row, strict=True)), items[row[0]]) for row in cursor))
 
 
 def wrench(row: dict[str, Any], item: Item) -> Wrench:

@@ -40,7 +40,8 @@ SAID = {"certificate": "SD-1", "date": "2026-11-02", "laboratory": "Saltmarsh be
 
 def wrench(kind: str = "click", low: float = 20, high: float = 100, graduation: float = 1, **more: object) -> Wrench:
     scale = Scale(torque_unit("N·m"), low, high, graduation)
-    return Wrench(tag="TW-01", description="", mechanism=kind, scales=(scale,), **more)  # type: ignore[arg-type]
+    more = {"description": ""} | more
+    return Wrench(tag="TW-01", mechanism=kind, scales=(scale,), **more)  # type: ignore[arg-type]
 
 
 def test_every_mechanism_is_tried_and_has_its_points() -> None:
@@ -149,14 +150,14 @@ def test_nothing_beyond_the_tested_points_is_relied_on() -> None:
 
 def test_too_few_readings_and_an_untested_direction_are_named() -> None:
     rows = [(FOUND, CW, setting, [setting]) for setting in (20.0, 60.0, 100.0)]
-    finding = examine(certificate(*rows), subject_of(wrench(two_way_stated=True)))
+    finding = examine(certificate(*rows), subject_of(wrench(description="two-way")))
     assert codes(finding) == ["too-few-readings"] * 3 + ["direction-not-tested"]
     assert finding.warnings[0].message == "as-found, clockwise: 1 readings at 20 N·m, class II A asks for 5"
     assert (finding.fitness, finding.two_way) == (Fitness.READY, False)
 
 
 def test_left_hand_use_needs_a_left_hand_test() -> None:
-    both = subject_of(wrench(two_way_stated=True))
+    both = subject_of(wrench(description="two-way"))
     assert examine(certificate(*good(FOUND), *good(FOUND, CCW)), both).two_way
     bad = [five(FOUND, 20, CCW, 0.9), five(FOUND, 60, CCW), five(FOUND, 100, CCW)]
     assert not examine(certificate(*good(FOUND), *bad), both).two_way

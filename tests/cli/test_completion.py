@@ -10,6 +10,7 @@ import typer
 
 from cribkit.cli.app import app
 from cribkit.cli.completion import procedure_ids, tags
+from cribkit.store.demo_folder import demo_folder
 
 HUB = 'id = "hub-nut"\ntitle = "Retighten the hub nut"\napplies_to = "Wren van"\nsource = "Invented for this test."\n'
 
@@ -43,6 +44,13 @@ def typed(**params: object) -> typer.Context:
 )
 def test_ids_of_procedures(folder: Path, params: dict[str, object], start: str, offered: list[str]) -> None:
     assert [name for name, _ in procedure_ids(typed(**params), start)] == offered
+
+
+def test_tags_of_the_demo_whatever_the_case_of_their_letters() -> None:
+    first = (demo_folder("seed_inventory") / "tools.csv").read_text("utf-8").splitlines()[1]
+    tag = first.split(",")[0]
+    assert tag in [name for name, _ in tags(typed(demo=True), tag[:3].lower())]
+    assert tags(typed(demo=True), "no such tag") == []
 
 
 @pytest.mark.parametrize("content", [None, b"\xff\xd8\xff\xe0 a photo"], ids=["no crib", "a JPEG"])

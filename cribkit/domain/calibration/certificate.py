@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import datetime as dt
 from collections import Counter
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from enum import StrEnum
 
 from cribkit.domain.calibration.points import SLACK, Plan, Span, missing, plan_for
@@ -80,7 +80,10 @@ class Finding:
 
 
 def subject_of(wrench: Wrench, guard_with: float | None = None, rule: Rule = Rule.FULL) -> Subject:
-    """What the main scale asks for. `guard_with` is the uncertainty for a guard band, as a share of the reading."""
+    """What the main scale asks for. `guard_with` is the uncertainty for a guard band, as a share of the reading.
+
+    Whether it works both ways is asked of the tool itself: an earlier calibration may have barred one way.
+    """
     scale, kind = wrench.scales[0], wrench.kind
     nm = scale.unit.nm
     work = usable(scale, None, kind.scale == "fixed")
@@ -91,7 +94,7 @@ def subject_of(wrench: Wrench, guard_with: float | None = None, rule: Rule = Rul
         span=Span((scale.low or LOWEST_PART * scale.high) * nm, scale.high * nm, scale.graduation * nm),
         usable=(work.low * nm, work.high * nm),
         limit=Limit(wrench.deviation, accepted),
-        two_way=wrench.two_way,
+        two_way=replace(wrench, two_way_stated=None).two_way,
         unit=scale.unit.symbol,
         nm=nm,
     )

@@ -50,6 +50,17 @@ class Terms:
 
 
 @dataclass(frozen=True, slots=True)
+class Rules:
+    """The shop's own rules for due dates."""
+
+    policy: Policy = Policy.SAME_DAY
+    start: Start = Start.CALIBRATION
+    days_away: int = 14  # how long the laboratory takes
+    by: str = ""
+    at: str = ""
+
+
+@dataclass(frozen=True, slots=True)
 class Use:
     """What a wrench did since its calibration."""
 

@@ -324,6 +324,8 @@ def range_text(usable: Usable, scale: Scale, wanted: float) -> str:
     """The wanted setting and the range, in words."""
     if not usable:
         return "its limited calibration leaves no usable range"
+    if usable.low == usable.high:
+        return f"it does {usable.high:g} {scale.unit.symbol} only"
     return f"{wanted:.4g} {scale.unit.symbol} is outside its usable {usable.low:.4g} to {usable.high:.4g}"
 
 
@@ -351,17 +353,13 @@ def rank(coverages: Iterable[Coverage]) -> tuple[Coverage, ...]:
     return tuple(sorted(coverages, key=preference))
 
 
-def preference(found: Coverage) -> tuple[bool, int, bool, bool, float, int, str]:
-    """Fewest adapters, a setting in the middle of the scale, the spec's unit, the smallest full scale, the tag."""
-    middle = found.position_pct is not None and at_most(BEST_LOW, found.position_pct)
-    middle = middle and at_most(found.position_pct or 0.0, BEST_HIGH)
-    refused = 0 if found.covers else len(found.reasons)
-    return (
-        not found.covers,
-        found.adapters,
-        not middle,
-        not found.same_unit,
-        found.full_scale_nm,
-        refused,
-        found.tag,
-    )
+def preference(found: Coverage) -> tuple[bool, int, bool, bool, float, str]:
+    """Fewest adapters, a setting in the middle of the scale, the spec's unit, the smallest full scale, the tag.
+
+    Of those that do not cover, the one with the fewest reasons goes first.
+    """
+    if not found.covers:
+        return True, len(found.reasons), False, False, found.full_scale_nm, found.tag
+    position = found.position_pct or 0.0
+    middle = at_most(BEST_LOW, position) and at_most(position, BEST_HIGH)
+    return False, found.adapters, not middle, not found.same_unit, found.full_scale_nm, found.tag
