@@ -1,0 +1,40 @@
+"""The shop's command for what falls due."""
+
+from __future__ import annotations
+
+from typing import Annotated
+
+import typer
+
+from cribkit.cli.opening import reading
+from cribkit.cli.options import As, Demo, Form, Json, On, Procedures, days, form, today
+from cribkit.cli.output import emit
+
+Within = Annotated[str, typer.Option("--within", metavar="DAYS", help="How far to look ahead: 30d, 6w.")]
+
+
+def due(
+    ctx: typer.Context,
+    within: Within = "30d",
+    procedures: Procedures = None,
+    demo: Demo = False,
+    on: On = None,
+    as_: As = Form.TABLE,
+    json: Json = False,
+) -> None:
+    """Which torque wrenches fall due, which procedures that closes and on which day, and in which order to send them.
+
+    A calibration is good through its last day. Cycles count as well, with a forecast from use so far. Exit code 1 if
+    a wrench asks for calibration.
+
+    Example: cribkit wrench due --within 60d --demo
+    """
+    from cribkit.desk.due_list import due_list
+    from cribkit.desk.procedures import all_procedures, procedures_folder
+    from cribkit.report.due import due_answer
+
+    ahead = days(within)
+    there = demo or procedures is not None or procedures_folder(procedures).is_dir()
+    jobs = all_procedures(procedures, demo) if there else ()
+    with reading(ctx, demo) as crib:
+        emit(due_answer(due_list(crib, jobs, today(on), ahead)), form(as_, json))
