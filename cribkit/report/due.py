@@ -119,8 +119,9 @@ def sending(found: DueList, width: int) -> str:
     if not plan.rounds:
         return ""
     lines = [f"Order of sending out ({days} days away each time):"]
-    for at, tags in enumerate(plan.rounds, 1):
-        lines.append(fill(f"  {at}. {', '.join(tags)}", width, subsequent_indent="     "))
+    for at, tags in enumerate(plan.rounds):
+        goes = found.today + timedelta(days=at * days)
+        lines.append(fill(f"  {at + 1}. on {goes}: {', '.join(tags)}", width, subsequent_indent="     "))
     if found.procedures:
         lines += gap_lines(found)
     if not plan.exact:
