@@ -47,6 +47,7 @@ COMMANDS: tuple[Entry, ...] = (
     Entry("orders", ATTENDANT, "cribkit.cli.restocking:orders"),
     Entry("wrench list", SHOP, "cribkit.cli.shop:wrench_list"),
     Entry("wrench covers", SHOP, "cribkit.cli.shop:wrench_covers"),
+    Entry("wrench gaps", SHOP, "cribkit.cli.shop:wrench_gaps"),
     Entry("wrench picture", SHOP, "cribkit.cli.shop:wrench_picture"),
     Entry("receive", ATTENDANT, "cribkit.cli.attendant:receive"),
     Entry("issue", ATTENDANT, "cribkit.cli.attendant:issue"),

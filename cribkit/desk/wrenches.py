@@ -5,15 +5,15 @@ from __future__ import annotations
 import datetime as dt
 import re
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from cribkit.domain.problem import BadInput, Problem
 from cribkit.domain.procedure import Procedure
-from cribkit.domain.procedure.model import LEFT_HAND, TorqueNeed
+from cribkit.domain.procedure.model import LEFT_HAND, RIGHT_HAND, Reach, TorqueNeed
 from cribkit.domain.quantity import parse_angle_deg, parse_length_mm
 from cribkit.domain.torque import Coverage, Guard, Offset, Rule, Spec, Wrench, cover, parse_spec, rank
 from cribkit.domain.torque.cover import state
-from cribkit.domain.torque.reach import square, squares
+from cribkit.domain.torque.reach import Part, Role, find_ways, square, squares
 from cribkit.store.crib import Crib
 
 
@@ -145,6 +145,8 @@ def covering(crib: Crib, question: Question, on: dt.date) -> Covering:
     offset = None if question.adapter_mm is None else Offset(question.adapter_mm, question.angle_deg)
     wrenches = {wrench.tag: wrench for wrench in crib.wrenches()}
     found = [cover(wrench, spec.main, on, offset, question.guard, question.left_hand) for wrench in wrenches.values()]
+    if question.drive or question.head:
+        found = reached(crib, question, spec, found, wrenches)
     return Covering(on, question, spec, rank(found), wrenches, tuple(notes(spec)))
 
 
@@ -157,6 +159,47 @@ def notes(spec: Spec) -> Iterable[Problem]:
         yield Problem(
             "", "prevailing-torque", "the prevailing torque is not in the setting", "measure it and ask for the sum."
         )
+
+
+def reached(
+    crib: Crib, question: Question, spec: Spec, found: Sequence[Coverage], wrenches: dict[str, Wrench]
+) -> list[Coverage]:
+    """Coverages with the adapters on the way; no way is a reason."""
+    from cribkit.desk.candidates import Finder
+    from cribkit.desk.reaching import Reacher, wanted_reach
+
+    reacher = Reacher(Finder(crib))
+    need = TorqueNeed(
+        id="",
+        fastener="",
+        spec=question.spec,
+        head=question.head,
+        reach=Reach(),
+        direction=LEFT_HAND if question.left_hand else RIGHT_HAND,
+    )
+    kit = reacher.kit(need)
+    if question.head and not kit.understood:
+        raise BadInput.of(
+            "unknown-head", f"the head {question.head!r} was not understood", 'write it as "10 mm hex" or "T30".'
+        )
+    drivers = kit.drivers if question.head else (Part("", Role.DRIVER, question.drive),)
+    if question.head and question.drive:
+        drivers = tuple(part for part in drivers if square(part.female) == square(question.drive))
+    after = []
+    for coverage in found:
+        ways = find_ways(wrenches[coverage.tag].drive, drivers, kit.parts, wanted_reach(need, spec.most_nm), most=1)
+        if ways.ways:
+            after.append(replace(coverage, adapters=ways.ways[0].adapters))
+        else:
+            after.append(
+                replace(
+                    coverage,
+                    covers=False,
+                    reasons=(*coverage.reasons, *ways.reasons),
+                    why=(*coverage.why, *ways.why),
+                )
+            )
+    return after
 
 
 def chart(crib: Crib, procedures: Iterable[Procedure], on: dt.date) -> Chart:

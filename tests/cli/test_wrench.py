@@ -198,3 +198,22 @@ def test_the_picture_as_json_and_as_a_page(run):
     assert [(one["id"], one["covered"]) for one in result["torques"]] == [("nuts", True), ("hub", False)]
     assert result["wrenches"][0]["scales"][1]["unit"] == "N·m"
     assert run("wrench", "picture", "--as", "html", *ON).stdout.startswith("<!DOCTYPE html>")
+
+
+def test_a_drive_or_a_head_asks_for_a_way_over_parts_on_hand(run):
+    done = run("wrench", "covers", "110 N·m", "--drive", "1/2", "--json", *ON)
+    rows = {one["tag"]: one for one in json.loads(done.stdout)["result"]["wrenches"]}
+    assert rows["TW-5"]["covers"]
+    done = run("wrench", "covers", "110 N·m", "--drive", "3/8", "--json", *ON)
+    rows = {one["tag"]: one for one in json.loads(done.stdout)["result"]["wrenches"]}
+    assert rows["TW-5"]["reasons"] == ["no-reach"]
+    assert rows["TW-4"]["reasons"] == ["overdue", "no-reach"]
+    done = run("wrench", "covers", "110 N·m", "--head", "19 mm hex", "--json", *ON)
+    rows = {one["tag"]: one for one in json.loads(done.stdout)["result"]["wrenches"]}
+    assert rows["TW-5"]["reasons"] == ["no-reach"]
+
+
+@pytest.mark.parametrize("words", [("--drive", "7/16"), ("--head", "strange thing")])
+def test_a_drive_or_a_head_that_is_not_known_is_refused(run, words):
+    done = run("wrench", "covers", "110 N·m", *words, *ON)
+    assert getattr(done.exception, "exit_code", None) == 2
