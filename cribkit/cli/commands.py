@@ -28,6 +28,8 @@ COMMANDS: tuple[Entry, ...] = (
     Entry("check", TECHNICIAN, "cribkit.cli.checking:check"),
     Entry("find", TECHNICIAN, "cribkit.cli.checking:find"),
     Entry("confirm", TECHNICIAN, "cribkit.cli.checking:confirm"),
+    Entry("pull", TECHNICIAN, "cribkit.cli.jobs:pull"),
+    Entry("close", TECHNICIAN, "cribkit.cli.jobs:close"),
     Entry("procedures", TECHNICIAN, "cribkit.cli.technician:procedures"),
     Entry("lint", TECHNICIAN, "cribkit.cli.technician:lint"),
     Entry("receive", ATTENDANT, "cribkit.cli.attendant:receive"),

@@ -145,11 +145,11 @@ def hold_of(number: int, job: str, tag: str, lot: str, what: str, amount: int, b
     return Hold(number, job, tag, lot, HoldKind(what), amount, by, at, *settled)
 
 
-def hold(crib: Crib, job: str, tag: str, lot: str, what: HoldKind, amount: int, entry: Entry) -> None:
+def hold(crib: Crib, job: str, tag: str, lot: str, what: HoldKind, amount: int, entry: Entry, reason: str = "") -> None:
     """Hold a job until something is found or given up. Inside `posting()`."""
     crib.connection.execute(
-        "INSERT INTO job_hold (job, tag, lot, what, amount, at, by) VALUES (?, ?, ?, ?, ?, ?, ?)",
-        (job, tag, lot, what.value, amount, entry.at, entry.by),
+        "INSERT INTO job_hold (job, tag, lot, what, amount, at, by, reason) VALUES (?, ?, ?, ?, ?, ?, ?, ?)",
+        (job, tag, lot, what.value, amount, entry.at, entry.by, reason),
     )
 
 
@@ -166,7 +166,7 @@ def settle(crib: Crib, one: Hold, amount: int, how: str, entry: Entry, reason: s
         number = one.id
     crib.connection.execute(
         "UPDATE job_hold SET settled = ?, settled_at = ?, settled_by = ?, reason = ? WHERE id = ?",
-        (how, entry.at, entry.by, reason, number),
+        (how, entry.at, entry.by, "; ".join(filter(None, (one.reason, reason))), number),
     )
     job = find_job(crib, one.job)
     if job and job.state is JobState.HELD and not holds(crib, job=one.job):

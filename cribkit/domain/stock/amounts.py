@@ -13,6 +13,7 @@ from cribkit.domain.tables import table
 
 SHAPE = re.compile(rf"(?P<number>{NUMBER}|half an?|an?)\s*(of an?\s+)?(?P<word>[A-Za-z]*)\Z", re.IGNORECASE)
 MOST = 10**12  # thousandths: no crib holds more of anything
+LEAST = 0.1  # of a container: less is told without it
 DIMENSIONS = {"each": "pieces", "mL": "a volume", "g": "a mass", "mm": "a length"}
 
 
@@ -67,9 +68,9 @@ def sound(text: str, amount: int, counted: bool) -> int:
 def amount_words(amount: int, unit: str, pack: float = 1.0) -> str:
     """An amount as people read it, with its containers: "800 mL (2 containers)"."""
     text = format_amount(whole(amount), unit)
-    if pack == 1:
-        return text
     held = whole(amount) / pack
+    if pack == 1 or 0 < held < LEAST:
+        return text
     return f"{text} ({held:.3g} container{'' if held == 1 else 's'})"
 
 
