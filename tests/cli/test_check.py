@@ -64,7 +64,7 @@ absent   inspection mirror
 Pull list, in the order of the shelves
 --------------------------------------
 A2-01   S8         1  SKT 1/4DR 8MM 6PT
-A10-01  TW1        1  click torque wrench
+A10-01  TW1        1  click torque wrench 2-24 N·m, 1/4 drive
 B1      C1    120 mL  throttle body cleaner, lot L1, good through 2028-01-31
 
 Torque card

@@ -21,9 +21,10 @@ def __getattr__(name: str) -> Any:
         raise AttributeError(f"module {__name__!r} has no attribute {name!r}")
     from importlib import import_module
 
-    found = getattr(import_module(f"{__name__}.{LATE[name]}"), name)
-    globals()[name] = found  # a module of the same name was put there by the import
-    return found
+    module = import_module(f"{__name__}.{LATE[name]}")
+    # The import put the module itself under its name, which is also the name of a function.
+    globals().update({other: getattr(module, other) for other, home in LATE.items() if home == LATE[name]})
+    return globals()[name]
 
 
 __all__ = [
