@@ -48,8 +48,10 @@ From = Annotated[str, typer.Option("--from", metavar="NAME", help="Who has it, w
 
 def receive(
     ctx: typer.Context,
-    tag: Tag,
+    tag: Annotated[str, typer.Argument(help="The item's tag, or what a scanner sends.", autocompletion=tags)] = "",
     amount: Amount = None,
+    order: Annotated[int, typer.Option(min=0, metavar="NUMBER", help="The order that it comes from.")] = 0,
+    line: Annotated[int, typer.Option(min=0, help="The line of the order, for what was not stocked before.")] = 0,
     lot: Lot = None,
     expires: Annotated[
         dt.date | None,
@@ -64,16 +66,22 @@ def receive(
 ) -> None:
     """Take stock in. The scan of a package fills item, lot, expiry and count.
 
+    With --order, what is still to come is taken in where no amount is given: of the item, or of the whole order.
+
     Example: cribkit receive CH-002 "6 cans" --lot BN2611 --expires 2029-05 --by "M. Ashby"
     """
     from cribkit.desk.ledger import Arrival
-    from cribkit.desk.ledger import receive as post
+    from cribkit.desk.orders import Delivery
+    from cribkit.desk.orders import receive as post
     from cribkit.report.ledger import posted
     from cribkit.store.posting import Entry
 
+    if not tag and not order:
+        raise BadInput.of("no-tag", "nothing is named", "give the item's TAG, or --order NUMBER.")
     entry = Entry(person(by), today(on), now())
+    arrival = Arrival(amount, lot, expires, note, anyway)
     with writing(ctx) as crib:
-        emit(posted("receive", post(crib, tag, Arrival(amount, lot, expires, note, anyway), entry)), form(as_, json))
+        emit(posted("receive", post(crib, tag, arrival, Delivery(order, line), entry)), form(as_, json))
 
 
 def issue(

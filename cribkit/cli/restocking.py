@@ -182,20 +182,20 @@ def order(
     from cribkit.desk.restock import restock as work_out
     from cribkit.domain.stock.held import Policy
     from cribkit.report.orders import placed
-    from cribkit.store.purchases import Posting
+    from cribkit.store.posting import Entry
 
     policy = Policy(options.today(on), service, review, order_cost, holding)
-    posting = Posting(options.person(by), policy.today, options.now())
+    entry = Entry(options.person(by), policy.today, options.now())
     if end:
         if not reason.strip():
             raise BadInput.of("no-reason", "ending an order needs a reason", "give --reason TEXT.")
         with writing(ctx) as crib, crib.posting():
-            ended = desk.end_order(crib, end, posting, reason.strip())
+            ended = desk.end_order(crib, end, entry, reason.strip())
         emit(placed([ended]), options.form(as_, json))
         return
     jobs = jobs_of(policy, for_, plan, procedures, demo=False)
     with writing(ctx) as crib, crib.posting():
-        found = desk.order(crib, work_out(crib, policy, jobs), posting, supplier or [])
+        found = desk.order(crib, work_out(crib, policy, jobs), entry, supplier or [])
         if to:
             write_lists(to, found)  # before the orders are kept: a folder that cannot be written to ends in nothing
     emit(placed(found), options.form(as_, json))

@@ -22,6 +22,7 @@ from cribkit.store.stocking import Ratio, Worn
 
 if TYPE_CHECKING:
     from cribkit.desk.planned import PlannedNeeds
+    from cribkit.domain.torque import Wrench
 
 RECORD = dt.timedelta(days=728)  # two years of weeks: what lies further back says little of today's use
 
@@ -171,20 +172,25 @@ def to_replace(crib: Crib, known: Known) -> tuple[Worn, ...]:
 
 def wrenches_due(crib: Crib, policy: Policy) -> tuple[WrenchDue, ...]:
     """Wrenches whose calibration ends within the review time and the time that it takes to have them back."""
-    from cribkit.domain.calibration.due import Terms, due
-    from cribkit.domain.calibration.due import Use as WrenchUse
-
     last = policy.today + dt.timedelta(days=policy.review_days + ASSUMED_DAYS)
     found = []
     for wrench in crib.wrenches():
-        if wrench.calibrated_on is None:
-            found.append(WrenchDue(wrench.tag, wrench.description, None, overdue=True))
-            continue
-        terms = Terms(wrench.interval_months, wrench.interval_cycles)
-        until = due(wrench.calibrated_on, terms, WrenchUse(cycles=wrench.cycles), policy.today).until
-        if until is not None and until <= last:
-            found.append(WrenchDue(wrench.tag, wrench.description, until, overdue=until < policy.today))
+        until = good_through(wrench, policy.today)
+        if wrench.calibrated_on is None or (until is not None and until <= last):
+            overdue = until is None or until < policy.today
+            found.append(WrenchDue(wrench.tag, wrench.description, until, overdue))
     return tuple(found)
+
+
+def good_through(wrench: Wrench, today: dt.date) -> dt.date | None:
+    """The last good day of a calibration, by the calendar or by the forecast of its cycles, whichever is first."""
+    from cribkit.domain.calibration.due import forecast
+
+    days = [wrench.due]
+    if wrench.calibrated_on and wrench.interval_cycles > 0:
+        left = wrench.interval_cycles - wrench.cycles
+        days.append(forecast(left, wrench.cycles, wrench.calibrated_on, today))
+    return min((day for day in days if day), default=None)
 
 
 def line_of(result: Restock, tag: str) -> Line:

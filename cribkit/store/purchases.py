@@ -9,6 +9,7 @@ from dataclasses import dataclass
 
 from cribkit.domain.stock.movement import parts, whole
 from cribkit.store.crib import Crib
+from cribkit.store.posting import Entry
 from cribkit.store.rows import date, day
 
 CAME = """
@@ -93,18 +94,9 @@ class Purchase:
         return (max(line.last or self.day for line in self.lines) - self.day).days
 
 
-@dataclass(frozen=True, slots=True)
-class Posting:
-    """Who posts, when."""
-
-    by: str
-    day: dt.date
-    at: str  # UTC, ISO 8601
-
-
-def place(crib: Crib, supplier: str, due: dt.date, lines: Sequence[NewLine], posting: Posting, note: str = "") -> int:
+def place(crib: Crib, supplier: str, due: dt.date, lines: Sequence[NewLine], entry: Entry, note: str = "") -> int:
     """Note an order as placed; its number. Inside `posting()`."""
-    row = (supplier, posting.day.isoformat(), due.isoformat(), posting.at, posting.by, note)
+    row = (supplier, entry.day.isoformat(), due.isoformat(), entry.at, entry.by, note)
     cursor = crib.connection.execute(
         "INSERT INTO purchase (supplier, day, due, at, by, note) VALUES (?, ?, ?, ?, ?, ?)", row
     )
@@ -121,11 +113,11 @@ def place(crib: Crib, supplier: str, due: dt.date, lines: Sequence[NewLine], pos
     return number
 
 
-def end(crib: Crib, number: int, posting: Posting, why: str) -> None:
+def end(crib: Crib, number: int, entry: Entry, why: str) -> None:
     """Note that what has not come of an order will not come any more. Inside `posting()`."""
     crib.connection.execute(
         "UPDATE purchase SET ended_on = ?, ended_by = ?, ended_why = ? WHERE id = ? AND ended_on IS NULL",
-        (posting.day.isoformat(), posting.by, why, number),
+        (entry.day.isoformat(), entry.by, why, number),
     )
 
 

@@ -11,7 +11,8 @@ from cribkit.domain.problem import BadInput
 from cribkit.domain.stock.held import Policy
 from cribkit.domain.stock.leadtime import Lead
 from cribkit.report.restock import answer, explained
-from cribkit.store.purchases import Posting, arrived
+from cribkit.store.posting import Entry
+from cribkit.store.purchases import arrived
 from tests.restock.shop import TODAY, Shop
 from tests.restock.world import POSTING, World, day
 
@@ -99,7 +100,7 @@ def overview_text(world: World, days: int) -> list[str]:
 
 def test_lead_times_are_learned_from_complete_orders(world: World) -> None:
     for took in (9, 10, 11):
-        (placed,) = order(world.crib, listed(world), Posting("J. Sedge", day(0), "2026-11-30T08:00:00Z"))
+        (placed,) = order(world.crib, listed(world), Entry("J. Sedge", day(0), "2026-11-30T08:00:00Z"))
         for line in placed.lines:
             assert line.tag
             arrived(world.crib, placed.id, line.line, world.move("receive", line.tag, line.amount, on=took))

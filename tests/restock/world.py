@@ -8,12 +8,11 @@ import sqlite3
 from cribkit.domain.stock.movement import Movement, MovementKind, parts
 from cribkit.store.crib import Crib
 from cribkit.store.migrate import migrate
-from cribkit.store.posting import post, set_lot
-from cribkit.store.purchases import Posting
+from cribkit.store.posting import Entry, post, set_lot
 
 TODAY = dt.date(2026, 11, 30)
 AT = "2026-11-30T08:00:00Z"
-POSTING = Posting("J. Sedge", TODAY, AT)
+POSTING = Entry("J. Sedge", TODAY, AT)
 
 
 def day(days: int) -> dt.date:
