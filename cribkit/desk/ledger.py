@@ -141,14 +141,15 @@ def use_up(crib: Crib, issued: Movement, entry: Entry) -> Movement:
 
 
 def unfit(crib: Crib, item: Item, day: dt.date) -> Iterator[str]:
-    """Why an item should not go out: damaged, missing, or a torque wrench out of calibration."""
+    """Why an item should not go out: damaged, missing, or a torque wrench out of calibration, harmed or stored."""
     if item.condition is not Condition.OK:
         yield f"it is marked {item.condition.value}"
     if item.kind is Kind.WRENCH:
         from cribkit.domain.torque.cover import state
 
         wrench = next(one for one in crib.wrenches() if one.tag == item.tag)
-        yield from (why for code, why in zip(*state(wrench, day), strict=True) if code in ("no-calibration", "overdue"))
+        asked = {"no-calibration", "overdue"} | ({"unfit"} if wrench.unfit_reason else set())
+        yield from (why for code, why in zip(*state(wrench, day), strict=True) if code in asked)
 
 
 def choose_lots(item: Item, amount: int, lot: str | None, day: dt.date, expired_too: bool) -> list[tuple[str, int]]:
