@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import random
 from itertools import combinations
 
 import pytest
@@ -35,6 +36,25 @@ def test_the_set_is_as_small_as_trying_every_set_finds(wanted, choices):
     reachable = wanted & frozenset().union(*choices.values(), frozenset())
     assert reachable <= frozenset().union(*(choices[name] for name in found), frozenset())
     assert len(found) == brute(wanted, choices)
+
+
+def test_it_is_exact_where_taking_the_most_useful_first_is_not():
+    dice, worse = random.Random(6), 0
+    for _ in range(120):
+        choices = {name: frozenset(dice.sample(range(14), dice.randint(3, 5))) for name in range(10)}
+        found = smallest_set(range(14), choices)
+        assert len(found) == brute(range(14), choices)
+        worse += len(greedily(choices)) > len(found)
+    assert worse > 5, "the cases are hard enough to tell exact from greedy"
+
+
+def greedily(choices):
+    """The usual short cut: always the choice that adds most."""
+    left, chosen = set().union(*choices.values()), []
+    while left:
+        chosen.append(max(choices, key=lambda name: len(choices[name] & left)))
+        left -= choices[chosen[-1]]
+    return chosen
 
 
 def test_the_greedy_trap_is_avoided():

@@ -41,6 +41,12 @@ def band(spec):
         ("max 25 N·m", "", (None, 25, 25)),
         ("not more than 25 N·m", "", (None, 25, 25)),
         ("do not exceed 25 N·m", "", (None, 25, 25)),
+        ("25 N·m (max)", "", (None, 25, 25)),
+        ("25 N·m (max.)", "", (None, 25, 25)),
+        ("25 N·m (maximum, oiled)", "", (None, 25, 25)),
+        ("25 N·m (oiled)", "", (None, 25, None)),
+        ("snug to 5 N·m", "", (None, 5, None)),
+        ("10 N·m + 2 N·m prevailing torque", "10 %", (11, 12, 13)),
         ("min 8 N·m, max 10 N·m", "", (8, 9, 10)),
         ("89 in-lb (10 N·m)", "", (None, 89 * IN_LB, None)),
         ("12 to 13 lb-ft (16 to 18 N·m)", "", (12 * FT_LB, 12.5 * FT_LB, 13 * FT_LB)),
@@ -147,6 +153,16 @@ def test_a_tolerance_in_torque_holds_for_the_spec_and_for_steps_inside_its_band(
     assert [band(one) for one in spec.torques] == [(None, 5, None), (8, 9, 10)]
 
 
+def test_the_torque_that_counts_is_the_last_of_those_wanted():
+    spec = parse_spec("110 N·m", steps=["50 N·m", "110 N·m", "check at least 122 N·m"])
+    assert [one.target_nm for one in spec.torques] == [50, 122, 110]
+
+
+def test_a_step_with_a_stated_prevailing_torque_has_it_added():
+    spec = parse_spec("12 N·m", steps=["6 N·m + 2 N·m drag", "12 N·m"])
+    assert [one.target_nm for one in spec.torques] == [8, 12]
+
+
 def test_a_check_of_a_bare_value_means_at_least():
     (_, check) = parse_spec("88 N·m; check 122 N·m").steps
     assert (check.kind, check.wanted.low_nm, check.wanted.high_nm) == (StepKind.CHECK, 122, None)
@@ -174,6 +190,17 @@ def test_a_check_of_a_bare_value_means_at_least():
         ("10 N·m", "1 mm", "not-torque"),
         ("10 +20/-10 N·m", "", "unreadable"),
         ("10 N·m; loosen 5", "", "bad-step"),
+        ("10 N·m; 2 x 90°", "", "bad-step"),
+        ("10 N·m; 90° twice", "", "bad-step"),
+        ("10 N·m; -90°", "", "bad-step"),
+        ("10 N·m; 90° + 20 N·m", "", "bad-step"),
+        ("10 N·m; loosen to 5 N·m", "", "bad-step"),
+        ("10 N·m; snug 1/8 turn", "", "bad-step"),
+        ("10 N·m; repeat 20", "", "bad-step"),
+        ("10 N·m; else 12 N·m", "", "bad-step"),
+        ("10 N·m dry, 8 N·m oiled", "", "not-torque"),
+        ("M8: 25 N·m", "", "unreadable"),
+        ("10 N·m including prevailing torque", "", "bad-step"),
         ("10 N·m; prevailing 2 N·m", "", "bad-step"),
     ],
 )

@@ -47,12 +47,12 @@ class Spec(Wanted):
 
     @property
     def torques(self) -> tuple[Wanted, ...]:
-        """Every different torque that a wrench must apply or check, in order; the spec's own among them."""
+        """Every different torque that a wrench must apply or check: the steps' in order, the one that counts last."""
         found: list[Wanted] = []
-        for wanted in (*(step.wanted for step in self.steps if step.wanted), self.main):
-            if not any(same(wanted, other) for other in found):
+        for wanted in (step.wanted for step in self.steps if step.wanted):
+            if not any(same(wanted, other) for other in (*found, self.main)):
                 found.append(wanted)
-        return tuple(found)
+        return (*found, self.main)
 
     @property
     def main(self) -> Wanted:

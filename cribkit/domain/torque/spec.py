@@ -40,9 +40,8 @@ def _parse(spec: str, tolerance: str, steps: tuple[str, ...]) -> Spec:
     listed = tuple(step for text in steps for step in read_steps(text, main.wanted))
     if not listed and len(own) > 1:
         listed = own
-    banded = tuple(step_band(step, wanted, tolerance) for step in listed)
-    if any(step.prevailing and step.added_nm for step in own):
-        wanted = shifted(wanted, main.added_nm)
+    banded = tuple(with_prevailing(step_band(step, wanted, tolerance)) for step in listed)
+    wanted = shifted(wanted, main.added_nm)
     return Spec(
         text=spec.strip(),
         unit=wanted.unit,
@@ -127,6 +126,11 @@ def step_band(step: Step, main: Wanted, tolerance: str) -> Step:
     if inside(wanted.target_nm, main):
         return replace(step, wanted=replace(wanted, low_nm=main.low_nm, high_nm=main.high_nm))
     return step
+
+
+def with_prevailing(step: Step) -> Step:
+    """The step with its stated prevailing torque added, after the tolerance of what is left for clamping."""
+    return replace(step, wanted=shifted(step.wanted, step.added_nm)) if step.wanted and step.added_nm else step
 
 
 def inside(torque_nm: float, band: Wanted) -> bool:

@@ -23,6 +23,8 @@ STAGE = re.compile(
 LABEL = re.compile(r"(?P<label>(?:bolts?|nuts?|screws?|studs?)\s+[0-9]+(?:\s*(?:-|,|and|to)\s*[0-9]+)*)\s*:?\s+", re.I)
 OTHERWISE = re.compile(r"\b(?:else|otherwise|if not)\b(?P<rest>.*)\Z", re.IGNORECASE)
 REMARK = re.compile(r"\((?![^)]*[0-9])[^)]*\)")
+TILL = re.compile(r"\b(?:until|till)\b", re.IGNORECASE)
+TWICE = re.compile(r"[0-9]|-\s*\Z|\b(?:twice|thrice|times|double|half|quarter)\b", re.IGNORECASE)
 TRIMS = " ,:+."
 
 
@@ -54,7 +56,8 @@ def ends() -> re.Pattern[str]:
     """What stands between two steps. A comma before a number or a limit ("min 8, max 10") belongs to one torque."""
     limits = f"{any_of('at_least').pattern}|{any_of('at_most').pattern}"
     return re.compile(
-        rf"\s*(?:;|->|=>|→|\n|,?\s*\bthen\b:?|\.\s+(?=[a-z])|,\s*(?=[^0-9\s])(?!{limits}))\s*", re.IGNORECASE
+        rf"\s*(?:;|->|=>|→|\n|,?\s*\bthen\b:?|\.\s+(?=[a-z])|,\s*(?=[^0-9\s])(?!{limits}))\s*(?![^(]*\))",
+        re.IGNORECASE,
     )
 
 
@@ -111,6 +114,8 @@ def read_piece(piece: str, unit: TorqueUnit | None) -> Iterator[Step]:
     """One piece: mostly one step; "else replace bolt" after a check makes a second."""
     text = piece.strip(TRIMS)
     otherwise = OTHERWISE.search(text)
+    if otherwise and re.search("[0-9]", otherwise["rest"]):
+        raise unreadable(text)  # a second torque hides behind the "else"
     head = text[: otherwise.start()].strip(TRIMS) if otherwise else text
     label = LABEL.match(STAGE.sub("", head, count=1))
     yield read_one(head, text, unit, label["label"] if label else "")
@@ -121,14 +126,35 @@ def read_piece(piece: str, unit: TorqueUnit | None) -> Iterator[Step]:
 def read_one(head: str, text: str, unit: TorqueUnit | None, label: str) -> Step:
     """The step that a piece without its "else" says."""
     bare = STAGE.sub("", head, count=1)
-    bare = REMARK.sub(" ", LABEL.sub("", bare, count=1) if label else bare).strip(TRIMS)
+    bare = REMARK.sub(remark, LABEL.sub("", bare, count=1) if label else bare).strip(TRIMS)
     bare = fractions()[0].sub(lambda found: fractions()[1][found["word"].lower()] + " ", bare)
     kind = kind_of(bare)
     if kind in (StepKind.LOOSEN, StepKind.ANGLE, StepKind.TURN):
         return with_angle(Step(kind, text, label=label), bare)
     if kind in (StepKind.TORQUE, StepKind.CHECK):
         return with_torque(Step(kind, text, label=label), bare, unit)
-    return Step(kind, text, label=label)
+    return without_size(Step(kind, text, label=label), bare)
+
+
+def remark(found: re.Match[str]) -> str:
+    """A remark in brackets goes, except where it is a limit: "25 N·m (max)"."""
+    said = any_of("at_least", "at_most", "prevailing").search(found[0])
+    return f" {found[0][1:-1]} " if said else " "
+
+
+def without_size(step: Step, bare: str) -> Step:
+    """By hand, snug, replace, repeat: a size in it must not get lost. "Snug to 5 N·m" is a torque."""
+    if not re.search("[0-9]", bare):
+        return step
+    if step.kind in (StepKind.HAND, StepKind.SNUG):
+        if angle_shape().search(bare):
+            if TILL.search(bare):
+                return step  # "in increments of 3 turns until seated"
+            raise unreadable(step.text)
+        return with_torque(replace(step, kind=StepKind.TORQUE), any_of("hand", "snug").sub(" ", bare), None)
+    if re.search(r"[0-9]\s*\Z", bare) or angle_shape().search(bare):
+        raise unreadable(step.text)
+    return step
 
 
 def kind_of(bare: str) -> StepKind:
@@ -152,6 +178,8 @@ def with_angle(step: Step, bare: str) -> Step:
         if step.kind is StepKind.LOOSEN and not re.search("[0-9]", bare):
             return step
         raise unreadable(step.text)
+    if TWICE.search(bare[: shape.start()]) or TWICE.search(bare[shape.end() :]):
+        raise unreadable(step.text)  # "2 x 90°", "90° + 20 N·m": what is left says more than the angle
     per = turns()[shape["unit"].lower()]
     first = number(shape["first"]) * per
     if shape["last"] is None:
