@@ -9,11 +9,13 @@ from cribkit.domain.wording.terms import index_terms, query_terms
 if TYPE_CHECKING:
     from cribkit.domain.wording.heads import head_drivers
     from cribkit.domain.wording.near import near, near_sizes
-    from cribkit.domain.wording.read import read, read_item
+    from cribkit.domain.wording.read import read, read_item, wrench_description
 
 # The readers are imported when they are first used: their patterns cost about 40 ms, and a check whose words were
 # read before needs none of them.
-LATE = {"head_drivers": "heads", "near": "near", "near_sizes": "near", "read": "read", "read_item": "read"}
+LATE = {"head_drivers": "heads", "near": "near", "near_sizes": "near"} | dict.fromkeys(
+    ("read", "read_item", "wrench_description"), "read"
+)
 
 
 def __getattr__(name: str) -> Any:
@@ -42,4 +44,5 @@ __all__ = [
     "query_terms",
     "read",
     "read_item",
+    "wrench_description",
 ]

@@ -79,6 +79,7 @@ _PARTS = [
             r"\d*\.\d+|\d+)\"?)?"
         ),
     ),
+    ("tips", r"(?P<r1>t|e|tx)[- ]?(?P<r2>\d{1,2})\s*(?:-|to|thru)\s*(?:tx|t|e)?(?P<r3>\d{1,3})(?![\d./])"),
     (
         "tip",
         (
@@ -116,14 +117,14 @@ _PARTS = [
     (
         "count",
         (
-            r"(?P<co>\d{1,4})[- ]?(?:pcs?|pieces?|pce|pces|pk|pack|off|ea|each|pairs?|in 1|way|tpi|"
-            r"sheets?|leaf|blades?|ply|nos?)\b\.?|(?:qty|quantity|pack(?:et)? of|box of|bag of|set of|"
-            r"pk|case of|tin of|roll of|pkt of|pair of)\.?:? ?(?P<co2>\d{1,4})\b|"
+            r"(?P<co>\d{1,4})[- ]?(?:pcs?|pieces?|pce|pces|pk|pack|off|ea|each|pairs?|in 1(?![/\d])|way|tpi|"
+            r"sheets?|leaf|flutes?|rows?|blades?|ply|nos?)\b\.?|(?:qty|quantity|pack(?:et)? of|box of|bag of|set of|"
+            r"(?:bx|box|pk|pkt|bag)(?=[ /]?\d)|case of|tin of|roll of|pkt of|pair of)[.:/]? ?(?P<co2>\d{1,4})\b|"
             r"(?<![\d\"'m] )(?<![\d\"'m])\(?x ?(?P<co3>\d{1,3})\)?$"
         ),
     ),
     ("num", rf"(?P<nv>{NUM})(?:[ -]{{0,2}}(?P<nu>{UNIT}))?(?:\s*\(?(?P<ng>female|fem|male|f|m)\b\)?)?"),
-    ("word", r"[a-z]+(?:'[a-z]+)?(?!\d)"),
+    ("word", r"[a-z]+(?:'[a-z]+)?(?![a-z\d])"),
     ("mixed", r"[a-z\d]*(?:[a-z]\d|\d[a-z])[a-z\d-]*"),
     ("by", r"[x*]"),
     ("dash", r"-|\.\.+"),
@@ -174,6 +175,8 @@ def lex(text: str) -> list[Token]:
     for found in _MASTER.finditer(text):
         kind = found.lastgroup or ""
         kind = next(name for name, _ in _PARTS if found[name] is not None)
+        if kind == "mixed" and found[0] in tables().known:
+            kind = "word"
         tokens.append(_MAKERS.get(kind, _plain)(kind, found))
     return tokens
 
@@ -276,6 +279,8 @@ def _number(kind: str, found: re.Match[str]) -> Token:
     )
     gender = (found["ng"] or "")[:1]
     text = found["nv"]
+    if plain == "m" and "/" in text:
+        plain, gender = "", "m"
     return Token(kind, found[0], (text,), plain, gender)
 
 
@@ -290,6 +295,7 @@ _MAKERS: dict[str, _Maker] = {
     "unc": _values("u1", "u2", "u3"),
     "tip": _values("p1", "p2", "p3"),
     "tip2": _values("q2", "q1"),
+    "tips": _values("r1", "r2", "r3"),
     "numbered": _values("no"),
     "points": _values("pt"),
     "teeth": _values("te"),

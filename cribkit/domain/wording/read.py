@@ -58,3 +58,13 @@ def _with_traits(item: Meaning, traits: str) -> Meaning:
         stated |= said.traits
         unread += [word for word in said.unread if word not in unread]
     return replace(item, attributes=tuple(sorted(attributes.items())), traits=frozenset(stated), unread=tuple(unread))
+
+
+def wrench_description(
+    description: str, mechanism: str, low: str, high: str, unit: str, drive: str, second: str = ""
+) -> str:
+    """The columns of a torque wrench as one text that `read_item` understands; `second` is a second scale's."""
+    scale = f"{low}-{high} {unit}".strip("- ") if low or high else ""
+    name = "torque screwdriver" if "screwdriver" in mechanism else "torque wrench"
+    square = f"{drive} drive" if drive else ""
+    return ", ".join(filter(None, (name, mechanism.replace("screwdriver-", ""), scale, second, square)))

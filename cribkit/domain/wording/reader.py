@@ -37,11 +37,21 @@ def name_words(reading: Reading) -> None:
     for token in [*reading.tokens, Token("end", "")]:
         if token.kind == "word" and not (token.text == "x" and run == []):
             run.append(token)
-        elif token.kind in ("dash", "slash") or (token.kind == "sign" and token.text in ".'"):
+        elif token.kind in ("dash", "slash") or token.text in (".", "'", ","):
             continue
         else:
             _name_run(reading, run)
             run = []
+    _external(reading)
+
+
+def _external(reading: Reading) -> None:
+    """ "EXT" beside a six-lobe or a circlip is external, not an extension."""
+    codes = any(token.kind in ("tip", "tips") and token.values[0] in ("e", "txe") for token in reading.tokens)
+    if codes or reading.has("sixlobe", "circlip"):
+        for said in reading.words:
+            if said.word == "extension" and said.text == "ext":
+                said.word = "external"
 
 
 def _name_run(reading: Reading, run: list[Token]) -> None:
@@ -126,14 +136,16 @@ def choose_family(reading: Reading, kind: str) -> None:
     """The family whose name is there with most words."""
     known = tables()
     words = reading.vocabulary()
-    best: tuple[int, int, int, int] = (0, 0, 0, 0)
+    said, head = reading.said(), reading.head()
+    best: tuple[int, ...] = (0,)
     for word in words:
         for name, family in known.names.get(word, ()):
             if name <= words:
                 told = known.families[family]
                 explained = len(words & (name | told.absorbs))
                 fits = 1 if kind and told.kind == kind else 0
-                score = (len(name & reading.said()), fits, explained, len(name))
+                grouped = 1 if "set" in name else 0
+                score = (len(name & said) + grouped, fits, explained, 1 if head in name else 0, len(name))
                 if score > best:
                     best = score
                     reading.family, reading.name = family, name
@@ -146,6 +158,8 @@ def spend_words(reading: Reading) -> None:
     family = known.families.get(reading.family)
     for said in reading.words:
         word = said.word
+        if said.how == "unread" and said.text in shapes.GLOVES and shapes.takes_word(reading, said):
+            said.how = "attribute"
         if said.how == "unread" or said.used:
             continue
         if said.negated:
@@ -158,9 +172,9 @@ def spend_words(reading: Reading) -> None:
             continue
         elif family and word in family.absorbs:
             said.used = True
-        elif effect := known.effects.get(word):
+        elif (effect := known.effects.get(word)) and shapes.may_say(family, effect[0]):
             reading.effect(effect, said)
-        elif word in known.neutral or word in known.negations:
+        elif effect or word in known.neutral or word in known.negations:
             said.used = True
         else:
             said.how = "unread"

@@ -7,6 +7,7 @@ from dataclasses import dataclass, field
 from cribkit.domain.wording.lexer import Token
 from cribkit.domain.wording.meaning import Meaning, Word
 from cribkit.domain.wording.sizes import Group, groups
+from cribkit.domain.wording.tables import tables
 
 
 @dataclass(slots=True)
@@ -49,6 +50,13 @@ class Reading:
     def vocabulary(self) -> set[str]:
         """The words that stand there and those that codes imply."""
         return self.said() | self.hints
+
+    def head(self) -> str:
+        """The word that an English name turns on: the last name before the first comma."""
+        stop = next((place for place, token in enumerate(self.tokens) if token.kind == "stop"), len(self.tokens))
+        before = {id(token) for token in self.tokens[:stop]}
+        names = [said.word for said in self.words if id(said.tokens[0]) in before and said.word in tables().names_of]
+        return names[-1] if names else ""
 
     def has(self, *words: str) -> bool:
         """Whether one of these words stands in the text or is implied."""

@@ -46,7 +46,7 @@ def _judge_one(need: Meaning, item: Meaning) -> Judgement:
         rule = tables().rules.get(name, _OPEN)
         if has[name] == rule.default:
             continue
-        if rule.unasked == "none":
+        if rule.unasked == "none" or (name == "points" and has[name] in SQUARE_HEADS):
             return NONE
         loss += 0.5
         doubts += [f"{name} {has[name]} was not asked for"] if rule.unasked == "review" else []
@@ -55,8 +55,15 @@ def _judge_one(need: Meaning, item: Meaning) -> Judgement:
         return NONE
     doubts += verdict
     loss += 2.0 * len(item.traits - need.traits)
-    doubts += _unread(need, item)
+    strange = _unread(need, item)
+    if strange is None:
+        return NONE
+    doubts += strange
     return _verdict(need, item, doubts, loss)
+
+
+# Sockets for square heads: never meant where nothing is said.
+SQUARE_HEADS = frozenset({"4", "8"})
 
 
 def _verdict(need: Meaning, item: Meaning, doubts: list[str], loss: float) -> Judgement:
@@ -65,6 +72,10 @@ def _verdict(need: Meaning, item: Meaning, doubts: list[str], loss: float) -> Ju
     if doubts:
         return Judgement("review", max(60.0 - loss - 5 * len(doubts), 5.0), why, weakness="; ".join(doubts))
     return Judgement("match", max(100.0 - loss, 61.0), why)
+
+
+# Families so wide that an item named only so may be the special thing that is asked for.
+VAGUE = frozenset({"crowfoot", "wrench"})
 
 
 def kinship(asked: str, has: str) -> str | None:
@@ -77,7 +88,7 @@ def kinship(asked: str, has: str) -> str | None:
         return ""
     if told and asked in told.perhaps:
         return f"{has} for {asked}"
-    if wanted and has in wanted.parents:
+    if wanted and (has in wanted.parents or (has in VAGUE and has in wanted.perhaps)):
         return f"may not be a {asked}"
     return None
 
@@ -87,6 +98,8 @@ def _attribute(name: str, value: str, has: str | None, need: Meaning, item: Mean
     rule = tables().rules.get(name, _OPEN)
     if has is None:
         has = implied(name, item)
+    if has is None and name == "dims":
+        has = dict(item.attributes).get("size")
     if has is None:
         has = rule.default or None
     if has is None:
@@ -101,6 +114,7 @@ IMPLIED = {
     ("combination-wrench", "points"): "12",
     ("ring-wrench", "points"): "12",
     ("flare-nut-wrench", "points"): "6",
+    ("cable-tie", "material"): "nylon",
 }
 
 
@@ -208,9 +222,14 @@ IMPLIED_TRAITS = {
 }
 
 
-def _unread(need: Meaning, item: Meaning) -> list[str]:
-    """Words that were not used: agreed where both sides have them, a doubt where they could matter."""
+def _unread(need: Meaning, item: Meaning) -> list[str] | None:
+    """Words that were not used: agreed where both sides have them, a doubt where they could matter.
+
+    A word that alone names another thing ("gasket" beside an oil) makes it another thing: None.
+    """
     asked, has = set(need.unread), set(item.unread)
+    if (asked ^ has) & tables().names_of.keys():
+        return None
     doubts = [f"could not read {word!r} of the need" for word in need.unread if word not in has]
     doubts += [f"could not read {word!r} of the item" for word in item.unread if word not in asked and matters(word)]
     return doubts
@@ -224,14 +243,30 @@ def matters(word: str) -> bool:
 
 
 def _unnamed(need: Meaning, item: Meaning) -> Judgement:
-    """Texts whose family could not be read: the same words are the same thing, nothing else is."""
-    if need.family or item.family or not need.unread:
+    """Texts whose family could not be read: the same words are the same thing, more words are a doubt."""
+    if need.family or item.family:
         return NONE
-    asked = {word.text for word in need.words if word.how != "known"}
-    has = {word.text for word in item.words if word.how != "known"}
-    if asked != has or need.attributes != item.attributes:
+    asked, has = wordy(need), wordy(item)
+    if not figures(need) <= figures(item):
         return NONE
-    return Judgement("review", 40.0, "the same words", weakness="could not tell what this is")
+    if not asked or not asked <= has or not set(need.attributes) <= set(item.attributes) or need.traits - item.traits:
+        return NONE
+    if asked == has:
+        return Judgement("match", 80.0, "the same words")
+    extra = ", ".join(sorted(has - asked))
+    return Judgement("review", 40.0, "the same words and more", weakness=f"the item also says {extra}")
+
+
+def figures(meaning: Meaning) -> frozenset[str]:
+    """What was not read and has digits in it."""
+    return frozenset("".join(word.split()) for word in meaning.unread if any(char.isdigit() for char in word))
+
+
+def wordy(meaning: Meaning) -> frozenset[str]:
+    """The words of a text without a family that must be the same: all that say something, no ratings."""
+    known = tables()
+    plain = (known.spellings.get((word.text,), word.text) for word in meaning.words if word.how != "size")
+    return frozenset(part for word in plain for part in word.split() if part.isalpha() and part not in known.neutral)
 
 
 def forbidden(never: Meaning, item: Meaning) -> bool:

@@ -7,6 +7,7 @@ from collections.abc import Callable
 from cribkit.domain.wording.lexer import Token, decimal, number
 from cribkit.domain.wording.reading import Reading, Said
 from cribkit.domain.wording.sizes import Group, Length, square
+from cribkit.domain.wording.tables import Family, tables
 from cribkit.domain.wording.tips import find_tips, tip_from_numbers
 
 NO_SQUARE = frozenset({"key", "bit", "screwdriver", "nut-driver"})
@@ -16,7 +17,8 @@ def find_square(reading: Reading) -> None:
     """Codes of tips, and the number beside a word for the square drive."""
     find_tips(reading)
     tokens = [token for token in reading.tokens if token.kind not in ("sign", "end")]
-    marks = [place for place, token in enumerate(tokens) if token.kind == "word" and _is_mark(token)]
+    marked = [token.kind == "word" and _is_mark(token) for token in tokens]
+    marks = [place for place, mark in enumerate(marked) if mark and not (place and marked[place - 1])]
     for place in marks:
         before, after = _number_before(tokens, place), _number_after(tokens, place)
         chosen = _choose(before, after)
@@ -107,8 +109,11 @@ def apply(reading: Reading, shape: str) -> None:
 
 
 def _long_numbers(reading: Reading) -> None:
-    """A number beside "long", "length" or "OAL" is a length."""
+    """A number beside "long", "length" or "OAL" is a length, if it is not the only number."""
     tokens = reading.tokens
+    others = sum(1 for group in reading.numbers() for _ in group.tokens)
+    if others < 2 and "tip" not in reading.attributes and not any(token.kind in ("thread", "unc") for token in tokens):
+        return
     for place, token in enumerate(tokens[:-1]):
         after = tokens[place + 1]
         if (
@@ -328,7 +333,7 @@ def adapter(reading: Reading) -> None:
     reading.attributes.pop("drive", None)
     reading.attributes.pop("drive2", None)
     reading.attributes.pop("gender", None)
-    genders = [_gender(reading, token) for token in tokens]
+    genders = _genders(reading, tokens)
     for token in tokens:
         token.used = True
     reading.use("drive", "square", "female", "male")
@@ -337,7 +342,7 @@ def adapter(reading: Reading) -> None:
         reading.use("hex", "shank")
     if len(drives) == 2:
         swap = genders[0] == "m" or genders[1] == "f"
-        if genders[0] and genders[0] == genders[1]:
+        if genders[0] and (genders[0] == genders[1] or genders[0] == "?"):
             reading.doubts.append("two ends of one gender")
         drives = drives[::-1] if swap else drives
         reading.set("drive_in", drives[0])
@@ -346,20 +351,37 @@ def adapter(reading: Reading) -> None:
         reading.set("drive_in" if genders[0] != "m" else "drive_out", drives[0])
 
 
-def _gender(reading: Reading, token: Token) -> str:
-    """f or m: stuck to the number, or the next word about ends after it (before the next number), or just before it."""
-    if token.gender:
-        return token.gender
-    place = reading.tokens.index(token)
-    for later in reading.tokens[place + 1 :]:
-        if later.kind == "num":
-            break
-        if later.text in ("female", "fem", "f", "male", "m", "socket", "internal", "external"):
-            return "m" if later.text in ("male", "m", "external") else "f"
-    before = reading.tokens[place - 1] if place else None
-    if before is not None and before.text in ("female", "male", "fem"):
-        return before.text[0]
-    return ""
+_ENDS = {"female": "f", "fem": "f", "f": "f", "internal": "f", "male": "m", "m": "m", "external": "m"}
+
+
+def _genders(reading: Reading, squares: list[Token]) -> list[str]:
+    """f or m of each square: stuck to the number, or the words about ends in the order of the numbers."""
+    said = []
+    for token in reading.tokens:
+        if any(token is one for one in squares):
+            said += [token.gender] if token.gender else []
+        elif token.kind == "word" and token.text in _ENDS:
+            said.append(_ENDS[token.text])
+    if len(said) > len(squares):
+        return ["?" for _ in squares]
+    if len(said) == 1 and len(squares) == 2:
+        return (
+            said + [""]
+            if squares[0].gender or not _between(reading, squares)
+            else _one_gender(reading, squares, said[0])
+        )
+    return [*said, *("" for _ in squares)][: len(squares)]
+
+
+def _between(reading: Reading, squares: list[Token]) -> bool:
+    return not squares[0].gender
+
+
+def _one_gender(reading: Reading, squares: list[Token], gender: str) -> list[str]:
+    """Only one end is named: that of the number that the word stands nearest to."""
+    word = next(place for place, token in enumerate(reading.tokens) if token.text in _ENDS or token.gender)
+    places = [next(place for place, token in enumerate(reading.tokens) if token is one) for one in squares]
+    return [gender, ""] if abs(places[0] - word) <= abs(places[1] - word) else ["", gender]
 
 
 def torque(reading: Reading) -> None:
@@ -762,10 +784,29 @@ def _spec(reading: Reading, word: str) -> None:
     reading.attributes["spec"] = " ".join(sorted({*reading.attributes.get("spec", "").split(), word}))
 
 
+# Shapes of parts that are told by where they go: words that mean nothing else are the place.
+PLACED = frozenset({"part", "bolt", "nut", "thread-part", "clip", "oring", "pin", "seal-washer"})
+# Attributes that only some shapes have; elsewhere the word is only colour.
+_ONLY = {
+    "depth": frozenset({"socket", "plug-socket", "lobe-socket", "bit-socket", "crowfoot", "set"}),
+    "strength": frozenset({"lock"}),
+    "jaws": frozenset({"puller", "any", "sized"}),
+    "points": frozenset({"socket", "wrench", "wrench2", "crowfoot", "plug-socket", "set", "set-wrench"}),
+}
+
+
+def may_say(family: Family | None, name: str) -> bool:
+    """Whether an attribute makes sense for the family."""
+    return family is None or name not in _ONLY or family.shape in _ONLY[name]
+
+
+def placed(family: Family | None) -> bool:
+    """Whether the family is told by its place."""
+    return family is not None and (family.shape in PLACED or (family.kind == "consumable" and family.shape == "sized"))
+
+
 def takes_word(reading: Reading, said: Said) -> bool:
     """Whether the family gives this word a meaning of its own."""
-    from cribkit.domain.wording.tables import tables
-
     family = tables().families.get(reading.family)
     shape = family.shape if family else ""
     if shape == "glove" and said.word in GLOVES:
@@ -776,8 +817,8 @@ def takes_word(reading: Reading, said: Said) -> bool:
         said.used = True
         _spec(reading, said.word)
         return True
-    if shape == "part" and said.word not in tables().neutral and said.word not in (family.absorbs if family else ()):
-        if said.word in ("set", "kit"):
+    if family and placed(family) and said.word not in tables().neutral | family.absorbs | _SAYS | tables().negations:
+        if said.word in tables().effects and tables().effects[said.word][0] not in ("side", "+") and shape != "part":
             return False
         said.used = True
         said.became = f"place {said.word}"
@@ -786,10 +827,27 @@ def takes_word(reading: Reading, said: Said) -> bool:
     return False
 
 
+# Words that keep their own meaning on a part.
+_SAYS = frozenset(
+    {
+        "set",
+        "flange",
+        "serrated",
+        "left",
+        "right",
+        "lefthand",
+        "magnetic",
+        "hightemp",
+        "selflocking",
+        "staked",
+        "finethread",
+        "coarsethread",
+    }
+)
+
+
 def finish(reading: Reading) -> None:
     """Last rules once every word is read."""
-    from cribkit.domain.wording.tables import tables
-
     family = tables().families.get(reading.family)
     shape = family.shape if family else ""
     reading.attributes.pop("gender", None)
@@ -797,7 +855,7 @@ def finish(reading: Reading) -> None:
         reading.doubts.append("two drives")
     if shape == "lock":
         _strength(reading)
-    if shape == "part":
+    if placed(family):
         _unknown_places(reading)
     if reading.kind == "consumable":
         packing(reading)

@@ -41,6 +41,7 @@ class Tables:
     rules: dict[str, Rule]
     neutral: frozenset[str]
     negations: frozenset[str]
+    names_of: dict[str, str]  # words that alone name a thing -> its family
     specs: frozenset[str]  # words of fluid grades
     known: frozenset[str]  # every single word that the reader knows
 
@@ -80,8 +81,9 @@ def tables() -> Tables:
         names,
         effects,
         rules,
-        neutral | absorbed - in_names,
+        neutral,
         negations,
+        _lone(names),
         specs,
         frozenset(known),
     )
@@ -116,6 +118,10 @@ def _families(
             families[name] = Family(name, kind, shape, frozenset(sure), frozenset(perhaps), plain(absorbs))
             named += [(words, name) for words in own]
     return families, _by_rarest(named)
+
+
+def _lone(names: dict[str, tuple[tuple[frozenset[str], str], ...]]) -> dict[str, str]:
+    return {next(iter(name)): family for group in names.values() for name, family in group if len(name) == 1}
 
 
 def _by_rarest(named: list[tuple[frozenset[str], str]]) -> dict[str, tuple[tuple[frozenset[str], str], ...]]:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from cribkit.domain.wording.meaning import Meaning
+from cribkit.domain.wording.rule import VAGUE, wordy
 from cribkit.domain.wording.tables import Family, tables
 
 # The attribute that an item of a shape is looked up by: the first that is there.
@@ -55,7 +56,7 @@ def query_terms(need: Meaning) -> frozenset[str]:
 def _own(item: Meaning) -> set[str]:
     family = tables().families.get(item.family)
     if family is None:
-        return {f"w|{word.text}" for word in item.words if word.how != "known"}
+        return {f"w|{word}" for word in wordy(item)}
     values = _values(family, item)
     names = {f"={family.name}", *(f"<{parent}" for parent in family.parents | family.perhaps)}
     return {f"{name}|{value}" for name in names for value in (*values, "*")}
@@ -64,10 +65,11 @@ def _own(item: Meaning) -> set[str]:
 def _asked(need: Meaning) -> set[str]:
     family = tables().families.get(need.family)
     if family is None:
-        return {f"w|{word.text}" for word in need.words if word.how != "known"}
+        return {f"w|{max(words, key=lambda word: (len(word), word))}"} if (words := wordy(need)) else set()
     values = _values(family, need)
     wanted = {*values, "?"} if values != {"?"} else {"*"}
-    names = {f"={family.name}", f"<{family.name}", *(f"={parent}" for parent in family.parents)}
+    vague = family.parents | (family.perhaps & VAGUE)
+    names = {f"={family.name}", f"<{family.name}", *(f"={parent}" for parent in vague)}
     return {f"{name}|{value}" for name in names for value in wanted}
 
 

@@ -98,7 +98,7 @@ _TENS = "|".join(TENS)
 _PARTS = "|".join(sorted(PARTS, key=len, reverse=True))
 _NUMBER = rf"(?:(?:{_TENS})(?:[ -](?:{_ONES}))?|{_ONES})"
 _FRACTION = re.compile(
-    rf"\b(?:(?:(an|a|{_NUMBER}|\d+) (?:inch )?and (?:a |an )?)?({_ONES}|a|an|\d+)?[ -]?\b({_PARTS}))\b"
+    rf"\b(?:(?:(an|a|{_NUMBER}|\d+) (?:inch )?and (?:a |an )?)?(?:({_ONES}|a|an|\d+)[ -])?\b({_PARTS}))\b"
 )
 _POINT = re.compile(
     rf"\b({_NUMBER}|\d+) (?:point|and a) (five|half|two|three|seven|{_ONES})\b(?= *(?:mm|mil|milli|nm|inch|in\b))"
@@ -171,9 +171,8 @@ def _unspoken(text: str) -> str:
 
 def _fraction(found: re.Match[str]) -> str:
     whole, over, part = found[1], found[2], found[3]
-    if over is None and part not in ("half", "quarter"):
-        return found[0]
-    if over is None and found.string[found.end() : found.end() + 6].strip().startswith(("round", "moon")):
+    after = found.string[found.end() :].lstrip(" -")
+    if over is None and not whole and not after.startswith(("in", "dr", "sq", '"', "d ")):
         return found[0]
     top = 1 if over is None else _count(over)
     return f"{_count(whole)} {top}/{PARTS[part]}" if whole else f"{top}/{PARTS[part]}"

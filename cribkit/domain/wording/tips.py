@@ -72,8 +72,21 @@ def find_tips(reading: Reading) -> None:
     for token in reading.tokens:
         if token.kind == "tip2" and not token.used:
             token.kind, token.values = "tip", (token.values[0], token.values[1], "")
+        if token.kind == "tips":
+            _tip_range(reading, token)
         if token.kind == "tip" and not token.used:
             _letter_tip(reading, token)
+
+
+def _tip_range(reading: Reading, token: Token) -> None:
+    """T10-T40 is every trade size from one end to the other."""
+    letter, low, high = token.values
+    sizes, prefix = (E_SIZES, "E") if letter == "e" else (T_SIZES, "T")
+    if low in sizes and high in sizes and int(low) < int(high):
+        token.used = True
+        within = sorted((size for size in sizes if int(low) <= int(size) <= int(high)), key=int)
+        reading.set("tips", "; ".join(f"{prefix}{size}" for size in within))
+        reading.hints |= {"external", "sixlobe"} if prefix == "E" else {"sixlobe"}
 
 
 def _letter_tip(reading: Reading, token: Token) -> None:
