@@ -46,7 +46,7 @@ TORQUE = (
     r"oz[ -]in\b|in[ -]oz\b)\.?"
 )
 UNIT = (
-    r"(?:mm(?![a-z])|milli?met(?:er|re)s?\b|millis?\b|mils?\b|\"|''|inch(?:es)?\b|"
+    r"(?:mm(?![a-z])|m+il+i?m+et(?:er|re)s?\b|millis?\b|mils?\b|\"|''|inch(?:es)?\b|"
     r"ins?\b(?! (?:a|the|case|box|stock|tin|holder|rail|pouch|roll|can)\b)\.?|cm\b|"
     r"centimet(?:er|re)s?\b|(?<!/\d)(?<!/\d\d)m\b|met(?:er|re)s\b|metre\b|ft\b|feet\b|foot\b)"
 )
@@ -91,13 +91,14 @@ _PARTS = [
     ("tip2", r"(?P<q1>\d{1,2})(?P<q2>ip|tp|h)\b"),
     ("numbered", r"(?:#|no\.? ?|nr\.? ?|number )(?P<no>\d{1,2})(?![\d./])"),
     ("points", r"(?P<pt>4|6|8|12)[- ]?(?:pts?|points?|pnts?|pointed|kt|sided)\b\.?"),
+    ("flutes", r"(?P<fl>\d{1,2})[- ]?(?:flutes?|flt)\b"),
     ("teeth", r"(?P<te>\d{2,3})[- ]?(?:t|tooth|teeth)\b"),
     ("grit", r"(?:grit ?|p|g)(?P<gr1>\d{2,4})(?:[- ]?grit)?\b|(?P<gr2>\d{2,4})[- ]?(?:grit|grade grit|gr\b)"),
     (
         "bolt_grade",
         (
             r"(?:grade |gr\.? ?|class |cl\.? ?)?(?P<bg>4\.6|5\.6|5\.8|6\.8|8\.8|9\.8|10\.9|"
-            r"12\.9)(?![\d.])(?:[- ]?(?:grade|class|ht))?"
+            r"12\.9)(?![\d.]|\s*(?:mm|x|in\b))(?:[- ]?(?:grade|class|ht))?"
         ),
     ),
     (
@@ -118,7 +119,7 @@ _PARTS = [
         "count",
         (
             r"(?P<co>\d{1,4})[- ]?(?:pcs?|pieces?|pce|pces|pk|pack|off|ea|each|pairs?|in 1(?![/\d])|way|tpi|"
-            r"sheets?|leaf|flutes?|rows?|blades?|ply|nos?)\b\.?|(?:qty|quantity|pack(?:et)? of|box of|bag of|set of|"
+            r"sheets?|leaf|rows?|blades?|ply|nos?)\b\.?|(?:qty|quantity|pack(?:et)? of|box of|bag of|set of|"
             r"(?:bx|box|pk|pkt|bag)(?=[ /]?\d)|case of|tin of|roll of|pkt of|pair of)[.:/]? ?(?P<co2>\d{1,4})\b|"
             r"(?<![\d\"'m] )(?<![\d\"'m])\(?x ?(?P<co3>\d{1,3})\)?$"
         ),
@@ -298,6 +299,7 @@ _MAKERS: dict[str, _Maker] = {
     "tips": _values("r1", "r2", "r3"),
     "numbered": _values("no"),
     "points": _values("pt"),
+    "flutes": _values("fl"),
     "teeth": _values("te"),
     "grit": _values("gr1", "gr2"),
     "bolt_grade": _values("bg"),

@@ -43,6 +43,26 @@ def name_words(reading: Reading) -> None:
             _name_run(reading, run)
             run = []
     _external(reading)
+    _asides(reading)
+
+
+# What follows says what a thing comes with or is used on, up to the next stop.
+_ASIDE = frozenset(
+    {"with", "w", "for", "incl", "including", "includes", "c/w", "complete", "suits", "fits", "on", "from"}
+)
+
+
+def _asides(reading: Reading) -> None:
+    """Mark the words after "with" and "for"."""
+    at = {id(token): said for said in reading.words for token in said.tokens}
+    aside = False
+    for place, token in enumerate(reading.tokens):
+        if token.kind == "stop":
+            aside = False
+        elif said := at.get(id(token)):
+            if said.text in _ASIDE and place > 0:
+                aside = True
+            said.aside = aside
 
 
 def _external(reading: Reading) -> None:
@@ -58,10 +78,14 @@ def _name_run(reading: Reading, run: list[Token]) -> None:
     known = tables()
     place = 0
     texts = [plain(token.text) for token in run]
+    singles = [known.spellings.get((text,), text) for text in texts]
     while place < len(run):
         length = 1
-        for length in range(min(known.longest.get(texts[place], 1), len(run) - place), 0, -1):
+        most = max(known.longest.get(texts[place], 1), known.longest.get(singles[place], 1))
+        for length in range(min(most, len(run) - place), 0, -1):
             if found := known.spellings.get(tuple(texts[place : place + length])):
+                break
+            if length > 1 and (found := known.spellings.get(tuple(singles[place : place + length]))):
                 break
         else:
             found = texts[place] if texts[place] in known.known else ""
@@ -133,9 +157,20 @@ _CONTRARY = frozenset({"chlorinated", "nonchlorinated", "flammable", "nonflammab
 
 
 def choose_family(reading: Reading, kind: str) -> None:
-    """The family whose name is there with most words."""
+    """The family whose name is there with most words; those after "with" and "for" may only add to it."""
+    main = reading.main()
+    _best_name(reading, kind, main | reading.hints)
+    first = reading.name
+    if len(main) < len(reading.said()):
+        _best_name(reading, kind, reading.vocabulary())
+        if first and not first < reading.name:
+            _best_name(reading, kind, main | reading.hints)
+    shapes.settle(reading)
+
+
+def _best_name(reading: Reading, kind: str, words: set[str]) -> None:
     known = tables()
-    words = reading.vocabulary()
+    reading.family, reading.name = "", frozenset()
     said, head = reading.said(), reading.head()
     best: tuple[int, ...] = (0,)
     for word in words:
@@ -145,11 +180,11 @@ def choose_family(reading: Reading, kind: str) -> None:
                 explained = len(words & (name | told.absorbs))
                 fits = 1 if kind and told.kind == kind else 0
                 grouped = 1 if "set" in name else 0
-                score = (len(name & said) + grouped, fits, explained, 1 if head in name else 0, len(name))
+                counted = 2 * (len(name & said) + grouped) - len(name & said & shapes.PROFILES.keys())
+                score = (counted, fits, explained, 1 if head in name else 0, len(name))
                 if score > best:
                     best = score
                     reading.family, reading.name = family, name
-    shapes.settle(reading)
 
 
 def spend_words(reading: Reading) -> None:
@@ -174,7 +209,7 @@ def spend_words(reading: Reading) -> None:
             said.used = True
         elif (effect := known.effects.get(word)) and shapes.may_say(family, effect[0]):
             reading.effect(effect, said)
-        elif effect or word in known.neutral or word in known.negations:
+        elif effect or said.aside or word in known.neutral or word in known.negations:
             said.used = True
         else:
             said.how = "unread"

@@ -19,6 +19,7 @@ class Said:
     how: str
     tokens: list[Token]
     negated: bool = False
+    aside: bool = False  # after "with" or "for": what it comes with or is used on
     used: bool = False
     became: str = ""
 
@@ -46,6 +47,10 @@ class Reading:
     def said(self) -> set[str]:
         """The words that really stand there."""
         return {said.word for said in self.words if said.how != "unread" and not said.negated and not said.used}
+
+    def main(self) -> set[str]:
+        """The words before "with" and "for"."""
+        return {said.word for said in self.words if said.how != "unread" and not said.negated and not said.aside}
 
     def vocabulary(self) -> set[str]:
         """The words that stand there and those that codes imply."""

@@ -19,9 +19,12 @@ MORE_IS_FINE = frozenset({"place", "spec", "rating"})
 
 def judge(need: Meaning, item: Meaning) -> Judgement:
     """Whether the item (or a member of it) is what the need, or one of its alternatives, asks for."""
-    best = max((_judge_one(asked, item) for asked in (need, *need.others)), key=lambda found: found.rank)
+    asked_for = (need, *need.others)
+    best = max((_judge_one(asked, item) for asked in asked_for), key=lambda found: found.rank)
+    if item.members and best.status == "review" and need.family != item.family:
+        best = NONE  # its contents are known: they say what it has
     for member in item.members:
-        found = max((_judge_one(asked, member) for asked in (need, *need.others)), key=lambda found: found.rank)
+        found = max((_judge_one(asked, member) for asked in asked_for), key=lambda found: found.rank)
         if found.rank > best.rank and found.status != "none":
             why = f"{found.why}; in the set {item.text}"
             best = Judgement(found.status, found.score - 1, why, member.text, found.weakness)
@@ -144,6 +147,8 @@ def same(name: str, asked: str, has: str) -> list[str] | None:
 
 def _words(asked: str, has: str, name: str) -> list[str] | None:
     wanted, given = set(asked.replace(";", " ").split()), set(has.replace(";", " ").split())
+    if "multi" in given and not wanted <= given:
+        return ["it says multi-vehicle, without this grade"]
     if wanted <= given:
         return []
     if given < wanted:
@@ -161,8 +166,13 @@ def _nominal(asked: str, has: str) -> list[str] | None:
 
 
 def _about(one: str, other: str) -> bool:
+    """Whether the asked measure is the given one, or lies in the given range."""
     if one == other:
         return True
+    if " to " in other and not one.endswith(" g"):
+        low, high = (mm_of(end) for end in other.split(" to "))
+        ends = [mm_of(end) for end in one.split(" to ")]
+        return low <= min(ends) and max(ends) <= high
     if " to " in one or " to " in other:
         return False
     unit, unit2 = one.rpartition(" ")[2], other.rpartition(" ")[2]
@@ -181,7 +191,9 @@ def _range(asked: str, has: str) -> list[str] | None:
         return None
     low, high = _ends(asked)
     bottom, top = _ends(has)
-    slack = 0.02 * high
+    slack = 0.005 * high
+    if asked.endswith("N·m") and bottom == 0 and low > 0:
+        bottom = LOWEST_SHARE * top
     if bottom == top:
         return (
             []
@@ -191,6 +203,10 @@ def _range(asked: str, has: str) -> list[str] | None:
             else None
         )
     return [] if bottom <= low + slack and high <= top + slack else None
+
+
+# A scale marked from zero may be used from 20 % of its end (TM 1-1500-204-23-9, chapter 8).
+LOWEST_SHARE = 0.2
 
 
 def _ends(text: str) -> tuple[float, float]:

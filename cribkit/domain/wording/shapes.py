@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from fractions import Fraction
 
 from cribkit.domain.wording.lexer import Token, decimal, number
 from cribkit.domain.wording.reading import Reading, Said
@@ -61,7 +62,11 @@ def _choose(before: Token | None, after: Token | None) -> Token | None:
     """Of two squares beside the word the one in inches; of two alike the one before."""
     if before is None or after is None:
         return before or after
-    return after if before.unit == "mm" and after.unit != "mm" else before
+    return after if _metric(before) and not _metric(after) else before
+
+
+def _metric(token: Token) -> bool:
+    return token.unit == "mm" or (not token.unit and "/" not in token.text and number(token.values[0]) > 2)
 
 
 def settle(reading: Reading) -> None:
@@ -69,7 +74,7 @@ def settle(reading: Reading) -> None:
     tip, drive = reading.attributes.get("tip", ""), "drive" in reading.attributes
     family = reading.family
     outside = tip.startswith("E")
-    if family == "bit" and drive:
+    if family in ("bit", "key") and drive:
         family = "bit-socket"
     if family in ("socket", "bit-socket", "nut-driver", "screwdriver") and outside:
         family = "lobe-socket" if family in ("socket", "bit-socket") else family
@@ -139,7 +144,7 @@ def one_size(reading: Reading, low: float, high: float) -> None:
     written = [entry for entry in flat if entry[2].unit or "/" in entry[2].text or "." in entry[2].text] or flat
     sizes = [entry for entry in written if low <= float(entry[1].mm) <= high]
     if "drive" not in reading.attributes and len(sizes) > 1:
-        squares = [entry for entry in sizes if square(entry[2]) and entry[1].unit != "mm"]
+        squares = [entry for entry in sizes if square(entry[2]) and entry[1].unit != "mm" and not _metric(entry[2])]
         if len(squares) == 1 or (squares and any(entry[1].unit == "mm" for entry in sizes)):
             reading.set("drive", square(squares[0][2]))
             squares[0][2].used = True
@@ -159,15 +164,18 @@ _Entry = tuple[Group, Length, Token]
 def _bare_beside_square(reading: Reading, flat: list[_Entry], sizes: list[_Entry], low: float, high: float) -> None:
     """ "10 3/8 socket": a bare number beside a square is the size in mm."""
     bare = [entry for entry in flat if entry not in sizes and low <= float(entry[1].mm) <= high and entry[1].value >= 4]
-    if len(bare) == 1 and square(sizes[0][2]) and sizes[0][1].unit != "mm":
+    if len(bare) == 1 and square(sizes[0][2]) and not _metric(sizes[0][2]):
         reading.set("drive", square(sizes[0][2]))
         sizes[0][2].used = True
         sizes[0] = bare[0]
 
 
 def socket(reading: Reading) -> None:
-    """Size across flats, square, points."""
+    """Size across flats, square, points; a thread beside it is the bolt's, the flutes are the filter's."""
     _points(reading)
+    reading.take("thread")
+    if token := reading.take("flutes"):
+        reading.set("flutes", token.values[0])
     one_size(reading, 3, 105)
     _doubt_hex(reading)
 
@@ -186,6 +194,39 @@ def _doubt_hex(reading: Reading) -> None:
 def _points(reading: Reading) -> None:
     if token := reading.take("points"):
         reading.set("points", token.values[0])
+
+
+# What a tip is, by the word for it and by the letters of its code.
+PROFILES = {
+    "insidehex": "hex",
+    "hex": "hex",
+    "sixlobe": "T",
+    "triplesquare": "XZN",
+    "phillips": "PH",
+    "pozidriv": "PZ",
+    "slotted": "slot",
+    "robertson": "R",
+    "jis": "JIS",
+    "ribe": "RIBE",
+}
+_TIPPED = frozenset({"key", "bit", "screwdriver", "bit-socket", "lobe-socket", "set-bit"})
+
+
+def profile(reading: Reading) -> None:
+    """The profile of the tip, by its code or its word; two that disagree are a doubt."""
+    said = {PROFILES[word] for word in reading.said() if word in PROFILES and word != "hex"}
+    tip = reading.attributes.get("tip", "")
+    code = tip.rstrip("0123456789.") if " " not in tip else tip.split(" ")[0]
+    if code in ("E", "IP"):
+        said -= {"T"}
+    told = said | ({code} if code else set())
+    if len(told) > 1:
+        reading.doubts.append(" or ".join(sorted(told)))
+    elif told:
+        reading.set("profile", told.pop())
+    elif reading.has("hex") and reading.family != "lobe-socket":
+        reading.set("profile", "hex")
+    reading.attributes.pop("side", None) if code in ("T", "IP", "E", "hex") else None
 
 
 def tip_shape(reading: Reading) -> None:
@@ -207,7 +248,7 @@ def _missing_square(reading: Reading) -> None:
     if "drive" in reading.attributes:
         return
     entries = [group for group in reading.numbers() if len(group.tokens) == 1 and group.tokens[0].unit != "mm"]
-    squares = [group for group in entries if square(group.tokens[0])]
+    squares = [group for group in entries if square(group.tokens[0]) and not _metric(group.tokens[0])]
     others = "tip" in reading.attributes or len(reading.numbers()) > len(squares)
     if len(squares) == 1 and others:
         squares[0].use()
@@ -232,6 +273,13 @@ def bit(reading: Reading) -> None:
             reading.use("hex", "shank", "drive")
     tip_from_numbers(reading)
     _rest_length(reading)
+
+
+def _shank_size(token: Token) -> bool:
+    """Whether a number is the hex shank of bits: 1/4 or 5/16 in, 10 mm."""
+    return (token.unit != "mm" and token.values[0] in ("1/4", "5/16")) or (
+        token.unit == "mm" and token.values[0] == "10"
+    )
 
 
 def screwdriver(reading: Reading) -> None:
@@ -299,7 +347,7 @@ def _lone_square(reading: Reading) -> None:
         return
     for group in reading.numbers():
         token = group.tokens[0]
-        if len(group.tokens) == 1 and square(token) and token.unit != "mm":
+        if len(group.tokens) == 1 and square(token) and not _metric(token):
             group.use()
             reading.set("drive", square(token))
             return
@@ -366,7 +414,7 @@ def _genders(reading: Reading, squares: list[Token]) -> list[str]:
         return ["?" for _ in squares]
     if len(said) == 1 and len(squares) == 2:
         return (
-            said + [""]
+            [*said, ""]
             if squares[0].gender or not _between(reading, squares)
             else _one_gender(reading, squares, said[0])
         )
@@ -458,6 +506,8 @@ def two_ends(first: str, second: str, third: str = "") -> Callable[[Reading], No
             if group.relation != "range" and (
                 group.tokens[0].unit or len(lengths) > 1 or "/" in group.tokens[0].text or "." in group.tokens[0].text
             ):
+                if len(lengths) > 1 and lengths[0].text == reading.attributes.get(first):
+                    lengths = lengths[1:]
                 for name, length in zip(names, lengths, strict=False):
                     reading.set(name, length.text)
                 group.use()
@@ -495,7 +545,8 @@ def _named_measures(reading: Reading, first: str, second: str) -> None:
         if word:
             name = (first, second, "thickness")[_BESIDE[word]]
             token.used = True
-            reading.set(name, Length(number(token.values[0]), token.unit or "mm").text)
+            unit = token.unit or ("in" if "/" in token.text else "mm")
+            reading.set(name, Length(number(token.values[0].replace("-", " ")), unit).text)
             reading.use(word, "internal", "external")
 
 
@@ -690,12 +741,18 @@ def any_numbers(reading: Reading) -> None:
         reading.set("thread", thread_token.values[0])
         if thread_token.values[1]:
             reading.set("pitch", thread_token.values[1])
-    if token := reading.take("ton"):
-        reading.set("capacity", f"{decimal(number(token.values[0]))} t")
-    if token := reading.take("mass"):
-        reading.set("weight", _grams(token))
-    if token := reading.take("deg"):
-        reading.set("angle", token.values[0])
+    family = tables().families.get(reading.family)
+    lifting = family is not None and family.shape == "jack"
+    for token in [one for one in reading.tokens if not one.used]:
+        if token.kind == "ton" or (token.kind == "teeth" and lifting):
+            token.used = True
+            reading.set("capacity", f"{decimal(number(token.values[0]))} t")
+        elif token.kind == "mass":
+            token.used = True
+            _weight(reading, _grams(token), lifting)
+    for kind, name in (("flutes", "flutes"), ("deg", "angle")):
+        if one := reading.take(kind):
+            reading.set(name, one.values[0])
     ratings = [
         token
         for token in reading.tokens
@@ -704,7 +761,27 @@ def any_numbers(reading: Reading) -> None:
     for token in ratings:
         token.used = True
     if ratings:
-        reading.set("rating", "; ".join(sorted("".join(token.text.split()) for token in ratings)))
+        reading.set("rating", "; ".join(sorted(rated(token) for token in ratings)))
+
+
+def _weight(reading: Reading, grams: str, lifting: bool) -> None:
+    """A weight; of lifting gear, from 100 kg, what it carries."""
+    mass = Fraction(grams.split()[0])
+    if lifting and mass >= 100_000:
+        reading.set("capacity", f"{decimal(mass / 1_000_000)} t")
+    else:
+        reading.set("weight", grams)
+
+
+_RATED = {"volt": "v", "volts": "v", "amp": "a", "amps": "a", "watt": "w", "watts": "w", "lumens": "lm", "lumen": "lm"}
+
+
+def rated(token: Token) -> str:
+    """A rating in one spelling: 12 volt is 12v."""
+    plain = "".join(token.text.split()).replace("-", "") if token.kind == "power" else "".join(token.text.split())
+    figures = plain.rstrip("abcdefghijklmnopqrstuvwxyz")
+    unit = plain[len(figures) :]
+    return figures + _RATED.get(unit, unit)
 
 
 def _grams(token: Token) -> str:
@@ -727,14 +804,19 @@ def fuse(reading: Reading) -> None:
     for token in found:
         token.used = True
     if found:
-        reading.set("rating", "; ".join(sorted(token.text.replace(" ", "") for token in found)))
+        reading.set("rating", "; ".join(sorted(rated(token) for token in found)))
     dims(reading)
 
 
 def stud_tool(reading: Reading) -> None:
-    """A thread or size, perhaps a square."""
-    if token := reading.take("thread"):
-        reading.set("size", f"{token.values[0].removeprefix('M')} mm")
+    """A thread or size, or a range of them, perhaps a square."""
+    threads = [token for token in reading.tokens if token.kind == "thread" and not token.used]
+    if len(threads) == 2:
+        low, high = (token.values[0].removeprefix("M") for token in threads)
+        threads[0].used = threads[1].used = True
+        reading.set("dims", f"{low} mm to {high} mm")
+    elif token := reading.take("thread"):
+        reading.set("dims", f"{token.values[0].removeprefix('M')} mm")
     _missing_square(reading)
     any_numbers(reading)
 
@@ -805,6 +887,17 @@ def placed(family: Family | None) -> bool:
     return family is not None and (family.shape in PLACED or (family.kind == "consumable" and family.shape == "sized"))
 
 
+def _pliers(reading: Reading) -> None:
+    """Tips of pliers: bent (45, 90 degrees) or straight."""
+    while angle := reading.take("deg"):
+        if angle.values[0] in ("45", "90"):
+            reading.set("form", "bent")
+    any_numbers(reading)
+
+
+SHAPES |= {"pliers": _pliers, "circlip": _pliers}
+
+
 def takes_word(reading: Reading, said: Said) -> bool:
     """Whether the family gives this word a meaning of its own."""
     family = tables().families.get(reading.family)
@@ -812,6 +905,20 @@ def takes_word(reading: Reading, said: Said) -> bool:
     if shape == "glove" and said.word in GLOVES:
         said.used = True
         reading.set("glove_size", GLOVES[said.word])
+        return True
+    if shape in _TIPPED and said.word in PROFILES.keys() | {"internal", "external", "head", "male"}:
+        said.used = True
+        return True
+    if shape in ("pliers", "circlip") and said.word in ("bent", "straight"):
+        said.used = True
+        reading.set("form", said.word)
+        return True
+    if shape in ("wrench", "wrench2") and said.word == "shallow":
+        said.used = True
+        reading.set("length_class", "standard")
+        return True
+    if shape in ("wrench", "wrench2") and said.word in ("bent", "offset", "deep"):
+        said.used = True
         return True
     if shape == "oil" and said.word in tables().specs:
         said.used = True
@@ -853,6 +960,12 @@ def finish(reading: Reading) -> None:
     reading.attributes.pop("gender", None)
     if reading.attributes.pop("drive2", "") and shape != "adapter":
         reading.doubts.append("two drives")
+    if shape in _TIPPED and shape != "set-bit":
+        profile(reading)
+    if reading.family in _TWO_SYSTEMS:
+        _system(reading)
+    else:
+        reading.attributes.pop("system", None)
     if shape == "lock":
         _strength(reading)
     if placed(family):
@@ -860,6 +973,17 @@ def finish(reading: Reading) -> None:
     if reading.kind == "consumable":
         packing(reading)
     _counts(reading)
+
+
+def _system(reading: Reading) -> None:
+    """Metric or inch, by the unit of the measures where no word says it."""
+    units = {part.rpartition(" ")[2] for part in reading.attributes.get("dims", "").split("; ") if part}
+    if len(units) == 1 and "system" not in reading.attributes:
+        reading.set("system", "metric" if units == {"mm"} else "inch")
+
+
+# Gauges that are made for one system or the other.
+_TWO_SYSTEMS = frozenset({"feeler-gauge", "thread-gauge", "steel-rule", "micrometer", "caliper"})
 
 
 def _strength(reading: Reading) -> None:

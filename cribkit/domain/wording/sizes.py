@@ -89,9 +89,7 @@ def square(token: Token) -> str:
     value = number(token.values[0])
     if token.unit == "in" or (not token.unit and ("/" in token.values[0] or value <= 1)):
         return _INCH_SQUARES.get(value, "")
-    if token.unit == "mm" or (not token.unit and "." in token.values[0]):
-        return _MM_SQUARES.get(value, "")
-    return ""
+    return _MM_SQUARES.get(value, "") if token.unit in ("mm", "") else ""
 
 
 def groups(tokens: list[Token]) -> list[Group]:
@@ -116,6 +114,9 @@ def groups(tokens: list[Token]) -> list[Group]:
 def _relation(tokens: list[Token], place: int, group: Group) -> str:
     """How the number at this place and the next belong together, "" if they do not."""
     link, after = tokens[place + 1], tokens[place + 2]
+    here = tokens[place]
+    if link.kind == "dash" and here.unit != "mm" and "/" in here.text and after.unit == "mm":
+        return ""
     if after.kind != "num" or after.used:
         return ""
     if link.kind == "by" or (link.kind == "word" and link.text in ("x", "by")):

@@ -98,6 +98,8 @@ def _spellings(words: dict[str, str]) -> dict[tuple[str, ...], str]:
             for spelling in spelled.split(","):
                 if phrase := tuple(spelling.replace("-", " ").replace("/", " ").replace("'", "").split()):
                     found.setdefault(phrase, word.strip())
+    for phrase, word in [entry for entry in found.items() if len(entry[0]) > 1]:
+        found.setdefault(tuple(found.get((part,), part) for part in phrase), word)
     return found
 
 

@@ -133,6 +133,7 @@ _STUCK = [
     (re.compile(r"(?<=mm)(?=dp\b|deep\b|skt\b|imp\b|hex\b|x\d)"), " "),
     (re.compile(r"(?<![\d,])(\d+),(\d{1,2})(?![\d,])(?=\s*(?:mm|nm|n\.m|l\b|ml|kg|in\b|x))"), r"\1.\2"),  # 6,3 mm
     (re.compile(r"(?<=x)(\d),(\d{1,2})\b"), r"\1.\2"),  # M8x1,25
+    (re.compile(r"(?<![\d,.])(\d{1,3}),(\d{1,2})(?![\d,.])"), r"\1.\2"),  # 15,3
     (re.compile(r"(?<=\d),(?=\d{3}\b)"), ""),  # 1,000
 ]
 
@@ -144,6 +145,7 @@ def tidy(text: str) -> str:
         plain = pattern.sub(better, plain)
     for pattern, better in _STUCK:
         plain = pattern.sub(better, plain)
+    plain = _HARDNESS.sub(r"\1", _SPLIT_UNIT.sub(" ", _NOTES.sub(" ", plain)))
     if "/" in plain:
         plain = _PAIR.sub(_pair, plain)
     if _SPOKEN.search(plain) or _FRACTION.search(plain):
@@ -151,12 +153,23 @@ def tidy(text: str) -> str:
     return plain
 
 
+# Where a thing lies and how it is marked: notes of the crib, no part of its name.
+_NOTES = re.compile(
+    r"\b(?:bin|shelf|rack|drawer|row|bay|cabinet|cupboard|locker|loc|location|peg|aisle|bench|cab)\b"
+    r"[ :#.]*(?:[a-z]-?\d{1,3}|\d{1,3}[a-z]?|[a-h])\b"
+    r"|[(*\[]+ *(?:[a-z]+ )?(?:red|blue|green|grn|yellow|white|black|orange|pink|purple) "
+    r"(?:tape|band|dot|mark|stripe|ring|tag|label|paint)s? *[)*\]]+"
+)
+_SPLIT_UNIT = re.compile(r"(?<=\d)\s*[;,]\s*(?=(?:mm|inch|dr|drive|sq|pt)\b)")
+_HARDNESS = re.compile(r"\b(nbr|fkm|fpm|epdm|hnbr|viton|nitrile)[ -]?(?:60|70|75|80|90)\b")
 _PAIR = re.compile(r"(?<![\d./-])(\d{1,2})/(\d{1,2})(?![\d./])(\s*mm)?")
 
 
 def _pair(found: re.Match[str]) -> str:
     """10/11 and 7/8 mm are two sizes, 7/8 is one."""
     top, under = int(found[1]), int(found[2])
+    if top == under:
+        return found[0]
     if found[3] or ((under not in (2, 4, 8, 16, 32, 64) or top % 2 == 0) and top > 3):
         return f"{found[1]} x {found[2]}{found[3] or ''}"
     return found[0]
@@ -172,7 +185,7 @@ def _unspoken(text: str) -> str:
 def _fraction(found: re.Match[str]) -> str:
     whole, over, part = found[1], found[2], found[3]
     after = found.string[found.end() :].lstrip(" -")
-    if over is None and not whole and not after.startswith(("in", "dr", "sq", '"', "d ")):
+    if over is None and not whole and not after.startswith(("in", "dr", "sq", '"', "d ", "hex")):
         return found[0]
     top = 1 if over is None else _count(over)
     return f"{_count(whole)} {top}/{PARTS[part]}" if whole else f"{top}/{PARTS[part]}"
