@@ -1,4 +1,4 @@
-"""Pairs written by hand from knowledge of the trade: a need, an item, and the right verdict. Common practice, no source."""
+"""Pairs written by hand: a need, an item, and the right verdict. Common practice of the trade, no source."""
 
 # (need, item, verdict)
 PAIRS: list[tuple[str, str, str]] = [

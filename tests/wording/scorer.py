@@ -1,6 +1,7 @@
 """How well needs find their items: right answers, right refusals, dangerous matches, what goes to a person.
 
-Run `python -m tests.wording.scorer [own] [blind]` for the figures, `-v` for every miss, `--baseline` for plain rapidfuzz scorers.
+Run `python -m tests.wording.scorer [own] [blind]` for the figures, `-v` for every miss, `--baseline` for plain
+rapidfuzz scorers.
 """
 
 from __future__ import annotations
@@ -201,9 +202,8 @@ def baseline(items: list[Stocked], needs: list[Need]) -> None:
         for sure in (60, 75, 90):
             counts = score(needs, fuzzy_finder(items, scorer, sure, 101)).counts
             right = f"{counts['answer right'] + counts['answer either']}/{counts['answer']}"
-            print(
-                f"{scorer.__name__:18}{sure:4} {right:>9} {counts['refuse right']:4}/{counts['refuse']} {counts['dangerous']:5}"
-            )
+            refused = f"{counts['refuse right']}/{counts['refuse']}"
+            print(f"{scorer.__name__:18}{sure:4} {right:>9} {refused:>9} {counts['dangerous']:5}")
 
 
 if __name__ == "__main__":

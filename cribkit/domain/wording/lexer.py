@@ -91,6 +91,8 @@ _PARTS = [
     ("tip2", r"(?P<q1>\d{1,2})(?P<q2>ip|tp|h)\b"),
     ("numbered", r"(?:#|no\.? ?|nr\.? ?|number )(?P<no>\d{1,2})(?![\d./])"),
     ("points", r"(?P<pt>4|6|8|12)[- ]?(?:pts?|points?|pnts?|pointed|kt|sided)\b\.?"),
+    ("pitch", r"(?P<pi1>\d*\.\d+|\d)\s*(?:mm)?\s*pitch\b|pitch (?P<pi2>\d*\.\d+|\d)(?:\s*mm\b)?"),
+    ("class", r"class ?(?P<cl>00|[0-4])(?![\d.])"),
     ("flutes", r"(?P<fl>\d{1,2})[- ]?(?:flutes?|flt)\b"),
     ("teeth", r"(?P<te>\d{2,3})[- ]?(?:t|tooth|teeth)\b"),
     ("grit", r"(?:grit ?|p|g)(?P<gr1>\d{2,4})(?:[- ]?grit)?\b|(?P<gr2>\d{2,4})[- ]?(?:grit|grade grit|gr\b)"),
@@ -111,14 +113,18 @@ _PARTS = [
     ("mass", rf"(?P<ma>{NUM})[- ]?(?P<mu>kgs?|kilos?|g|gm|gms|grams?|lbs?|ozs?|ounces?)\b"),
     ("ton", rf"(?P<to>{NUM})[- ]?(?:tons?|tonnes?|t|te)\b"),
     ("pressure", rf"(?P<pr>{NUM}(?:\s*(?:-|to)\s*{NUM})?)[- ]?(?P<pu>psi|bar|kpa|mpa)\b"),
-    ("power", rf"(?P<el>{NUM})[- ]?(?P<eu>kv|volts?|v|amps?|a|watts?|w|ah|mah|ohms?|lm|lumens?)\b"),
-    ("temp", r"(?P<tt>-?\d+(?:-\d+)?)\s*(?:deg)?\s*(?P<tc>c|celsius)\b|(?P<tf>-?\d+)\s*deg\s*f\b"),
+    (
+        "power",
+        rf"(?P<el>{NUM}(?:\s*/\s*{NUM})?)[- ]?(?P<eu>kv|volts?|v|amps?|a|watts?|w|ah|mah|ohms?|lm|lumens?)\b(?!/)",
+    ),
+    ("temp", r"(?P<tt>-?\d+(?:\s*(?:-|to|\.\.+)\s*-?\d+)?)\s*(?:deg)?\s*(?P<tc>c|celsius)\b|(?P<tf>-?\d+)\s*deg\s*f\b"),
     ("deg", rf"(?P<de>{NUM})\s*(?:deg|degrees?)\b"),
     ("percent", r"(?P<pc>\d{1,3})\s*%"),
     (
         "count",
         (
-            r"(?P<co>\d{1,4})[- ]?(?:pcs?|pieces?|pce|pces|pk|pack|off|ea|each|pairs?|in 1(?![/\d])|way|tpi|"
+            r"(?<![x*] )(?<![x*])(?P<co>\d{1,4})(?:[- ]?|/)(?:bx|box|"
+            r"pcs?|pieces?|pce|pces|pk|pack|off|ea|each|pairs?|in 1(?![/\d])|way|tpi|"
             r"sheets?|leaf|rows?|blades?|ply|nos?)\b\.?|(?:qty|quantity|pack(?:et)? of|box of|bag of|set of|"
             r"(?:bx|box|pk|pkt|bag)(?=[ /]?\d)|case of|tin of|roll of|pkt of|pair of)[.:/]? ?(?P<co2>\d{1,4})\b|"
             r"(?<![\d\"'m] )(?<![\d\"'m])\(?x ?(?P<co3>\d{1,3})\)?$"
@@ -299,6 +305,8 @@ _MAKERS: dict[str, _Maker] = {
     "tips": _values("r1", "r2", "r3"),
     "numbered": _values("no"),
     "points": _values("pt"),
+    "pitch": _values("pi1", "pi2"),
+    "class": _values("cl"),
     "flutes": _values("fl"),
     "teeth": _values("te"),
     "grit": _values("gr1", "gr2"),

@@ -52,17 +52,21 @@ _ASIDE = frozenset(
 )
 
 
+_BESIDES = frozenset({"with", "w", "incl", "including", "includes", "c/w", "complete"})
+
+
 def _asides(reading: Reading) -> None:
     """Mark the words after "with" and "for"."""
     at = {id(token): said for said in reading.words for token in said.tokens}
-    aside = False
+    aside = ""
     for place, token in enumerate(reading.tokens):
         if token.kind == "stop":
-            aside = False
+            aside = ""
         elif said := at.get(id(token)):
             if said.text in _ASIDE and place > 0:
-                aside = True
-            said.aside = aside
+                aside = said.text
+            said.aside = aside != ""
+            said.besides = aside in _BESIDES
 
 
 def _external(reading: Reading) -> None:
@@ -161,8 +165,9 @@ def choose_family(reading: Reading, kind: str) -> None:
     main = reading.main()
     _best_name(reading, kind, main | reading.hints)
     first = reading.name
-    if len(main) < len(reading.said()):
-        _best_name(reading, kind, reading.vocabulary())
+    wider = reading.said() - {said.word for said in reading.words if said.besides}
+    if len(main) < len(wider):
+        _best_name(reading, kind, wider | reading.hints)
         if first and not first < reading.name:
             _best_name(reading, kind, main | reading.hints)
     shapes.settle(reading)
@@ -197,8 +202,12 @@ def spend_words(reading: Reading) -> None:
             said.how = "attribute"
         if said.how == "unread" or said.used:
             continue
-        if said.negated:
-            said.how = "unread"
+        if said.negated and word not in (family.absorbs if family else ()):
+            if (effect := known.effects.get(word)) and effect[0] == "+":
+                said.used = True
+                reading.traits.add(f"not-{effect[1]}")
+            else:
+                said.how = "unread"
         elif word in reading.name:
             said.how = "name" if said.how == "known" else said.how
             if family and _says_more(reading, family, word):
@@ -216,7 +225,7 @@ def spend_words(reading: Reading) -> None:
 
 
 # Shapes whose names hold words that are attributes too: copper washer, nickel paste, lint-free wipe.
-_NAME_SAYS = frozenset({"seal-washer", "seize", "wipe"})
+_NAME_SAYS = frozenset({"seal-washer", "seize", "wipe", "puller"})
 
 
 def _says_more(reading: Reading, family: Family, word: str) -> bool:

@@ -20,6 +20,7 @@ class Said:
     tokens: list[Token]
     negated: bool = False
     aside: bool = False  # after "with" or "for": what it comes with or is used on
+    besides: bool = False  # after "with": no part of the thing itself
     used: bool = False
     became: str = ""
 

@@ -8,6 +8,36 @@ from cribkit.domain.wording.meaning import Judgement, Meaning
 from cribkit.domain.wording.sizes import mm_of
 from cribkit.domain.wording.tables import Family, Rule, tables
 
+# The attribute that an item of a shape is looked up by: the first that is there.
+KEYS: dict[str, tuple[str, ...]] = {
+    "socket": ("size",),
+    "plug-socket": ("size",),
+    "crowfoot": ("size",),
+    "wrench": ("size",),
+    "wrench2": ("size",),
+    "lobe-socket": ("tip",),
+    "bit-socket": ("tip",),
+    "bit": ("tip",),
+    "key": ("tip",),
+    "screwdriver": ("tip",),
+    "ratchet": ("drive",),
+    "drive-tool": ("drive",),
+    "extension": ("drive",),
+    "adapter": ("drive_out",),
+    "bolt": ("thread",),
+    "nut": ("thread",),
+    "tap": ("thread",),
+    "thread-part": ("thread",),
+    "pin": ("diameter",),
+    "washer": ("inner",),
+    "seal-washer": ("inner",),
+    "oring": ("inner",),
+    "glove": ("glove_size",),
+    "grit": ("grit",),
+    "oil": ("viscosity",),
+    "lock": ("strength",),
+}
+
 NONE = Judgement("none", 0.0, "")
 _OPEN = Rule("review", "", "free")
 # Lengths of extensions, blades and ties are nominal: 6 in and 150 mm are one, within this share. Common practice.
@@ -51,6 +81,8 @@ def _judge_one(need: Meaning, item: Meaning) -> Judgement:
             continue
         if rule.unasked == "none" or (name == "points" and has[name] in SQUARE_HEADS):
             return NONE
+        if name == "pitch_class" and has[name] == "fine":
+            doubts.append("fine pitch, and the need states none")
         loss += 0.5
         doubts += [f"{name} {has[name]} was not asked for"] if rule.unasked == "review" else []
     verdict = _traits(need, item)
@@ -67,6 +99,30 @@ def _judge_one(need: Meaning, item: Meaning) -> Judgement:
 
 # Sockets for square heads: never meant where nothing is said.
 SQUARE_HEADS = frozenset({"4", "8"})
+
+
+# Coarse pitches, ISO 261 (from memory); a thread named without a pitch is coarse (ISO 965-1).
+COARSE_PITCH = {
+    "M3": "0.5",
+    "M4": "0.7",
+    "M5": "0.8",
+    "M6": "1",
+    "M8": "1.25",
+    "M10": "1.5",
+    "M12": "1.75",
+    "M14": "2",
+    "M16": "2",
+    "M18": "2.5",
+    "M20": "2.5",
+    "M22": "2.5",
+    "M24": "3",
+}
+
+
+def key_of(item: Meaning) -> tuple[str, ...]:
+    """The attribute that items of this shape are told by."""
+    family = tables().families.get(item.family)
+    return KEYS.get(family.shape, ()) if family else ()
 
 
 def _verdict(need: Meaning, item: Meaning, doubts: list[str], loss: float) -> Judgement:
@@ -106,8 +162,12 @@ def _attribute(name: str, value: str, has: str | None, need: Meaning, item: Mean
     if has is None:
         has = rule.default or None
     if has is None:
-        if rule.silent == "none":
-            return None
+        if rule.silent == "none" or (name in key_of(item) and item.unread):
+            return None  # an item without its size, and with words that nobody could read, is no candidate
+        if name in ("pitch", "pitch_class"):
+            return [] if value in ("coarse", COARSE_PITCH.get(dict(item.attributes).get("thread", ""))) else None
+        if name == "fuel" and "place" in dict(item.attributes):
+            return []
         return [f"{name} not stated"] if rule.silent == "review" else []
     return same(name, value, has)
 
@@ -118,6 +178,8 @@ IMPLIED = {
     ("ring-wrench", "points"): "12",
     ("flare-nut-wrench", "points"): "6",
     ("cable-tie", "material"): "nylon",
+    ("thread-tape", "material"): "ptfe",
+    ("brass-brush", "material"): "brass",
 }
 
 
@@ -189,22 +251,16 @@ def _range(asked: str, has: str) -> list[str] | None:
     """The item's range holds the asked one; "0 - 200" and "200" alone are upper ends."""
     if asked.rpartition(" ")[2] != has.rpartition(" ")[2]:
         return None
-    low, high = _ends(asked)
-    bottom, top = _ends(has)
-    slack = 0.005 * high
+    (low, high), (bottom, top) = _ends(asked), _ends(has)
     if asked.endswith("N·m") and bottom == 0 and low > 0:
         bottom = LOWEST_SHARE * top
-    if bottom == top:
-        return (
-            []
-            if low == high and abs(high - top) <= slack
-            else ["range not stated in full"]
-            if high <= top + slack
-            else None
-        )
-    return [] if bottom <= low + slack and high <= top + slack else None
+    if asked.endswith("N·m") and bottom == top and low != high:
+        return ["range not stated in full"] if high <= top * (1 + ROUNDED) else None
+    return [] if bottom <= low * (1 + ROUNDED) and high <= top * (1 + ROUNDED) else None
 
 
+# Ends of scales are printed rounded.
+ROUNDED = 0.005
 # A scale marked from zero may be used from 20 % of its end (TM 1-1500-204-23-9, chapter 8).
 LOWEST_SHARE = 0.2
 
@@ -217,12 +273,20 @@ def _ends(text: str) -> tuple[float, float]:
 def _traits(need: Meaning, item: Meaning) -> list[str] | None:
     rules, doubts = tables().rules, []
     safe = IMPLIED_TRAITS.get(item.family, frozenset())
+    if dict(item.attributes).get("material") in ("brass", "plastic", "aluminium", "copper"):
+        safe |= {"non-magnetic"}
+    if any(f"not-{trait}" in need.traits for trait in item.traits):
+        return None
     for trait in need.traits - item.traits - safe:
+        if trait.startswith("not-"):
+            continue
         rule = rules.get(trait, _OPEN)
         if rule.silent == "none":
             return None
         doubts += [f"{trait} not stated"] if rule.silent == "review" else []
     for trait in item.traits - need.traits:
+        if trait.startswith("not-"):
+            continue
         rule = rules.get(trait, _OPEN)
         if rule.unasked == "none":
             return None

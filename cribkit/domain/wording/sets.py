@@ -47,9 +47,15 @@ def _listed(item: Meaning, part: str) -> list[Meaning]:
     for piece in _pieces(part):
         member = read_one(piece, item.kind)
         if not member.family or (member.family in ("wrench",) and member_family(item)):
-            member = read_one(f"{piece} {_noun(item)}", item.kind) if _noun(item) else member
+            member = read_one(f"{piece} {_noun(item) or _name(item)}", item.kind)
         found.append(_inherit(item, replace(member, text=piece.strip())))
     return found
+
+
+def _name(item: Meaning) -> str:
+    """What the set is called, without "set": the name of its members."""
+    said = (word for word in item.words if word.how in ("name", "known", "corrected"))
+    return " ".join(word.text for word in said if word.became not in ("set", "kit"))
 
 
 def _pieces(part: str) -> list[str]:

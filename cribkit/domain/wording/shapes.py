@@ -5,8 +5,9 @@ from __future__ import annotations
 from collections.abc import Callable
 from fractions import Fraction
 
-from cribkit.domain.wording.lexer import Token, decimal, number
+from cribkit.domain.wording.lexer import Token, decimal, number, tell_decimal
 from cribkit.domain.wording.reading import Reading, Said
+from cribkit.domain.wording.rule import COARSE_PITCH
 from cribkit.domain.wording.sizes import Group, Length, square
 from cribkit.domain.wording.tables import Family, tables
 from cribkit.domain.wording.tips import find_tips, tip_from_numbers
@@ -55,7 +56,9 @@ def _number_after(tokens: list[Token], place: int) -> Token | None:
     ):
         place += 1
     token = tokens[place] if place < len(tokens) else None
-    return token if token and token.kind == "num" and not token.used and square(token) else None
+    if token is None or token.kind != "num" or token.used or (not token.unit and _metric(token)):
+        return None
+    return token if square(token) else None
 
 
 def _choose(before: Token | None, after: Token | None) -> Token | None:
@@ -231,7 +234,7 @@ def profile(reading: Reading) -> None:
 
 def tip_shape(reading: Reading) -> None:
     """A tip, perhaps a length."""
-    if not reading.has("sixlobe", "triplesquare", "phillips", "slotted", "robertson", "ribe", "pozidriv"):
+    if not reading.has("sixlobe", "fivelobe", "triplesquare", "phillips", "slotted", "robertson", "ribe", "pozidriv"):
         reading.hints.add("insidehex")
     tip_from_numbers(reading)
     _rest_length(reading)
@@ -257,20 +260,20 @@ def _missing_square(reading: Reading) -> None:
 
 def bit(reading: Reading) -> None:
     """A tip, the hex shank, a length."""
-    tokens = reading.tokens
+    tokens = [token for token in reading.tokens if token.kind != "dash"]
     for place, token in enumerate(tokens):
-        after = " ".join(later.text for later in tokens[place + 1 : place + 3])
-        if (
-            token.kind == "num"
-            and not token.used
-            and (
-                after.startswith(("hex shank", "shank", "hex drive", "hex dr"))
-                or ("tip" in reading.attributes and after.startswith("hex"))
-            )
-        ):
+        after = tokens[place + 1].text if place + 1 < len(tokens) else ""
+        later = tokens[place + 2].text if place + 2 < len(tokens) else ""
+        if token.kind != "num" or token.used or not _shank_size(token):
+            continue
+        shank = after in ("shank", "shk", "drive") or later in ("shank", "shk", "drive")
+        another = (
+            "tip" in reading.attributes or len(reading.numbers()) > 1 or any(one.kind == "numbered" for one in tokens)
+        )
+        if shank or (after in ("hex", "hexagon", "hx") and another):
             token.used = True
-            reading.set("shank", Length(number(token.values[0]), token.unit).text)
-            reading.use("hex", "shank", "drive")
+            reading.set("shank", Length(number(token.values[0]), token.unit or "in").text)
+            reading.use("shank", "drive")
     tip_from_numbers(reading)
     _rest_length(reading)
 
@@ -304,6 +307,7 @@ def _rest_length(reading: Reading) -> None:
 def wrench(reading: Reading) -> None:
     """One or two sizes across flats."""
     _points(reading)
+    reading.take("teeth")
     sizes: list[Length] = []
     for group in reading.numbers():
         lengths = group.lengths()
@@ -374,6 +378,9 @@ def extension(reading: Reading) -> None:
 
 def adapter(reading: Reading) -> None:
     """Two squares. The female end takes the tool's drive, the male end gives the next; female is named first."""
+    for token in reading.tokens:
+        if token.kind == "num" and token.unit == "m" and token.values[0] == "1":
+            token.unit, token.gender = "in", "m"
     tokens = [token for token in reading.tokens if token.kind == "num" and square(token)]
     hexed = [place for place, token in enumerate(reading.tokens) if token.text in ("hex", "shank")]
     tokens = tokens[:2]
@@ -465,6 +472,8 @@ def thread(reading: Reading) -> None:
 
 
 def _thread_rest(reading: Reading) -> None:
+    if token := reading.take("pitch"):
+        reading.set("pitch", tell_decimal(token.values[0] or token.values[1]))
     for group in reading.numbers():
         lengths = group.lengths()
         if "thread" not in reading.attributes and len(lengths) == 2 and group.relation == "by":
@@ -545,6 +554,9 @@ def _named_measures(reading: Reading, first: str, second: str) -> None:
         if word:
             name = (first, second, "thickness")[_BESIDE[word]]
             token.used = True
+            for said in reading.words:
+                if said.text in (word, "x"):
+                    said.used, said.how = True, "known"
             unit = token.unit or ("in" if "/" in token.text else "mm")
             reading.set(name, Length(number(token.values[0].replace("-", " ")), unit).text)
             reading.use(word, "internal", "external")
@@ -572,7 +584,18 @@ def tie(reading: Reading) -> None:
                 reading.set("length" if float(length.mm) >= 50 else "width", length.text)
 
 
-GLOVES = {"s": "S", "small": "S", "m": "M", "medium": "M", "l": "L", "large": "L", "xl": "XL", "xxl": "XXL", "xs": "XS"}
+GLOVES = {
+    "extralarge": "XL",
+    "s": "S",
+    "small": "S",
+    "m": "M",
+    "medium": "M",
+    "l": "L",
+    "large": "L",
+    "xl": "XL",
+    "xxl": "XXL",
+    "xs": "XS",
+}
 GLOVE_NUMBERS = {"6": "XS", "7": "S", "8": "M", "9": "L", "10": "XL", "11": "XXL"}  # EN 420 hand sizes, from memory
 
 
@@ -587,6 +610,8 @@ def glove(reading: Reading) -> None:
             group.use()
     for kind in ("numbered", "power", "percent"):
         reading.take(kind)
+    if rated_class := reading.take("class"):
+        reading.set("class", rated_class.values[0])
 
 
 def grit(reading: Reading) -> None:
@@ -889,6 +914,10 @@ def placed(family: Family | None) -> bool:
 
 def _pliers(reading: Reading) -> None:
     """Tips of pliers: bent (45, 90 degrees) or straight."""
+    for group in reading.numbers():
+        if len(group.tokens) == 1 and not group.tokens[0].unit and group.tokens[0].values[0] in ("45", "90"):
+            group.use()
+            reading.set("form", "bent")
     while angle := reading.take("deg"):
         if angle.values[0] in ("45", "90"):
             reading.set("form", "bent")
@@ -896,6 +925,19 @@ def _pliers(reading: Reading) -> None:
 
 
 SHAPES |= {"pliers": _pliers, "circlip": _pliers}
+
+
+# Kinds of torque wrench by the words for them.
+MECHANISMS = {
+    "click": "click",
+    "beam": "beam",
+    "dial": "dial",
+    "digital": "digital",
+    "electrical": "digital",
+    "electronic": "digital",
+    "fixed": "preset",
+    "preset": "preset",
+}
 
 
 def takes_word(reading: Reading, said: Said) -> bool:
@@ -908,6 +950,18 @@ def takes_word(reading: Reading, said: Said) -> bool:
         return True
     if shape in _TIPPED and said.word in PROFILES.keys() | {"internal", "external", "head", "male"}:
         said.used = True
+        return True
+    if shape == "torque" and said.word in MECHANISMS:
+        said.used = True
+        reading.set("mechanism", MECHANISMS[said.word])
+        return True
+    if family and placed(family) and said.word in ("petrol", "diesel"):
+        said.used = True
+        reading.set("fuel", said.word)
+        return True
+    if shape in ("bolt", "nut", "tap", "thread-part") and said.word in ("fine", "coarse", "finethread", "coarsethread"):
+        said.used = True
+        reading.set("pitch_class", said.word.removesuffix("thread"))
         return True
     if shape in ("pliers", "circlip") and said.word in ("bent", "straight"):
         said.used = True
@@ -966,6 +1020,9 @@ def finish(reading: Reading) -> None:
         _system(reading)
     else:
         reading.attributes.pop("system", None)
+    coarse = COARSE_PITCH.get(reading.attributes.get("thread", ""))
+    if coarse and "pitch" in reading.attributes and shape in ("bolt", "nut", "tap", "thread-part"):
+        reading.attributes["pitch_class"] = "coarse" if reading.attributes["pitch"] == coarse else "fine"
     if shape == "lock":
         _strength(reading)
     if placed(family):

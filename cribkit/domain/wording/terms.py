@@ -3,38 +3,8 @@
 from __future__ import annotations
 
 from cribkit.domain.wording.meaning import Meaning
-from cribkit.domain.wording.rule import VAGUE, wordy
+from cribkit.domain.wording.rule import KEYS, VAGUE, wordy
 from cribkit.domain.wording.tables import Family, tables
-
-# The attribute that an item of a shape is looked up by: the first that is there.
-KEYS: dict[str, tuple[str, ...]] = {
-    "socket": ("size",),
-    "plug-socket": ("size",),
-    "crowfoot": ("size",),
-    "wrench": ("size",),
-    "wrench2": ("size",),
-    "lobe-socket": ("tip",),
-    "bit-socket": ("tip",),
-    "bit": ("tip",),
-    "key": ("tip",),
-    "screwdriver": ("tip",),
-    "ratchet": ("drive",),
-    "drive-tool": ("drive",),
-    "extension": ("drive",),
-    "adapter": ("drive_out",),
-    "bolt": ("thread",),
-    "nut": ("thread",),
-    "tap": ("thread",),
-    "thread-part": ("thread",),
-    "pin": ("diameter",),
-    "washer": ("inner",),
-    "seal-washer": ("inner",),
-    "oring": ("inner",),
-    "glove": ("glove_size",),
-    "grit": ("grit",),
-    "oil": ("viscosity",),
-    "lock": ("strength",),
-}
 
 
 def index_terms(item: Meaning) -> frozenset[str]:

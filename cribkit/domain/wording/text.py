@@ -133,7 +133,7 @@ _STUCK = [
     (re.compile(r"(?<=mm)(?=dp\b|deep\b|skt\b|imp\b|hex\b|x\d)"), " "),
     (re.compile(r"(?<![\d,])(\d+),(\d{1,2})(?![\d,])(?=\s*(?:mm|nm|n\.m|l\b|ml|kg|in\b|x))"), r"\1.\2"),  # 6,3 mm
     (re.compile(r"(?<=x)(\d),(\d{1,2})\b"), r"\1.\2"),  # M8x1,25
-    (re.compile(r"(?<![\d,.])(\d{1,3}),(\d{1,2})(?![\d,.])"), r"\1.\2"),  # 15,3
+    (re.compile(r"(?<![\d,./])(\d{1,3}),(\d{1,2})(?![\d,.]|\s*(?:pt|point|dr|drive|sq|pc|-))"), r"\1.\2"),  # 15,3
     (re.compile(r"(?<=\d),(?=\d{3}\b)"), ""),  # 1,000
 ]
 

@@ -64,7 +64,15 @@ LETTERS = {
     "xzn": ("triplesquare", "XZN"),
 }
 # Families whose size is a tip, by the word for its profile.
-PREFIX = {"phillips": "PH", "pozidriv": "PZ", "robertson": "R", "jis": "JIS", "triplesquare": "XZN", "ribe": "RIBE"}
+PREFIX = {
+    "phillips": "PH",
+    "pozidriv": "PZ",
+    "robertson": "R",
+    "jis": "JIS",
+    "triplesquare": "XZN",
+    "ribe": "RIBE",
+    "fivelobe": "TS",
+}
 
 
 def find_tips(reading: Reading) -> None:
@@ -139,7 +147,7 @@ def _numbered(reading: Reading, prefix: str) -> str:
         return ""
     if token := reading.take("numbered"):
         return token.values[0]
-    bare = _bare(reading, frozenset("01234"))
+    bare = _bare(reading, T_SIZES if prefix == "TS" else frozenset("01234"))
     if bare:
         bare.use()
         return bare.tokens[0].values[0]
