@@ -143,10 +143,10 @@ def jobs_of(
 
 
 def progress(what: str, done: int, count: int) -> None:
-    """Tell on stderr how far a trial is: on one line of a terminal, else every quarter."""
+    """Tell on stderr how far a trial is: on one line of a terminal, else when a part is done."""
     if sys.stderr.isatty():
         print(f"\r{what}: {done} of {count}", end="" if done < count else "\n", file=sys.stderr, flush=True)
-    elif done in {count, count // 4, count // 2, count * 3 // 4}:
+    elif done == count:
         print(f"{what}: {done} of {count}", file=sys.stderr)
 
 

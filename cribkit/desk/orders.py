@@ -177,9 +177,7 @@ def book(
 
 def written(line: PurchaseLine) -> str | None:
     """What is still to come, as an amount that can be read back; None where nothing is."""
-    if not line.open:
-        return None
-    return f"{line.open:.10g}" if line.unit == "each" else f"{line.open:.10g} {line.unit}"
+    return f"{line.open:.10g} {line.unit}" if line.open else None
 
 
 def receive_rest(crib: Crib, found: Purchase, arrival: Arrival, entry: Entry) -> Posted:

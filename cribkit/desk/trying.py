@@ -54,7 +54,8 @@ class Tried:
     seed: int
     costs: Costs
     past: Reached | None  # None where no item's record is long enough
-    futures: Reached | None  # None where nothing is used
+    futures: Reached
+    computed: Reached | None  # the futures without own minimums and maximums; None where there are none
     worst: tuple[tuple[Held, Outcome], ...]  # items by stock-outs in the past, the worst first
     search: Cheapest | None = None
 
@@ -81,7 +82,8 @@ def try_policy(
     between: tuple[float, float] | None = None,
     seed: int = SEED,
 ) -> Tried:
-    """Replay the policy. With `between`, also search the service level that costs least over the futures."""
+    """Replay the policy. With `between`, also search the service level that costs least over the futures; an own
+    minimum or maximum would hide what a level does, so the search goes by the computed levels."""
     costs = costs or Costs()
     known = read(crib, policy.today)
     moving = [held for held in known.held if held.usual.per_day.mean > 0 and held.pack > 0]
@@ -90,6 +92,8 @@ def try_policy(
         raise BadInput.of("no-record", "nothing in this crib was used on record: there is nothing to replay", todo)
     replayed = replay(known, policy, progress)
     drawn = draw(moving, policy, runs, seed, progress)
+    free = [replace(held, minimum=None, maximum=None) for held in moving]
+    unbound = draw(free, policy, runs, seed, progress, "computed levels") if free != moving else []
     return Tried(
         policy=policy,
         runs=runs,
@@ -97,8 +101,9 @@ def try_policy(
         costs=costs,
         past=reached(replayed, costs) if replayed else None,
         futures=reached(drawn, costs),
+        computed=reached(unbound, costs) if unbound else None,
         worst=worst(replayed),
-        search=search(moving, policy, runs, seed, costs, between, progress) if between else None,
+        search=search(free, policy, runs, seed, costs, between, progress) if between else None,
     )
 
 

@@ -28,21 +28,20 @@ def answer(tried: Tried) -> Answer:
         command="restock",
         ok=reached(tried),
         result=lambda: as_result(tried),
-        listing=lambda: Listing(("figure", "past", "futures"), tuple(rows(tried))),
+        listing=lambda: Listing(("figure", "past", "futures", "computed"), tuple(rows(tried))),
         text=lambda width: "\n".join(page(tried, width)),
     )
 
 
 def reached(tried: Tried) -> bool:
     """Whether the policy kept its promise, as far as the futures' confidence interval can say."""
-    futures = tried.futures
-    return futures is None or futures.service + (futures.margin or 0.0) >= tried.policy.service
+    return tried.futures.service + (tried.futures.margin or 0.0) >= tried.policy.service
 
 
 def rows(tried: Tried) -> Iterator[tuple[object, ...]]:
     """One figure a row, past and futures beside each other."""
     for title, name, form in ROWS:
-        yield title, shown(tried.past, name, form), shown(tried.futures, name, form)
+        yield title, shown(tried.past, name, form), shown(tried.futures, name, form), shown(tried.computed, name, form)
 
 
 def shown(one: Reached | None, name: str, form: str) -> str:
@@ -64,17 +63,19 @@ def page(tried: Tried, width: int) -> Iterator[str]:
         width,
     )
     yield ""
-    yield f"{'':28}{'past':>14}{'futures':>22}"
-    for title, past, futures in rows(tried):
-        yield f"{title:28}{past or '-':>14}{futures or '-':>22}"
+    last = "computed" if tried.computed else ""
+    yield f"{'':26}{'past':>12}{'futures':>19}{last:>19}".rstrip()
+    for title, past, futures, computed in rows(tried):
+        yield f"{title:26}{past or '-':>12}{futures:>19}{computed:>19}".rstrip()
+    if tried.computed:
+        yield from wrap("computed: the same futures without anybody's own minimum and maximum.", width)
     yield from wrap(
         f"Cost = {costs.holding:.4g} a year of the stock's value + {costs.order:g} for an order line + "
         f"{costs.stock_out:g} for a stock-out + waste; set your own with --holding, --order-cost, --shortage-cost.",
         width,
     )
-    unpriced = max(one.unpriced for one in (tried.past, tried.futures) if one) if tried.futures else 0
-    if unpriced:
-        yield from wrap(f"{unpriced} consumables have no price and are missing in the money.", width)
+    if tried.futures.unpriced:
+        yield from wrap(f"{tried.futures.unpriced} consumables have no price and are missing in the money.", width)
     if tried.worst:
         yield "\nOut of stock most often in the past"
         yield "-----------------------------------"
@@ -82,8 +83,8 @@ def page(tried: Tried, width: int) -> Iterator[str]:
             short = f"{outcome.stock_outs} of {outcome.checks} cycles"
             yield from wrap(f"{held.tag:8} {short:18} {held.description}", width, subsequent_indent=" " * 28)
     if tried.search:
-        yield "\nCheapest service level"
-        yield "----------------------"
+        yield "\nCheapest service level, by computed levels"
+        yield "------------------------------------------"
         for level, cost in tried.search.tried:
             mark = "  <- cheapest" if level == tried.search.service else ""
             yield f"{level:8.4f} {cost:14.2f} a year{mark}"
@@ -99,7 +100,8 @@ def as_result(tried: Tried) -> dict[str, object]:
         "seed": tried.seed,
         "costs": asdict(tried.costs),
         "past": asdict(tried.past) if tried.past else None,
-        "futures": asdict(tried.futures) if tried.futures else None,
+        "futures": asdict(tried.futures),
+        "computed": asdict(tried.computed) if tried.computed else None,
         "worst": [
             {"tag": held.tag, "stock_outs": outcome.stock_outs, "cycles": outcome.checks}
             for held, outcome in tried.worst
