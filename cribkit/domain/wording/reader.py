@@ -178,7 +178,7 @@ def _best_name(reading: Reading, kind: str, words: set[str]) -> None:
     reading.family, reading.name = "", frozenset()
     said, head = reading.said(), reading.head()
     best: tuple[int, ...] = (0,)
-    for word in words:
+    for word in sorted(words):  # of two names that fit as well, always the same one is taken
         for name, family in known.names.get(word, ()):
             if name <= words:
                 told = known.families[family]
