@@ -55,8 +55,14 @@ def one(crib: Crib, wrench: Wrench, lived: Mapping[str, Life], shop: Rules) -> W
 
 
 def state_of(wrench: Wrench, life: Life) -> State:
-    """The state of one wrench. The date and certificate of its row count as a calibration that passed."""
-    return state([*loaded(wrench), *(kept.calibrated for kept in life.in_force)], life.events)
+    """The state of one wrench. The date and certificate of its row count as a calibration that passed.
+
+    A row may have come from an export that named a certificate which was withdrawn later: then it does not count.
+    """
+    withdrawn = {kept.certificate.number for kept in life.certificates if kept.withdrawn}
+    withdrawn -= {kept.certificate.number for kept in life.in_force}
+    first = () if wrench.certificate in withdrawn else loaded(wrench)
+    return state([*first, *(kept.calibrated for kept in life.in_force)], life.events)
 
 
 def loaded(wrench: Wrench) -> tuple[Calibrated, ...]:

@@ -258,5 +258,5 @@ def loaded(tmp_path_factory: pytest.TempPathFactory) -> None:
     TEMPLATE[:] = [make_crib(tmp_path_factory.mktemp("shop"), torque_wrenches=WRENCHES, loans="")]
 
 
-Shop.TestCase.settings = settings(max_examples=25, stateful_step_count=15, deadline=None)
+Shop.TestCase.settings = settings(max_examples=40, stateful_step_count=15, deadline=None)
 TestNoSequenceMakesTheCheckRelyOnABadWrench = Shop.TestCase

@@ -6,6 +6,7 @@ from pathlib import Path
 import pytest
 
 from cribkit.desk.certificates import read_file, read_rows
+from cribkit.desk.keeping import load_folder
 from cribkit.desk.recording import GuardBand, change_rules, changed, record, shop_rules, withdraw
 from cribkit.domain.calibration.certificate import Fitness
 from cribkit.domain.calibration.due import Policy, Rules, Start
@@ -14,6 +15,10 @@ from cribkit.domain.torque import cover, parse_spec
 from cribkit.store.audit import audit
 from cribkit.store.calibrations import broken_line, life
 from cribkit.store.crib import Crib
+from cribkit.store.opening import open_crib
+from cribkit.store.seed.export import export
+from cribkit.store.seed.folder import read_folder
+from cribkit.store.seed.load import load as load_seed
 from tests.calibration.world import (
     GOOD,
     STRONG,
@@ -27,6 +32,7 @@ from tests.calibration.world import (
     work,
     wrench,
 )
+from tests.store.small import ENTRY
 
 
 def serves(crib: Crib, tag: str, spec: str, left_hand: bool = False) -> tuple[str, ...] | None:
@@ -232,3 +238,27 @@ def test_a_cut_end_of_the_chain_shows(tmp_path: Path) -> None:
         crib.connection.execute("DROP TRIGGER wrench_event_is_never_deleted")
         crib.connection.execute("DELETE FROM wrench_event WHERE id = 2")
         assert broken_line(crib) == 2
+
+
+def test_exported_files_never_make_a_wrench_look_better_than_it_is(tmp_path: Path) -> None:
+    with crib_at(tmp_path / "one") as crib:
+        calibrate(crib, "TW-1", "SD-26-101", "2026-11-20", WEAK_LOW)
+        calibrate(crib, "TW-2", "SD-26-102", "2026-11-20", {"30": "30", "90": "90", "150": "150"})
+        happen(crib, "TW-3", "dropped", "2026-11-24")
+        export(crib, tmp_path / "files")
+        load_folder(tmp_path / "two.db", tmp_path / "files", ENTRY)
+        with open_crib(tmp_path / "two.db") as other:
+            found = {one.tag: (str(one.calibrated_on), one.certificate) for one in other.wrenches()}
+        assert found == {"TW-1": ("None", ""), "TW-2": ("None", ""), "TW-3": ("None", ""), "TW-4": ("None", "")}
+        points = rows("TW-2", "SD-26-103", "2026-11-21", {"30": "30", "90": "90", "150": "150"})
+        both = points + [(line, row | {"direction": "ccw"}) for line, row in points]
+        record(crib, read_rows(crib, both, "c.csv")[0], posted())
+        export(crib, tmp_path / "files")
+        load_seed(crib, read_folder(tmp_path / "files"), ENTRY)
+        assert (str(wrench(crib, "TW-2").calibrated_on), wrench(crib, "TW-2").certificate) == (
+            "2026-11-21",
+            "SD-26-103",
+        )
+        withdraw(crib, "TW-2", "SD-26-103", posted(), "typed for the wrong wrench")
+        assert serves(crib, "TW-2", "90 ± 5 ft-lb", left_hand=True) == ("unfit",)
+        assert wrench(crib, "TW-2").certificate == "SD-26-102"

@@ -31,6 +31,7 @@ WEAK_LOW = GOOD | {"20": "18;18;18;18;18"}
 @contextmanager
 def crib_at(path: Path, wrenches: str = WRENCHES) -> Iterator[Crib]:
     """A crib file with these wrenches, open for writing."""
+    path.mkdir(exist_ok=True)
     with open_crib(make_crib(path, torque_wrenches=wrenches, loans=""), write=True) as crib:
         yield crib
 

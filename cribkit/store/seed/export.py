@@ -45,6 +45,7 @@ LOANS = """
                      ORDER BY id DESC LIMIT 1), '')
     FROM loan JOIN item ON item.tag = loan.tag ORDER BY loan.tag, lot, holder, job
 """
+CALIBRATION = ("calibrated_on", "certificate")  # columns of torque_wrenches.csv, in their order
 
 
 def export(crib: Crib, folder: Path) -> tuple[Path, ...]:
@@ -63,9 +64,29 @@ def sheets(crib: Crib) -> Iterator[tuple[str, list[tuple[object, ...]]]]:
     run = crib.connection.execute
     yield "suppliers.csv", list(run(SUPPLIERS))
     yield "tools.csv", [(*row[:2], whole(row[2]), *row[3:]) for row in run(TOOLS)]
-    yield "torque_wrenches.csv", list(run(WRENCHES))
+    yield "torque_wrenches.csv", calibrated_rows(crib, list(run(WRENCHES)))
     yield "consumables.csv", [in_containers(row) for row in run(CONSUMABLES)]
     yield "loans.csv", [in_pieces(row) for row in run(LOANS)]
+
+
+def calibrated_rows(crib: Crib, rows: list[tuple[object, ...]]) -> list[tuple[object, ...]]:
+    """Wrenches with the calibration that counts now.
+
+    The files cannot say that a wrench was dropped, failed, is stored or may be used in a part of its range only: such a
+    wrench is written without a calibration, so that nobody relies on it where only the files are known.
+    """
+    now = {wrench.tag: wrench for wrench in crib.wrenches()}
+    day, number = (at for at, column in enumerate(FILES["torque_wrenches.csv"]) if column.name in CALIBRATION)
+    done = []
+    for row in rows:
+        cells, wrench = list(row), now[str(row[0])]
+        if wrench.unfit_reason or wrench.limited_nm or wrench.two_way_stated is False:
+            cells[day], cells[number] = None, ""
+        else:
+            cells[day] = wrench.calibrated_on.isoformat() if wrench.calibrated_on else None
+            cells[number] = wrench.certificate
+        done.append(tuple(cells))
+    return done
 
 
 def in_containers(row: tuple[object, ...]) -> tuple[object, ...]:
