@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from fractions import Fraction
+from itertools import pairwise
 
 from cribkit.domain.wording.lexer import Token, decimal, number, tell_decimal
 from cribkit.domain.wording.reading import Reading, Said
@@ -292,7 +293,11 @@ def screwdriver(reading: Reading) -> None:
 
 
 def _rest_length(reading: Reading) -> None:
-    """A single measured number that is left is the length."""
+    """A single measured number that is left, or one after "x", is the length in mm."""
+    for before, token in pairwise(reading.tokens):
+        crossed = before.kind == "by" or before.text == "x"
+        if token.kind == "num" and not token.used and not token.unit and crossed and token.values[0].isdigit():
+            token.unit = "mm"
     for group in reading.numbers():
         if (
             len(group.tokens) == 1

@@ -68,12 +68,12 @@ def tables() -> Tables:
     absorbed = {word for family in families.values() for word in family.absorbs}
     singles = {phrase[0] for phrase in spellings if len(phrase) == 1}
     specs = frozenset(traits["specs"].split())
-    known = singles | in_names | absorbed | specs | set(effects) | neutral | set(spellings.values())
+    negations = frozenset(traits["negations"].split())
+    known = singles | negations | in_names | absorbed | specs | set(effects) | neutral | set(spellings.values())
     longest: dict[str, int] = {}
     for phrase in spellings:
         longest[phrase[0]] = max(longest.get(phrase[0], 1), len(phrase))
     rules = dict(_rule(line) for line in lines(traits["rules"]))
-    negations = frozenset(traits["negations"].split())
     return Tables(
         spellings,
         longest,

@@ -124,6 +124,9 @@ _SCAN = [
     (re.compile(r"\b([12])s(?=\s*mm\b)"), r"\g<1>5"),  # 1Smm
 ]
 _STUCK = [
+    (re.compile(r"\be[- ]?(?=torx|star\b|sixlobe|six[- ]lobe|6[- ]lobe)"), "external "),  # e-torx
+    (re.compile(r"\b([1-4])\.(\d{1,2}/(?:2|4|8|16|32)\b)"), r"\1-\2"),  # 1.1/16
+    (re.compile(r"\b\d{1,2}(?:\.\d)? ?: ?1\b"), " "),  # a ratio of gears
     (re.compile(r"(?<=[\d\"'])(?=(?:dr|drv|drive|sq|sqdr|skt|socket|sckt)\b)"), " "),  # 1/4dr
     (re.compile(r"(?<=\d)(?=(?:deep|dp|impact|imp|hex|hx|long|pos|ratchet|ext)\b)"), " "),
     (re.compile(r"\b(dr|drv|drive|sq|skt|sckt|socket|spanner|spnr)(?=\d)"), r"\1 "),
@@ -141,6 +144,7 @@ _STUCK = [
 def tidy(text: str) -> str:
     """Lower case, plain signs, digits for spoken numbers, scanning errors in sizes mended."""
     plain = unicodedata.normalize("NFKC", text.translate(SIGNS)).translate(SIGNS).lower()
+    plain = " ".join(plain.split()).rstrip(" .,;")
     for pattern, better in _SCAN:
         plain = pattern.sub(better, plain)
     for pattern, better in _STUCK:
@@ -150,7 +154,7 @@ def tidy(text: str) -> str:
         plain = _PAIR.sub(_pair, plain)
     if _SPOKEN.search(plain) or _FRACTION.search(plain):
         plain = _unspoken(plain)
-    return plain
+    return " ".join(plain.split())
 
 
 # Where a thing lies and how it is marked: notes of the crib, no part of its name.

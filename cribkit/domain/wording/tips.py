@@ -63,6 +63,8 @@ LETTERS = {
     "hx": ("insidehex", "hex "),
     "xzn": ("triplesquare", "XZN"),
 }
+_CROSS = frozenset("01234")
+VALID = {"T": T_SIZES, "IP": T_SIZES, "E": E_SIZES, "PH": _CROSS, "PZ": _CROSS, "R": _CROSS, "JIS": _CROSS}
 # Families whose size is a tip, by the word for its profile.
 PREFIX = {
     "phillips": "PH",
@@ -99,10 +101,10 @@ def _tip_range(reading: Reading, token: Token) -> None:
 
 def _letter_tip(reading: Reading, token: Token) -> None:
     letters, size, suffix = token.values
-    if letters == "h" and suffix == "":
-        pass
+    if letters in ("sq", "r") and not reading.has("bit", "key", "screwdriver", "robertson", "driver"):
+        return
     word, prefix = LETTERS[letters]
-    valid = {"T": T_SIZES, "IP": T_SIZES, "E": E_SIZES}.get(prefix)
+    valid = VALID.get(prefix)
     if (valid and size not in valid) or ("." in size and prefix not in ("hex ", "slot ")):
         return
     token.used = True
