@@ -34,7 +34,7 @@ READINGS = [
     ("copper crush washer 14x18", "sealing-washer", {"inner": "14 mm", "outer": "18 mm", "material": "copper"}),
     ("cotter pin 3.2 x 40", "cotter-pin", {"diameter": "3.2 mm", "length": "40 mm"}),
     ("cable ties 200 x 4.8", "cable-tie", {"length": "200 mm", "width": "4.8 mm"}),
-    ("nitrile gloves L", "gloves", {"glove_size": "L", "material": "nitrile"}),
+    ("nitrile gloves L", "gloves", {"glove_size": "L", "glove_type": "disposable", "material": "nitrile"}),
 ]  # fmt: skip
 
 

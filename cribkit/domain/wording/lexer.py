@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 from functools import cache
 
+from cribkit.domain.wording.measure import decimal, number, tell_decimal
 from cribkit.domain.wording.tables import tables
 
 # Metric pitches by diameter, ISO 261 (from memory): tells M8x1.25 (a pitch) from M8x25 (a length).
@@ -83,7 +84,7 @@ _PARTS = [
     (
         "tip",
         (
-            r"(?P<p1>torx|tx|trx|t|e|ip|tp|ts|tr|ph|pz|sl|jis|sq|r|h|hx|xzn|txe|"
+            r"(?P<p1>torx|tx|trx|t|e|ip|tp|ts|tr|ph|pz|sl|jis|r(?=[0-4]\b)|h|hx|xzn|txe|"
             r"tks)[- ]?(?P<p2>\d{1,3}(?:\.\d)?)(?P<p3>[hs]|tr|tamper|x)?(?![\w./\"-]|\s*(?:tooth|"
             r"teeth|ton))"
         ),
@@ -139,14 +140,18 @@ _PARTS = [
     ("stop", r"[,;:()\[\]|+=]"),
     ("sign", r"\S"),
 ]
-_MASTER = re.compile(
-    "|".join(
-        rf"(?P<{name}>(?<![a-z\d.]){body})"
-        if name not in ("by", "dash", "slash", "stop", "sign", "num", "word", "volume", "mass", "count")
-        else f"(?P<{name}>{body})"
-        for name, body in _PARTS
+
+
+@cache
+def _master() -> re.Pattern[str]:
+    return re.compile(
+        "|".join(
+            rf"(?P<{name}>(?<![a-z\d.]){body})"
+            if name not in ("by", "dash", "slash", "stop", "sign", "num", "word", "volume", "mass", "count")
+            else f"(?P<{name}>{body})"
+            for name, body in _PARTS
+        )
     )
-)
 
 
 @dataclass(slots=True)
@@ -179,7 +184,7 @@ def lex(text: str) -> list[Token]:
     if any(c.isdigit() for c in text):
         text = _digit_phrases().sub(_plain_phrase, text)
     tokens = []
-    for found in _MASTER.finditer(text):
+    for found in _master().finditer(text):
         kind = found.lastgroup or ""
         kind = next(name for name, _ in _PARTS if found[name] is not None)
         if kind == "mixed" and found[0] in tables().known:
@@ -200,32 +205,6 @@ def _plain_phrase(found: re.Match[str]) -> str:
 
 def _plain(kind: str, found: re.Match[str]) -> Token:
     return Token(kind, found[0])
-
-
-def number(text: str) -> Fraction:
-    """The exact value of a plain, decimal, fractional or mixed number."""
-    whole, _, rest = text.replace("-", " ").partition(" ")
-    if rest:
-        return int(whole) + Fraction(rest)
-    _, slash, under = text.partition("/")
-    if slash and int(under) == 0:
-        return Fraction(0)
-    return Fraction(text if not text.startswith(".") else f"0{text}")
-
-
-def tell(value: Fraction) -> str:
-    """Canonical text of a number: integers and decimals plain, the rest as n/d or w-n/d."""
-    if value.denominator == 1:
-        return str(value.numerator)
-    if value.denominator & (value.denominator - 1) == 0 and value.denominator <= 64:
-        whole, rest = divmod(value, 1)
-        return f"{whole}-{rest}" if whole else str(rest)
-    return decimal(value)
-
-
-def decimal(value: Fraction) -> str:
-    """A decimal number without trailing zeros."""
-    return f"{float(value):.3f}".rstrip("0").rstrip(".")
 
 
 NM = {"nm": Fraction(1), "cnm": Fraction(1, 100), "dnm": Fraction(1, 10), "knm": Fraction(1000)}
@@ -264,11 +243,6 @@ def _thread(kind: str, found: re.Match[str]) -> Token:
     if third:
         length = tell_decimal(third)
     return Token(kind, found[0], (f"M{size}", pitch, length))
-
-
-def tell_decimal(text: str) -> str:
-    """Canonical decimal text of a decimal number."""
-    return decimal(number(text))
 
 
 def _values(*names: str) -> _Maker:

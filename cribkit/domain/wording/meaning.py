@@ -15,7 +15,7 @@ class Word:
 
     text: str  # as it stands in the text, after tidying
     became: str  # "socket", "drive 1/4", "" for a word without a meaning of its own
-    how: str  # "name", "size", "attribute", "known" (means nothing more), "corrected", "unread"
+    how: str  # "name", "size", "attribute", "known", "corrected", "unread", "stray" (names another thing)
 
 
 @dataclass(frozen=True, slots=True)

@@ -5,8 +5,8 @@ from __future__ import annotations
 from fractions import Fraction
 from functools import cache
 
-from cribkit.domain.wording.lexer import number
 from cribkit.domain.wording.meaning import Meaning, Near
+from cribkit.domain.wording.measure import number
 from cribkit.domain.wording.rule import kinship
 from cribkit.domain.wording.tables import lines, load
 

@@ -210,6 +210,8 @@ def spend_words(reading: Reading) -> None:
                 said.how = "unread"
         elif word in reading.name:
             said.how = "name" if said.how == "known" else said.how
+            if family and family.shape == "glove":
+                shapes.takes_word(reading, said)
             if family and _says_more(reading, family, word):
                 reading.effect(known.effects[word], said)
         elif shapes.takes_word(reading, said):
@@ -231,7 +233,7 @@ _NAME_SAYS = frozenset({"seal-washer", "seize", "wipe", "puller"})
 def _says_more(reading: Reading, family: Family, word: str) -> bool:
     """Whether a word of the name is an attribute as well: the family has the same name without it."""
     known = tables()
-    if word not in known.effects:
+    if word not in known.effects or family.shape == "part":
         return False
     rest = reading.name - {word}
     return family.shape in _NAME_SAYS or any(rest == name and owner == family.name for name, owner in _names_of(rest))

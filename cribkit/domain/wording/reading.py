@@ -124,7 +124,8 @@ class Reading:
         for token in self.tokens:
             if said := of.get(id(token)):
                 became = said.became or ("" if said.how == "unread" else said.word)
-                found.append(Word(said.text, became, said.how))
+                how = "stray" if said.how == "unread" and said.text in tables().names_of else said.how
+                found.append(Word(said.text, became, how))
             elif id(token) not in inner and token.kind not in QUIET:
                 found.append(
                     Word(token.text.strip(), "" if not token.used else "read", "size" if token.used else "unread")

@@ -5,8 +5,8 @@ from __future__ import annotations
 from fractions import Fraction
 
 from cribkit.domain.wording.meaning import Judgement, Meaning
-from cribkit.domain.wording.sizes import mm_of
-from cribkit.domain.wording.tables import Family, Rule, tables
+from cribkit.domain.wording.measure import mm_of
+from cribkit.domain.wording.tables import Family, Rule, kin, tables
 
 # The attribute that an item of a shape is looked up by: the first that is there.
 KEYS: dict[str, tuple[str, ...]] = {
@@ -64,10 +64,10 @@ def judge(need: Meaning, item: Meaning) -> Judgement:
 def _judge_one(need: Meaning, item: Meaning) -> Judgement:
     if not need.family or not item.family:
         return _unnamed(need, item)
-    kin = kinship(need.family, item.family)
-    if kin is None:
+    bond = kinship(need.family, item.family)
+    if bond is None:
         return NONE
-    doubts = [kin] if kin else []
+    doubts = [bond] if bond else []
     loss = 0.0 if need.family == item.family else 3.0
     asked, has = dict(need.attributes), dict(item.attributes)
     for name, value in asked.items():
@@ -76,7 +76,7 @@ def _judge_one(need: Meaning, item: Meaning) -> Judgement:
             return NONE
         doubts += verdict
     for name in has.keys() - asked.keys():
-        rule = tables().rules.get(name, _OPEN)
+        rule = kin().rules.get(name, _OPEN)
         if has[name] == rule.default:
             continue
         if rule.unasked == "none" or (name == "points" and has[name] in SQUARE_HEADS):
@@ -121,7 +121,7 @@ COARSE_PITCH = {
 
 def key_of(item: Meaning) -> tuple[str, ...]:
     """The attribute that items of this shape are told by."""
-    family = tables().families.get(item.family)
+    family = kin().families.get(item.family)
     return KEYS.get(family.shape, ()) if family else ()
 
 
@@ -141,7 +141,7 @@ def kinship(asked: str, has: str) -> str | None:
     """ "" where the item's family meets the need's, a doubt where it may, None where it does not."""
     if asked == has:
         return ""
-    families = tables().families
+    families = kin().families
     told, wanted = families.get(has), families.get(asked)
     if told and asked in told.parents:
         return ""
@@ -154,7 +154,7 @@ def kinship(asked: str, has: str) -> str | None:
 
 def _attribute(name: str, value: str, has: str | None, need: Meaning, item: Meaning) -> list[str] | None:
     """No doubts, some doubts, or None for a difference."""
-    rule = tables().rules.get(name, _OPEN)
+    rule = kin().rules.get(name, _OPEN)
     if has is None:
         has = implied(name, item)
     if has is None and name == "dims":
@@ -271,7 +271,7 @@ def _ends(text: str) -> tuple[float, float]:
 
 
 def _traits(need: Meaning, item: Meaning) -> list[str] | None:
-    rules, doubts = tables().rules, []
+    rules, doubts = kin().rules, []
     safe = IMPLIED_TRAITS.get(item.family, frozenset())
     if dict(item.attributes).get("material") in ("brass", "plastic", "aluminium", "copper"):
         safe |= {"non-magnetic"}
@@ -308,11 +308,16 @@ def _unread(need: Meaning, item: Meaning) -> list[str] | None:
     A word that alone names another thing ("gasket" beside an oil) makes it another thing: None.
     """
     asked, has = set(need.unread), set(item.unread)
-    if (asked ^ has) & tables().names_of.keys():
+    if (asked ^ has) & (strays(need) | strays(item)):
         return None
     doubts = [f"could not read {word!r} of the need" for word in need.unread if word not in has]
     doubts += [f"could not read {word!r} of the item" for word in item.unread if word not in asked and matters(word)]
     return doubts
+
+
+def strays(meaning: Meaning) -> frozenset[str]:
+    """Words that alone name another thing than the one that was read."""
+    return frozenset(word.text for word in meaning.words if word.how == "stray")
 
 
 def matters(word: str) -> bool:
@@ -356,4 +361,4 @@ def forbidden(never: Meaning, item: Meaning) -> bool:
 
 def told(family: str) -> Family | None:
     """The table's entry of a family."""
-    return tables().families.get(family)
+    return kin().families.get(family)

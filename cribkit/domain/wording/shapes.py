@@ -6,7 +6,8 @@ from collections.abc import Callable
 from fractions import Fraction
 from itertools import pairwise
 
-from cribkit.domain.wording.lexer import Token, decimal, number, tell_decimal
+from cribkit.domain.wording.lexer import Token
+from cribkit.domain.wording.measure import decimal, number, tell_decimal
 from cribkit.domain.wording.reading import Reading, Said
 from cribkit.domain.wording.rule import COARSE_PITCH
 from cribkit.domain.wording.sizes import Group, Length, square
@@ -120,14 +121,18 @@ def apply(reading: Reading, shape: str) -> None:
 def _long_numbers(reading: Reading) -> None:
     """A number beside "long", "length" or "OAL" is a length, if it is not the only number."""
     tokens = reading.tokens
-    others = sum(1 for group in reading.numbers() for _ in group.tokens)
-    if others < 2 and "tip" not in reading.attributes and not any(token.kind in ("thread", "unc") for token in tokens):
+    others = sum(1 for group in reading.numbers() for token in group.tokens if _metric(token) or not square(token))
+    if (
+        others < 2
+        and "tip" not in reading.attributes
+        and not any(token.kind in ("thread", "unc", "numbered") for token in tokens)
+    ):
         return
     for place, token in enumerate(tokens[:-1]):
         after = tokens[place + 1]
         if (
             token.kind == "num"
-            and token.unit
+            and (token.unit or token.values[0] in PLAIN_LENGTHS)
             and not token.used
             and after.text in ("long", "lg", "lng", "oal", "overall", "reach", "blade")
         ):
@@ -137,6 +142,10 @@ def _long_numbers(reading: Reading) -> None:
             token.used = after.used = True
             reading.set("length", Length(number(token.values[0]), token.unit).text)
             reading.use("long", "deep") if after.text != "reach" else None
+
+
+# Lengths of bits and blades in mm that people write without the unit.
+PLAIN_LENGTHS = frozenset({"25", "30", "50", "75", "80", "100", "120", "125", "150", "200", "250", "300"})
 
 
 def one_size(reading: Reading, low: float, high: float) -> None:
@@ -186,6 +195,8 @@ def socket(reading: Reading) -> None:
 
 def _doubt_hex(reading: Reading) -> None:
     """ "hex socket" is a six-point socket to some and a bit socket to others."""
+    if reading.family == "socket" and any(said.text == "hexagon" for said in reading.words):
+        reading.attributes.setdefault("points", "6")
     if (
         reading.family == "socket"
         and reading.has("hex")
@@ -393,6 +404,8 @@ def adapter(reading: Reading) -> None:
     reading.attributes.pop("drive", None)
     reading.attributes.pop("drive2", None)
     reading.attributes.pop("gender", None)
+    if "length" in reading.attributes and reading.attributes.get("length_class") == "long":
+        reading.attributes.pop("length_class")
     genders = _genders(reading, tokens)
     for token in tokens:
         token.used = True
@@ -602,6 +615,20 @@ GLOVES = {
     "xs": "XS",
 }
 GLOVE_NUMBERS = {"6": "XS", "7": "S", "8": "M", "9": "L", "10": "XL", "11": "XXL"}  # EN 420 hand sizes, from memory
+
+
+GLOVE_TYPES = {
+    "mechanics": "work",
+    "work": "work",
+    "disposable": "disposable",
+    "exam": "disposable",
+    "examination": "disposable",
+    "examining": "disposable",
+    "leather": "rigger",
+    "welding": "welding",
+    "chemical": "chemical",
+    "gauntlet": "chemical",
+}
 
 
 def glove(reading: Reading) -> None:
@@ -949,6 +976,10 @@ def takes_word(reading: Reading, said: Said) -> bool:
     """Whether the family gives this word a meaning of its own."""
     family = tables().families.get(reading.family)
     shape = family.shape if family else ""
+    if shape == "glove" and said.word in GLOVE_TYPES:
+        said.used = True
+        reading.attributes.setdefault("glove_type", GLOVE_TYPES[said.word])
+        return said.word != "leather"
     if shape == "glove" and said.word in GLOVES:
         said.used = True
         reading.set("glove_size", GLOVES[said.word])
@@ -1025,6 +1056,8 @@ def finish(reading: Reading) -> None:
         _system(reading)
     else:
         reading.attributes.pop("system", None)
+    if shape == "glove" and reading.attributes.get("material") in ("nitrile", "latex", "vinyl"):
+        reading.attributes.setdefault("glove_type", "disposable")
     coarse = COARSE_PITCH.get(reading.attributes.get("thread", ""))
     if coarse and "pitch" in reading.attributes and shape in ("bolt", "nut", "tap", "thread-part"):
         reading.attributes["pitch_class"] = "coarse" if reading.attributes["pitch"] == coarse else "fine"
@@ -1045,7 +1078,7 @@ def _system(reading: Reading) -> None:
 
 
 # Gauges that are made for one system or the other.
-_TWO_SYSTEMS = frozenset({"feeler-gauge", "thread-gauge", "steel-rule", "micrometer", "caliper"})
+_TWO_SYSTEMS = frozenset({"feeler-gauge", "thread-gauge"})
 
 
 def _strength(reading: Reading) -> None:

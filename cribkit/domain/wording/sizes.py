@@ -5,7 +5,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 from fractions import Fraction
 
-from cribkit.domain.wording.lexer import Token, decimal, number, tell
+from cribkit.domain.wording.lexer import Token
+from cribkit.domain.wording.measure import MM, decimal, mm_of, number, tell
 
 # Square drives, ISO 1174-1 nominal sizes in mm beside their inch names (from memory), with what people round them to.
 SQUARES = {
@@ -18,7 +19,6 @@ SQUARES = {
 }
 _INCH_SQUARES = {number(inch.replace("-", " ")): inch for inch in SQUARES}
 _MM_SQUARES = {Fraction(mm): inch for inch, many in SQUARES.items() for mm in many}
-MM = {"mm": Fraction(1), "cm": Fraction(10), "m": Fraction(1000), "in": Fraction("25.4"), "ft": Fraction("304.8")}
 
 
 @dataclass(frozen=True, slots=True)
@@ -44,12 +44,6 @@ class Length:
     def mm(self) -> Fraction:
         """The length in mm."""
         return mm_of(self.text)
-
-
-def mm_of(text: str) -> Fraction:
-    """Millimetres of a canonical length ("8 mm", "1-1/8 in")."""
-    value, _, unit = text.rpartition(" ")
-    return number(value.replace("-", " ")) * MM[unit]
 
 
 @dataclass(slots=True)

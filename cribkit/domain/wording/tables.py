@@ -5,7 +5,6 @@ from __future__ import annotations
 import tomllib
 from dataclasses import dataclass
 from functools import cache
-from importlib.resources import files
 
 
 @dataclass(frozen=True, slots=True)
@@ -53,7 +52,35 @@ def lines(block: str) -> list[str]:
 
 def load(name: str) -> dict[str, str]:
     """One table file of this package."""
-    return tomllib.loads((files("cribkit.domain.wording") / "data" / name).read_text(encoding="utf-8"))
+    import pkgutil  # a third of the cost of importlib.resources: start-up counts
+
+    data = pkgutil.get_data("cribkit.domain.wording", f"data/{name}")
+    return tomllib.loads((data or b"").decode("utf-8"))
+
+
+@dataclass(frozen=True, slots=True)
+class Kin:
+    """What a judgement needs: which family meets the need of which, and how attributes are treated."""
+
+    families: dict[str, Family]
+    rules: dict[str, Rule]
+
+
+@cache
+def kin() -> Kin:
+    """The small part of the tables that judging needs, without the words: start-up counts."""
+    file, families = load("families.toml"), {}
+    for kind, block in (("tool", file["tools"]), ("consumable", file["consumables"])):
+        for line in lines(block):
+            name, shape, parents = (part.strip() for part in line.split("|", 3)[:3])
+            sure, perhaps = _parents(parents)
+            families[name] = Family(name, kind, shape, sure, perhaps, frozenset())
+    return Kin(families, dict(_rule(line) for line in lines(load("traits.toml")["rules"])))
+
+
+def _parents(text: str) -> tuple[frozenset[str], frozenset[str]]:
+    sure = frozenset(parent for parent in text.split() if "~" not in parent)
+    return sure, frozenset(parent.strip("~") for parent in text.split() if "~" in parent)
 
 
 @cache
@@ -114,10 +141,9 @@ def _families(
     for kind, block in (("tool", file["tools"]), ("consumable", file["consumables"])):
         for line in lines(block):
             name, shape, parents, names, absorbs = (part.strip() for part in line.split("|"))
-            sure = {parent for parent in parents.split() if "~" not in parent}
-            perhaps = {parent.strip("~") for parent in parents.split() if "~" in parent}
+            sure, perhaps = _parents(parents)
             own = [plain(words) for words in names.split(",") if words.strip()]
-            families[name] = Family(name, kind, shape, frozenset(sure), frozenset(perhaps), plain(absorbs))
+            families[name] = Family(name, kind, shape, sure, perhaps, plain(absorbs))
             named += [(words, name) for words in own]
     return families, _by_rarest(named)
 

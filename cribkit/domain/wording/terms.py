@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from cribkit.domain.wording.meaning import Meaning
 from cribkit.domain.wording.rule import KEYS, VAGUE, wordy
-from cribkit.domain.wording.tables import Family, tables
+from cribkit.domain.wording.tables import Family, kin
 
 
 def index_terms(item: Meaning) -> frozenset[str]:
@@ -24,7 +24,7 @@ def query_terms(need: Meaning) -> frozenset[str]:
 
 
 def _own(item: Meaning) -> set[str]:
-    family = tables().families.get(item.family)
+    family = kin().families.get(item.family)
     if family is None:
         return {f"w|{word}" for word in wordy(item)}
     values = _values(family, item)
@@ -33,7 +33,7 @@ def _own(item: Meaning) -> set[str]:
 
 
 def _asked(need: Meaning) -> set[str]:
-    family = tables().families.get(need.family)
+    family = kin().families.get(need.family)
     if family is None:
         return {f"w|{max(words, key=lambda word: (len(word), word))}"} if (words := wordy(need)) else set()
     values = _values(family, need)

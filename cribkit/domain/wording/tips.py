@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from cribkit.domain.wording.lexer import Token, tell_decimal
+from cribkit.domain.wording.lexer import Token
+from cribkit.domain.wording.measure import tell_decimal
 from cribkit.domain.wording.reading import Reading
 from cribkit.domain.wording.sizes import Group, Length
 
