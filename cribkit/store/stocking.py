@@ -148,12 +148,7 @@ def jobs_of(crib: Crib, procedures: Iterable[str]) -> tuple[str, ...]:
     """The jobs that were done after one of these procedures."""
     asked = set(procedures)
     rows = crib.connection.execute("SELECT job, procedures FROM job ORDER BY job")
-    return tuple(job for job, done in rows if asked & {_id(one) for one in json.loads(done)})
-
-
-def _id(done: object) -> str:
-    """The procedure's id: alone, or with its revision."""
-    return str(done.get("id", "")) if isinstance(done, dict) else str(done)
+    return tuple(job for job, done in rows if asked & {procedure for procedure, _revision in json.loads(done)})
 
 
 def suppliers(crib: Crib) -> dict[str, Supplier]:

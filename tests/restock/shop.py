@@ -81,12 +81,13 @@ class Shop:
         self.path = folder / "crib.db"
         load_folder(self.path, files, OPENED)
 
-    def use(self, tag: str, amount: float, days_ago: int, job: str = "") -> None:
-        """Issue and use up."""
+    def use(self, tag: str, amount: float, *days_ago: int, job: str = "") -> None:
+        """Issue and use up, on each of these days."""
         with open_crib(self.path, write=True) as crib, crib.posting():
-            on = TODAY - dt.timedelta(days=days_ago)
-            for kind in (MovementKind.ISSUE, MovementKind.USE):
-                post(crib, Movement(kind, tag, parts(amount), "J. Sedge", on, job=job), "2026-11-30T08:00:00Z")
+            for back in days_ago:
+                on = TODAY - dt.timedelta(days=back)
+                for kind in (MovementKind.ISSUE, MovementKind.USE):
+                    post(crib, Movement(kind, tag, parts(amount), "J. Sedge", on, job=job), "2026-11-30T08:00:00Z")
 
     def sql(self, text: str, *values: object) -> None:
         with open_crib(self.path, write=True) as crib, crib.posting():

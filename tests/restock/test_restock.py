@@ -193,11 +193,10 @@ def test_the_sheet_escapes_what_people_wrote(tmp_path: Path) -> None:
 def test_what_jobs_of_a_planned_procedure_used_is_not_counted_twice(tmp_path: Path) -> None:
     """The plan stands for its procedure: ten past jobs of it are left out of what is usual."""
     shop = Shop(tmp_path)
-    shop.sql(
-        "INSERT INTO job (job, opened_at, day, by, procedures) VALUES ('j', '', '2026-11-01', 'x', '[\"hub-nut\"]')"
-    )
-    shop.use("CP-1", 4, days_ago=20, job="j")
-    shop.use("CP-1", 1, days_ago=30)
+    done = '[["hub-nut", ""]]'
+    shop.sql("INSERT INTO job (job, opened_at, day, by, procedures) VALUES ('j', '', '2026-11-01', 'x', ?)", done)
+    shop.use("CP-1", 4, 20, job="j")
+    shop.use("CP-1", 1, 30)
     free = json.loads(shop.run("restock", "--json", "--on", "2026-11-30").stdout)
     plan = json.loads(shop.run("restock", "--json", "--on", "2026-11-30", "--for", "hub-nut").stdout)
     assert demand(free, "CP-1") == pytest.approx(5 * demand(plan, "CP-1"))

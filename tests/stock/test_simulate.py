@@ -85,17 +85,22 @@ def test_the_whole_policy_reaches_at_least_the_level_asked_for(level: float, uni
     assert found.service > level - 3.29 * error
 
 
-def test_the_cost_of_a_textbook_policy_is_that_of_the_simulation() -> None:
-    """Snyder and Shen: Poisson demand of 6 a period, holding 1, shortage 4, order 5; s = 4, S = 10 costs 8.034112
-    a period (stockpyl 1.0.2, s_s_discrete_exact). Holding and shortage are judged in the evening after the order."""
-    rng, draw = random.Random(11), daily(steady(6, 6), counted=True)
+# Snyder and Shen (stockpyl 1.0.2, s_s_discrete_exact): mean a period, holding, shortage, order, s, S, cost a period.
+POLICIES = [(6, 1, 4, 5, 4, 10, 8.034112), (4, 40, 125, 150, 2, 7, 223.574830)]
+
+
+@pytest.mark.parametrize(("mean", "holding", "shortage", "ordering", "low", "high", "cost"), POLICIES)
+def test_the_cost_of_a_textbook_policy_is_that_of_the_simulation(
+    mean: float, holding: float, shortage: float, ordering: float, low: float, high: float, cost: float
+) -> None:
+    """Poisson demand, no lead time; holding and shortage are judged in the evening."""
+    rng, draw = random.Random(11), daily(steady(mean, mean), counted=True)
     demand = [draw(rng) for _ in range(60_000)]
-    # The textbook orders when the position is at s or below, our rule below its point: 5. No lead time.
-    rule = Rule(point=5, target=10, pack=1, lead_days=0, review_days=1)
-    found = play(demand, always(rule), start=10)
-    stock, waiting = found.stock_days / found.days, waited(demand, rule)
-    cost = stock + 4 * waiting + 5 * found.orders / found.days
-    assert cost == pytest.approx(8.034112, rel=0.01)
+    # The textbook orders when the position is at s or below, our rule when it is below its point.
+    rule = Rule(point=low + 1, target=high, pack=1, lead_days=0, review_days=1)
+    found = play(demand, always(rule), start=high)
+    held_, missed = found.stock_days / found.days, waited(demand, rule)
+    assert holding * held_ + shortage * missed + ordering * found.orders / found.days == pytest.approx(cost, rel=0.01)
 
 
 def waited(demand: list[float], rule: Rule) -> float:
@@ -149,3 +154,11 @@ def test_the_cheapest_level_is_found_between_the_two_given() -> None:
     edge = cheapest(lambda level: -level, 0.8, 0.99)
     assert edge.service == pytest.approx(0.99)
     assert all(0.8 <= level <= 0.99 for level, _ in edge.tried)
+
+
+def test_a_year_of_record_is_enough_to_keep_the_level_for_a_steady_item() -> None:
+    """Demand is only known from its record here; tests/bench/restock_service.py prints more of these."""
+    from tests.bench.restock_service import trial
+
+    runs = [trial(0.5, 0.5, 364, seed) for seed in range(40)]
+    assert sum(run.lasted for run in runs) / sum(run.checks for run in runs) > 0.95
