@@ -6,15 +6,17 @@ import datetime as dt
 import re
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, replace
+from typing import TYPE_CHECKING
 
 from cribkit.domain.problem import BadInput, Problem
-from cribkit.domain.procedure import Procedure
-from cribkit.domain.procedure.model import LEFT_HAND, RIGHT_HAND, Reach, TorqueNeed
 from cribkit.domain.quantity import parse_angle_deg, parse_length_mm
 from cribkit.domain.torque import Coverage, Guard, Offset, Rule, Spec, Wrench, cover, parse_spec, rank
 from cribkit.domain.torque.cover import state
 from cribkit.domain.torque.reach import Part, Role, find_ways, square, squares
-from cribkit.store.crib import Crib
+
+if TYPE_CHECKING:  # imported where they are used: `wrench list` does not pay for procedures
+    from cribkit.domain.procedure import Procedure, TorqueNeed
+    from cribkit.store.crib import Crib
 
 
 @dataclass(frozen=True, slots=True)
@@ -167,6 +169,7 @@ def reached(
     """Coverages with the adapters on the way; no way is a reason."""
     from cribkit.desk.candidates import Finder
     from cribkit.desk.reaching import Reacher, wanted_reach
+    from cribkit.domain.procedure.model import LEFT_HAND, RIGHT_HAND, Reach, TorqueNeed
 
     reacher = Reacher(Finder(crib))
     need = TorqueNeed(
@@ -209,14 +212,16 @@ def chart(crib: Crib, procedures: Iterable[Procedure], on: dt.date) -> Chart:
         mark(procedure, need, rows, on, at)
         for procedure in procedures
         for need in procedure.torques
-        for at in range(len(parse_spec(need.spec, need.tolerance, need.steps).torques))
+        for at in range(len(need.asks().torques))
     ]
     return Chart(on, rows, tuple(sorted(marks, key=lambda one: (one.target_nm, one.procedure, one.id))))
 
 
 def mark(procedure: Procedure, need: TorqueNeed, rows: Sequence[Row], on: dt.date, at: int) -> Mark:
     """One torque of a need against every wrench."""
-    wanted = parse_spec(need.spec, need.tolerance, need.steps).torques[at]
+    from cribkit.domain.procedure.model import LEFT_HAND
+
+    wanted = need.asks().torques[at]
     reach = need.reach
     offset = Offset(reach.offset_mm, reach.angle_deg) if reach and reach.offset_mm else None
     left = need.direction == LEFT_HAND

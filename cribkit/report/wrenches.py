@@ -190,7 +190,7 @@ def covers_text(found: Covering, width: int) -> str:
     if near:
         rows = tuple((one.tag, ", ".join(one.reasons), "; ".join(one.why)) for one in near)
         parts.append(as_table(Listing(("not", "reasons", "why"), rows), width))
-    far |= {"out of range, and not ready": both(found)}
+    far |= {"out of range, and more": both(found)}
     lines = [fill(f"{code}: {', '.join(tags)}", width, subsequent_indent="  ") for code, tags in far.items() if tags]
     parts += ["\n".join(lines)] if lines else []
     if not found.coverages:

@@ -98,7 +98,7 @@ TW-2   89 in-lb  9.669-10.47     44 %     uses 40 %    2027-03-02  C1
 TW-1   10 N·m    9.615-10.42     40 %     uses 40 %    2027-03-02  C1
 
 below-range: TW-3, TW-5
-out of range, and not ready: TW-6, TW-4
+out of range, and more: TW-6, TW-4
 """
 
 
