@@ -76,8 +76,8 @@ def main() -> None:
     for number, many in ((250, 125), (500, 250), (1000, 500)):
         tools, wanted = wrenches(many, dice), specs(number, dice)
         floor = seconds(lambda t=tools, w=wanted: least(t, w))  # type: ignore[misc]  # defaults bind the loop's values
-        spent = seconds(lambda t=tools, w=wanted: [cover(tool, one, TODAY) for one in w for tool in t])  # type: ignore[misc]
-        ranked = seconds(lambda t=tools, w=wanted: [rank(cover(x, one, TODAY) for x in t) for one in w])  # type: ignore[misc]
+        spent = seconds(lambda t=tools, w=wanted: sum(cover(tool, one, TODAY).covers for one in w for tool in t))  # type: ignore[misc]
+        ranked = seconds(lambda t=tools, w=wanted: sum(len(rank(cover(x, one, TODAY) for x in t)) for one in w))  # type: ignore[misc]
         each = 1e6 * spent / number / many
         print(f"{number:6} {many:8} {spent:8.2f} {each:10.2f} {ranked:8.2f} {spent / floor:8.1f}")
     texts = [f"{at}.{at % 10}-{at + 9} N·m (see the table)" if at % 2 else f"{at}.5 in-lb" for at in range(1, 1001)]
