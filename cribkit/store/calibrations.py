@@ -7,7 +7,6 @@ import json
 import sqlite3
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, replace
-from hashlib import sha256
 from typing import TYPE_CHECKING
 
 from cribkit.domain.calibration.certificate import Certificate, Finding, Fitness
@@ -213,6 +212,8 @@ def add_line(crib: Crib, line: Line, certificate: str = "") -> Line:
 
 def digest(before: str, line: Line, certificate: str = "") -> str:
     """SHA-256 over the digest before, the line and its certificate, each on a line of its own."""
+    from hashlib import sha256  # readers never need it
+
     cells = (line.id, line.at, line.day.isoformat(), line.by, line.tag, line.what, line.note, line.withdraws)
     text = "\n".join((before, json.dumps(cells, ensure_ascii=False), certificate))
     return sha256(text.encode("utf-8")).hexdigest()

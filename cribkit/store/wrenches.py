@@ -8,7 +8,6 @@ from cribkit.domain.quantity import torque_unit
 from cribkit.domain.stock.item import Item
 from cribkit.domain.torque import Scale, Wrench
 from cribkit.store.rows import date
-from cribkit.store.wrench_state import with_state
 
 if TYPE_CHECKING:
     from cribkit.store.crib import Crib
@@ -22,6 +21,10 @@ ROWS = """
             WHERE job_torque.wrench = wrench.tag AND job_torque.day >= coalesce(calibrated_on, '')) AS cycles
     FROM wrench ORDER BY tag
 """
+# Whether any certificate or event was recorded, or the shop set rules of its own.
+LIVED = """
+    SELECT EXISTS (SELECT 1 FROM wrench_event) OR EXISTS (SELECT 1 FROM fact WHERE name = 'calibration_policy')
+"""
 
 
 def wrenches_of(crib: Crib) -> tuple[Wrench, ...]:
@@ -29,7 +32,12 @@ def wrenches_of(crib: Crib) -> tuple[Wrench, ...]:
     items = {item.tag: item for item in crib.items("wrench")}
     cursor = crib.connection.execute(ROWS)
     names = [column[0] for column in cursor.description]
-    return with_state(crib, tuple(wrench(dict(zip(names, row, strict=True)), items[row[0]]) for row in cursor))
+    found = tuple(wrench(dict(zip(names, row, strict=True)), items[row[0]]) for row in cursor)
+    if not crib.connection.execute(LIVED).fetchone()[0]:
+        return found
+    from cribkit.store.wrench_state import with_state  # only where there is something to fold in: it costs start-up time
+
+    return with_state(crib, found)
 
 
 def wrench(row: dict[str, Any], item: Item) -> Wrench:
