@@ -2,17 +2,19 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass, replace
 
 from cribkit.desk.check import check
 from cribkit.desk.ledger import Posted, noted, settled
 from cribkit.desk.results import Check, TorqueLine
+from cribkit.desk.torque_needs import offset_of
 from cribkit.domain.problem import BadInput, Problem
-from cribkit.domain.procedure import Procedure
+from cribkit.domain.procedure import LEFT_HAND, Procedure
 from cribkit.domain.stock.job import Job, JobState, JobTorque
 from cribkit.domain.stock.movement import Movement, MovementKind, parts
-from cribkit.domain.torque import Coverage, Guard
+from cribkit.domain.torque import Coverage, Guard, StepKind, Wrench
+from cribkit.domain.torque.cover import leverage
 from cribkit.store.crib import Crib
 from cribkit.store.jobs import add_torque, find_job, open_job, set_planned
 from cribkit.store.posting import Entry, post
@@ -53,7 +55,8 @@ def pull(crib: Crib, order: Order, entry: Entry) -> Pulled:
             return Pulled(found, job, None, warnings=crib.warnings)
         open_job(crib, job, entry)
         posted = [post(crib, issue_of(pick.tag, pick.lot, pick.count, job, entry), entry.at) for pick in found.pull]
-        torques = tuple(torque for line in found.torques for torque in torques_of(line))
+        levers = {wrench.tag: wrench for wrench in crib.wrenches()} if found.torques else {}
+        torques = tuple(torque for line in found.torques for torque in torques_of(line, levers))
         for torque in torques:
             add_torque(crib, job, torque)
         set_planned(crib, job.job, planned(found))
@@ -103,14 +106,16 @@ def issue_of(tag: str, lot: str, amount: float, job: Job, entry: Entry) -> Movem
     )
 
 
-def torques_of(line: TorqueLine) -> Iterator[JobTorque]:
+def torques_of(line: TorqueLine, wrenches: Mapping[str, Wrench]) -> Iterator[JobTorque]:
     """The wrench of a torque and how often it acts; a step that another wrench does stands on a line of its own."""
     main = line.coverage
     mine = sum(step.coverage is not None and main is not None and step.coverage.tag == main.tag for step in line.steps)
-    yield job_torque(line, main, line.need.id, max(1, mine), line.spec.text)
+    done = job_torque(line, main, line.need.id, max(1, mine), line.spec.text)
+    yield replace(done, lever=lever(line, wrenches.get(done.wrench or "")), angle=turns_on(line))
     for step in line.steps:
         if main is not None and step.coverage is not None and step.coverage.tag != main.tag:
-            yield job_torque(line, step.coverage, f"{line.need.id}, {step.text}", 1, step.text)
+            other = job_torque(line, step.coverage, f"{line.need.id}, {step.text}", 1, step.text)
+            yield replace(other, lever=lever(line, wrenches.get(step.coverage.tag)))
 
 
 def job_torque(line: TorqueLine, coverage: Coverage | None, name: str, steps: int, spec: str) -> JobTorque:
@@ -129,7 +134,19 @@ def job_torque(line: TorqueLine, coverage: Coverage | None, name: str, steps: in
         setting=coverage.setting if coverage else None,
         setting_unit=coverage.setting_unit if coverage else "",
         wrench=coverage.tag if coverage else None,
+        left_hand=line.need.direction == LEFT_HAND,
     )
+
+
+def lever(line: TorqueLine, wrench: Wrench | None) -> float:
+    """The wrench's torque for one N·m at the fastener, with the offset adapter that the procedure asks for."""
+    found = leverage(wrench, offset_of(line.need))[0] if wrench else None
+    return 1.0 if found is None else found
+
+
+def turns_on(line: TorqueLine) -> bool:
+    """Whether an angle or a part of a turn follows the torque."""
+    return any(step.angle is not None and step.kind is not StepKind.LOOSEN for step in line.spec.steps)
 
 
 def planned(found: Check) -> dict[str, int]:

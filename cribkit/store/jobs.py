@@ -20,7 +20,8 @@ HOLDS = """
     FROM job_hold WHERE {} ORDER BY id
 """
 TORQUES = """
-    SELECT procedure, torque, fastener, count, steps, spec, target_nm, low_nm, high_nm, setting, setting_unit, wrench
+    SELECT procedure, torque, fastener, count, steps, spec, target_nm, low_nm, high_nm, setting, setting_unit, wrench,
+           lever, left_hand, angle
     FROM job_torque WHERE job = ? ORDER BY procedure, rowid
 """
 
@@ -79,7 +80,8 @@ def add_torque(crib: Crib, job: Job, torque: JobTorque) -> None:
     """Note which wrench goes to a torque. Inside `posting()`."""
     crib.connection.execute(
         "INSERT INTO job_torque (job, day, procedure, torque, fastener, count, steps, spec, "
-        "target_nm, low_nm, high_nm, setting, setting_unit, wrench) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
+        "target_nm, low_nm, high_nm, setting, setting_unit, wrench, lever, left_hand, angle) "
+        "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
         (
             job.job,
             job.day.isoformat(),
@@ -95,13 +97,21 @@ def add_torque(crib: Crib, job: Job, torque: JobTorque) -> None:
             torque.setting,
             torque.setting_unit,
             torque.wrench,
+            torque.lever,
+            int(torque.left_hand),
+            int(torque.angle),
         ),
     )
 
 
 def job_torques(crib: Crib, job: str) -> tuple[JobTorque, ...]:
     """The torques of a job."""
-    return tuple(JobTorque(*row) for row in crib.connection.execute(TORQUES, (job,)))
+    cursor = crib.connection.execute(TORQUES, (job,))
+    names = [column[0] for column in cursor.description]
+    rows = [dict(zip(names, row, strict=True)) for row in cursor]
+    return tuple(
+        JobTorque(**(row | {"left_hand": bool(row["left_hand"]), "angle": bool(row["angle"])})) for row in rows
+    )
 
 
 def change_wrench(crib: Crib, job: str, torque: JobTorque, wrench: str) -> None:

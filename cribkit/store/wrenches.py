@@ -35,7 +35,9 @@ def wrenches_of(crib: Crib) -> tuple[Wrench, ...]:
     found = tuple(wrench(dict(zip(names, row, strict=True)), items[row[0]]) for row in cursor)
     if not crib.connection.execute(LIVED).fetchone()[0]:
         return found
-    from cribkit.store.wrench_state import with_state  # only where there is something to fold in: it costs start-up time
+    from cribkit.store.wrench_state import (
+        with_state,  # only where there is something to fold in: it costs start-up time
+    )
 
     return with_state(crib, found)
 

@@ -72,6 +72,9 @@ class JobTorque:
     setting: float | None
     setting_unit: str
     wrench: str | None
+    lever: float = 1.0  # the wrench's torque for one N·m at the fastener: an offset adapter changes it
+    left_hand: bool = False
+    angle: bool = False  # an angle follows the torque
 
     @property
     def cycles(self) -> int:
