@@ -157,6 +157,10 @@ def notes(spec: Spec) -> Iterable[Problem]:
     if len(spec.torques) > 1:
         others = ", ".join(f'"{one.text}"' for one in spec.torques[:-1])
         yield Problem("", "several-torques", f"answered for the torque that counts; not for {others}", "ask for each.")
+    if spec.needs_angle_gauge:
+        yield Problem(
+            "", "angle", "the torque is followed by an angle", "have an angle gauge or a wrench that measures angle."
+        )
     if spec.prevailing:
         yield Problem(
             "", "prevailing-torque", "the prevailing torque is not in the setting", "measure it and ask for the sum."

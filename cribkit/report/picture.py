@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
-from string import ascii_letters
+from string import ascii_lowercase, ascii_uppercase
 from textwrap import wrap
 
 from cribkit.desk.wrenches import Chart, Mark, Row
 from cribkit.report.axis import Axis, axis_for
 
 NAMES = 16  # columns for the names on the left
+NAMES_OF_OPEN = ascii_uppercase + ascii_lowercase
 SHORT = {"no-calibration": "no calib."}
 LEGEND = (
     "[===]  usable today    [:::]  not usable today    ---  on the scale, below the usable range",
@@ -27,9 +28,9 @@ def ends(chart: Chart) -> Iterator[float]:
 
 
 def letters(marks: Iterable[Mark]) -> dict[int, str]:
-    """The letter of each torque that is not covered, by its place among the marks; "X" when letters run out."""
+    """The letter of each torque that is not covered, by its place among the marks; "*" when letters run out."""
     open_ones = [at for at, mark in enumerate(marks) if not mark.covered]
-    return {at: ascii_letters[26:52][n] if n < 26 else "X" for n, at in enumerate(open_ones)}
+    return {at: NAMES_OF_OPEN[n] if n < len(NAMES_OF_OPEN) else "*" for n, at in enumerate(open_ones)}
 
 
 def as_text(chart: Chart, width: int) -> str:

@@ -182,7 +182,7 @@ def covers_listing(found: Covering) -> Listing:
 def covers_text(found: Covering, width: int) -> str:
     """For a person: those that cover with their settings, then the others with the reason."""
     yes = tuple(one for one in found.coverages if one.covers)
-    parts = [headline(found)]
+    parts = [fill(headline(found), width)]
     if yes:
         parts.append(as_table(Listing(YES, tuple(yes_row(one, found) for one in yes)), width))
     far = {code: [one.tag for one in found.coverages if one.reasons == (code,)] for code in RANGE}

@@ -90,7 +90,8 @@ def test_what_covers_comes_first_with_its_setting_then_the_others_with_their_rea
 
 
 COVERS = """\
-89 in-lb (10 N·m): 10.06 N·m, 9.05 to 11.06 N·m. 2 of 6 wrenches cover it on 2026-11-25.
+89 in-lb (10 N·m): 10.06 N·m, 9.05 to 11.06 N·m. 2 of 6 wrenches cover it on
+2026-11-25.
 
 tag    set to    applies, N·m    scale    tolerance    due         where    note
 -----  --------  --------------  -------  -----------  ----------  -------  ------
@@ -177,6 +178,15 @@ def test_several_torques_are_answered_for_the_one_that_counts(run):
     (problem,) = json.loads(done.stdout)["problems"]
     assert problem["code"] == "several-torques"
     assert "50 N·m" in problem["message"]
+
+
+@pytest.mark.parametrize(
+    ("spec", "code"), [("110 N·m + 90°", "angle"), ("110 N·m + prevailing torque", "prevailing-torque")]
+)
+def test_what_else_the_torque_asks_for_is_told(run, spec, code):
+    done = run("wrench", "covers", spec, "--json", *ON)
+    (problem,) = json.loads(done.stdout)["problems"]
+    assert problem["code"] == code
 
 
 def test_left_hand_threads_want_a_wrench_that_measures_to_the_left(run):

@@ -78,6 +78,16 @@ def test_the_terminal_picture_lists_what_is_not_covered_by_its_letter():
     assert text.splitlines()[8].split() == ["not", "covered", "A"]
 
 
+def test_more_gaps_than_letters_are_still_all_shown():
+    marks = tuple(Mark("p", f"t{n}", "10 N·m", 10 + n, 10 + n, 10 + n, False, "none") for n in range(60))
+    lines = as_text(Chart(TODAY, (), marks), 80).splitlines()
+    strips = lines[lines.index("") + 2 : lines.index("", lines.index("") + 1)]
+    assert sorted("".join(line[16:] for line in strips).replace(" ", "")) == sorted(
+        [chr(65 + n) for n in range(26)] + [chr(97 + n) for n in range(26)] + ["*"] * 8
+    )
+    assert "60 of 60 torques are not covered on 2026-11-25:" in lines
+
+
 def test_without_wrenches_or_torques_there_is_still_an_axis():
     text = as_text(Chart(TODAY, (), ()), 80)
     assert "1000" in text.splitlines()[0]
