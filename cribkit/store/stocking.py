@@ -123,13 +123,14 @@ def record(crib: Crib, since: dt.date, without_jobs: Iterable[str] = ()) -> Reco
     skipped = set(without_jobs)
     expiries = {(tag, lot): day(text) for tag, lot, text in crib.connection.execute(EXPIRIES)}
     days: dict[str, dt.date] = {}  # a record has many movements on each day
-    found = Record(defaultdict(list), {}, {}, {})
+    uses: dict[str, list[Use]] = defaultdict(list)
+    found = Record(uses, {}, {}, {})
     for tag, text, kind, amount, lot, job in crib.connection.execute(MOVEMENTS):
         on = days.get(text) or days.setdefault(text, day(text))
         if tag not in found.first or on < found.first[tag]:
             found.first[tag] = on
         if kind in USES and on >= since and job not in skipped:
-            found.uses[tag].append(Use(on, USES[kind] * whole(amount)))
+            uses[tag].append(Use(on, USES[kind] * whole(amount)))
         if kind in GONE:
             count_gone(found, tag, GONE[kind] * amount, on)
         if kind == "receive" and (expiry := expiries.get((tag, lot))) and expiry > on:

@@ -41,7 +41,11 @@ def croston(periods: Sequence[float], alpha: float = ALPHA) -> Smoothed:
 
 def syntetos_boylan(periods: Sequence[float], alpha: float = ALPHA) -> Smoothed:
     """Croston's forecast × (1 - alpha / 2)."""
-    plain = croston(periods, alpha)
+    return corrected(croston(periods, alpha), alpha)
+
+
+def corrected(plain: Smoothed, alpha: float = ALPHA) -> Smoothed:
+    """The correction of Syntetos and Boylan on a forecast that Croston's method made."""
     return Smoothed(plain.size, plain.interval, (1 - alpha / 2) * plain.forecast)
 
 
