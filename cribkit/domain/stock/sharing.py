@@ -7,7 +7,8 @@ hold together must be there. A job is called short only when no sharing serves i
 The question is split into independent groups of needs that compete for the same scarce tags. Where each need of a group
 takes one unit of one scarce tag, the group is a bipartite matching, solved by augmenting paths; the heaviest slots
 first serves the most needs (the transversal matroid's greedy rule; Edmonds and Fulkerson 1965). Other groups are
-solved by branch and bound.
+shared by trading places (trading.py); where that does not serve all that a bound allows, by dynamic programming over
+the owners (frontier.py).
 """
 
 from __future__ import annotations
@@ -16,9 +17,10 @@ from collections import defaultdict
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
-Bundle = tuple[tuple[str, int], ...]  # what one way to serve a need takes at once: (tag, units), tags distinct
+from cribkit.domain.stock.frontier import best_of_all, holdings
+from cribkit.domain.stock.trading import Options, Trading, surely_lost
 
-MOST_STEPS = 200_000  # of branch and bound for one group; past it the best sharing found is given as not proven
+Bundle = tuple[tuple[str, int], ...]  # what one way to serve a need takes at once: (tag, units), tags distinct
 
 
 @dataclass(frozen=True, slots=True)
@@ -111,8 +113,32 @@ def solve(
     slots = matching_slots(group, calls, options, scarce)
     if slots is not None:
         return match(slots, available), True
-    search = Search([at for at in group if options[at]], calls, options, scarce, available)
-    return search.run()
+    mine = {at: tuple((index, only(bundle, scarce)) for index, bundle in options[at]) for at in group if options[at]}
+    owners = {at: calls[at].owner for at in mine}
+    free = {tag: available[tag] for tag in scarce}
+    traded = Trading(owners, mine, free).run()
+    most = len(mine) - surely_lost(owners, mine, free)
+    if len(traded) == most:
+        return traded, True
+    searched, proven = search(owners, mine, free)
+    return max(searched, traded, key=len), proven or len(searched) == most
+
+
+def search(
+    owners: Mapping[int, str], options: Mapping[int, Options], free: Mapping[str, int]
+) -> tuple[dict[int, int], bool]:
+    """The best sharing by dynamic programming over the owners, and whether it is proven best."""
+    by_owner: dict[str, list[int]] = defaultdict(list)
+    for at in options:
+        by_owner[owners[at]].append(at)
+    sides = [holdings([(at, options[at]) for at in ats]) for ats in by_owner.values()]
+    chosen, proven = best_of_all([side for side, _ in sides], free)
+    return chosen, proven and all(whole for _, whole in sides)
+
+
+def only(bundle: Mapping[str, int], tags: set[str]) -> dict[str, int]:
+    """The part of a bundle that is scarce."""
+    return {tag: units for tag, units in bundle.items() if tag in tags}
 
 
 @dataclass(frozen=True, slots=True)
@@ -179,79 +205,3 @@ def match(slots: list[Slot], available: Mapping[str, int]) -> dict[int, int]:
             slot = slots[at]
             chosen |= dict(zip(slot.calls, slot.indices[slot.tags.index(tag)], strict=True))
     return chosen
-
-
-class Search:
-    """Branch and bound over one group: which option, or none, for each call."""
-
-    def __init__(
-        self,
-        group: list[int],
-        calls: Sequence[Call],
-        options: list[list[Option]],
-        scarce: set[str],
-        available: Mapping[str, int],
-    ) -> None:
-        self.group = sorted(group, key=lambda at: (len(options[at]), at))
-        self.calls, self.scarce = calls, scarce
-        self.options = {
-            at: [(index, {t: n for t, n in bundle.items() if t in scarce}) for index, bundle in options[at]]
-            for at in group
-        }
-        self.free = {tag: available[tag] for tag in scarce}
-        self.held: dict[tuple[str, str], int] = defaultdict(int)  # (owner, tag) -> units
-        self.now: dict[int, int] = {}
-        self.best: dict[int, int] = {}
-        self.steps = 0
-
-    def run(self) -> tuple[dict[int, int], bool]:
-        """The best assignment found, and whether the search was finished."""
-        self.visit(self.group)
-        return self.best, self.steps <= MOST_STEPS
-
-    def visit(self, left: list[int]) -> bool:
-        """Try the calls that are left; True when nothing better can exist or the search is cut off."""
-        self.steps += 1
-        if len(self.now) > len(self.best):
-            self.best = dict(self.now)
-        if len(self.best) == len(self.group) or self.steps > MOST_STEPS:
-            return True
-        open_ = {at: [o for o in self.options[at] if self.fits(at, o[1])] for at in left}
-        can = [at for at in left if open_[at]]
-        if len(self.now) + len(can) <= len(self.best):
-            return False
-        at = min(can, key=lambda at: (len(open_[at]), self.group.index(at)))
-        rest = [other for other in can if other != at]
-        for index, bundle in open_[at]:
-            before = self.take(at, index, bundle)
-            if self.visit(rest):
-                return True
-            self.give_back(at, before)
-            if not before:
-                return False  # it cost nothing: leaving the call out, or serving it otherwise, cannot be better
-        return self.visit(rest)
-
-    def fits(self, at: int, bundle: Mapping[str, int]) -> bool:
-        """Whether what the owner would hold more is still free."""
-        owner = self.calls[at].owner
-        return all(units - self.held[owner, tag] <= self.free[tag] for tag, units in bundle.items())
-
-    def take(self, at: int, index: int, bundle: Mapping[str, int]) -> dict[str, int]:
-        """Serve the call; returns what its owner had to take more."""
-        owner, more = self.calls[at].owner, {}
-        for tag, units in bundle.items():
-            extra = units - self.held[owner, tag]
-            if extra > 0:
-                more[tag] = extra
-                self.held[owner, tag] += extra
-                self.free[tag] -= extra
-        self.now[at] = index
-        return more
-
-    def give_back(self, at: int, more: Mapping[str, int]) -> None:
-        """Undo `take`."""
-        owner = self.calls[at].owner
-        for tag, extra in more.items():
-            self.held[owner, tag] -= extra
-            self.free[tag] += extra
-        del self.now[at]
