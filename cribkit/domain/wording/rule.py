@@ -8,33 +8,35 @@ from cribkit.domain.wording.meaning import Judgement, Meaning
 from cribkit.domain.wording.measure import mm_of
 from cribkit.domain.wording.tables import Family, Rule, kin, tables
 
-# The attribute that an item of a shape is looked up by: the first that is there.
+# The attributes that an item of a shape is looked up by; the first is the one that it is told by.
 KEYS: dict[str, tuple[str, ...]] = {
-    "socket": ("size",),
-    "plug-socket": ("size",),
-    "crowfoot": ("size",),
+    "socket": ("size", "drive"),
+    "plug-socket": ("size", "drive"),
+    "crowfoot": ("size", "drive"),
     "wrench": ("size",),
     "wrench2": ("size",),
-    "lobe-socket": ("tip",),
-    "bit-socket": ("tip",),
-    "bit": ("tip",),
+    "lobe-socket": ("tip", "drive"),
+    "bit-socket": ("tip", "drive"),
+    "bit": ("tip", "shank"),
     "key": ("tip",),
     "screwdriver": ("tip",),
     "ratchet": ("drive",),
     "drive-tool": ("drive",),
     "extension": ("drive",),
-    "adapter": ("drive_out",),
-    "bolt": ("thread",),
+    "adapter": ("drive_in", "drive_out"),
+    "bolt": ("thread", "bolt_length"),
     "nut": ("thread",),
     "tap": ("thread",),
+    "drill": ("size",),
     "thread-part": ("thread",),
-    "pin": ("diameter",),
-    "washer": ("inner",),
-    "seal-washer": ("inner",),
-    "oring": ("inner",),
-    "glove": ("glove_size",),
+    "part": ("place", "dims"),
+    "pin": ("diameter", "length"),
+    "washer": ("inner", "outer"),
+    "seal-washer": ("inner", "outer"),
+    "oring": ("inner", "section_mm"),
+    "glove": ("glove_size", "material"),
     "grit": ("grit",),
-    "oil": ("viscosity",),
+    "oil": ("viscosity", "dot"),
     "lock": ("strength",),
 }
 
@@ -162,14 +164,14 @@ def _attribute(name: str, value: str, has: str | None, need: Meaning, item: Mean
     if has is None:
         has = rule.default or None
     if has is None:
-        if rule.silent == "none" or (name in key_of(item) and item.unread):
+        if rule.silent == "none" or (name in key_of(item)[:1] and item.unread):
             return None  # an item without its size, and with words that nobody could read, is no candidate
         if name in ("pitch", "pitch_class"):
             return [] if value in ("coarse", COARSE_PITCH.get(dict(item.attributes).get("thread", ""))) else None
         if name == "fuel" and "place" in dict(item.attributes):
             return []
         return [f"{name} not stated"] if rule.silent == "review" else []
-    return same(name, value, has)
+    return same(name, value, has, exact=name == "dims" and item.kind != "tool" and not item.family.endswith("tape"))
 
 
 # What a family implies where an item says nothing: a flat combination spanner's ring is 12 point. Common practice.
@@ -188,7 +190,7 @@ def implied(name: str, item: Meaning) -> str | None:
     return IMPLIED.get((item.family, name))
 
 
-def same(name: str, asked: str, has: str) -> list[str] | None:
+def same(name: str, asked: str, has: str, exact: bool = False) -> list[str] | None:
     """Whether two values of an attribute agree: [] yes, a doubt, or None."""
     if asked == has:
         return []
@@ -201,7 +203,7 @@ def same(name: str, asked: str, has: str) -> list[str] | None:
     if name in MORE_IS_FINE:
         return _words(asked, has, name)
     if name in NOMINAL_NAMES:
-        return _nominal(asked, has)
+        return _nominal(asked, has, exact)
     if name in ("thread", "bolt_length"):
         return None
     return None
@@ -218,16 +220,16 @@ def _words(asked: str, has: str, name: str) -> list[str] | None:
     return None
 
 
-def _nominal(asked: str, has: str) -> list[str] | None:
-    """Each asked measure is there; across units within the nominal share."""
+def _nominal(asked: str, has: str, exact: bool) -> list[str] | None:
+    """Each asked measure is there; across units within the nominal share, unless the measure is what identifies."""
     given = has.split("; ")
     for wanted in asked.split("; "):
-        if not any(_about(wanted, one) for one in given):
+        if wanted not in given and not any(_about(wanted, one, exact) for one in given):
             return None
     return []
 
 
-def _about(one: str, other: str) -> bool:
+def _about(one: str, other: str, exact: bool) -> bool:
     """Whether the asked measure is the given one, or lies in the given range."""
     if one == other:
         return True
@@ -241,7 +243,7 @@ def _about(one: str, other: str) -> bool:
     if unit == unit2 == "g":
         first, second = Fraction(one.split()[0]), Fraction(other.split()[0])
         return abs(first - second) <= max(first, second) * NOMINAL
-    if unit == unit2 or "g" in (unit, unit2):
+    if exact or unit == unit2 or "g" in (unit, unit2):
         return False
     first, second = mm_of(one), mm_of(other)
     return abs(first - second) <= max(first, second) * NOMINAL

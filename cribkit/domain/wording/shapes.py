@@ -751,6 +751,8 @@ def part(reading: Reading) -> None:
     for kind in ("thread",):
         if token := reading.take(kind):
             reading.set("thread", token.values[0])
+    while code := reading.take("mixed"):
+        _place(reading, code.text.strip("-"))
     for group in reading.numbers():
         token = group.tokens[0]
         if len(group.tokens) == 1 and not token.unit and "/" not in token.text:
@@ -855,6 +857,14 @@ def _grams(token: Token) -> str:
     return f"{float(value) * factor:.0f} g"
 
 
+def drill(reading: Reading) -> None:
+    """The diameter of a drill or the number of an extractor, then lengths and what else is measured."""
+    if token := reading.take("numbered"):
+        reading.set("size", f"no {token.values[0]}")
+    one_size(reading, 0.3, 80)
+    any_numbers(reading)
+
+
 def fuse(reading: Reading) -> None:
     """A rating in A, V or W."""
     found = [token for token in reading.tokens if token.kind == "power"]
@@ -916,6 +926,7 @@ SHAPES: dict[str, Callable[[Reading], None]] = {
     "part": part,
     "fuse": fuse,
     "stud-tool": stud_tool,
+    "drill": drill,
 }
 
 

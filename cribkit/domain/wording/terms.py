@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from cribkit.domain.wording.meaning import Meaning
+from cribkit.domain.wording.measure import mm_of
 from cribkit.domain.wording.rule import KEYS, VAGUE, wordy
-from cribkit.domain.wording.tables import Family, kin
+from cribkit.domain.wording.tables import kin
 
 
 def index_terms(item: Meaning) -> frozenset[str]:
@@ -27,26 +28,56 @@ def _own(item: Meaning) -> set[str]:
     family = kin().families.get(item.family)
     if family is None:
         return {f"w|{word}" for word in wordy(item)}
-    values = _values(family, item)
     names = {f"={family.name}", *(f"<{parent}" for parent in family.parents | family.perhaps)}
-    return {f"{name}|{value}" for name in names for value in (*values, "*")}
+    return {f"{name}{key}" for name in names for key in _keys(name[1:], item, stored=True)}
 
 
 def _asked(need: Meaning) -> set[str]:
     family = kin().families.get(need.family)
     if family is None:
         return {f"w|{max(words, key=lambda word: (len(word), word))}"} if (words := wordy(need)) else set()
-    values = _values(family, need)
-    wanted = {*values, "?"} if values != {"?"} else {"*"}
     vague = family.parents | (family.perhaps & VAGUE)
     names = {f"={family.name}", f"<{family.name}", *(f"={parent}" for parent in vague)}
-    return {f"{name}|{value}" for name in names for value in wanted}
+    return {f"{name}{key}" for name in names for key in _keys(name[1:], need, stored=False)}
 
 
-def _values(family: Family, meaning: Meaning) -> set[str]:
-    """The key's values, "?" where the text leaves it open."""
-    attributes = dict(meaning.attributes)
-    for name in KEYS.get(family.shape, ()):
-        if value := attributes.get(name):
-            return set(value.split(" x "))
-    return {"?"}
+def _keys(family: str, meaning: Meaning, stored: bool) -> set[str]:
+    """One text for each combination of the key attributes of the family that the term names.
+
+    An item is stored under its values and "*", or "?" and "*" where it is silent; a need asks for its values and "?",
+    or "*" where it leaves the attribute open.
+    """
+    attributes, told = dict(meaning.attributes), kin().families.get(family)
+    parts = [""]
+    for name in KEYS.get(told.shape, ()) if told else ():
+        texts = _values(name, attributes.get(name, ""), stored, tool=told is not None and told.kind == "tool")
+        parts = [f"{before}|{text}" for before in parts for text in sorted(texts)]
+    return set(parts)
+
+
+def _values(name: str, value: str, stored: bool, tool: bool) -> set[str]:
+    """The texts of one key attribute."""
+    if not value or (name == "dims" and (tool or " to " in value)):
+        return {"?", "*"} if stored else {"*"}
+    always = {"*"} if stored else {"?"}
+    if name == "place":
+        return always | _places(value.split(" "), stored)
+    if name == "dims":
+        sizes = value.split("; ")
+        return always | (set(sizes) if stored else {max(sizes, key=mm_of)})
+    return always | set(value.split(";") if name == "dot" else value.split(" x "))
+
+
+def _places(words: list[str], stored: bool) -> set[str]:
+    """Terms of a part's place, where an item may say more than the need, or (a doubt) less.
+
+    More: it has the need's most telling word. Less: its own most telling word ("!") is one of the need's.
+    """
+    lead = min(words, key=_telling)
+    return {*words, f"!{lead}"} if stored else {lead, *(f"!{word}" for word in words)}
+
+
+def _telling(word: str) -> tuple[bool, bool, str]:
+    """Codes with letters and digits tell most, then words, then bare numbers; any fixed order would be right."""
+    digits = any(char.isdigit() for char in word)
+    return not (digits and any(char.isalpha() for char in word)), digits, word
