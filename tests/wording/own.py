@@ -62,7 +62,6 @@ def square(rng: random.Random, size: str) -> str:
             f"{size} sq dr",
             f"{size} SQ",
             f"{size} square drive",
-            f"DR {size}",
             f"{size}-inch drive",
             f"{SQUARE_MM[size]} mm square drive",
             f"{SPOKEN_SQUARE[size]} drive",

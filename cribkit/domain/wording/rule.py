@@ -164,6 +164,8 @@ def _attribute(name: str, value: str, has: str | None, need: Meaning, item: Mean
     if has is None:
         has = rule.default or None
     if has is None:
+        if {name, *dict(item.attributes)} >= {"size", "tip"}:
+            return None  # a hexagon and a six-lobe are different things
         if rule.silent == "none" or (name in key_of(item)[:1] and item.unread):
             return None  # an item without its size, and with words that nobody could read, is no candidate
         if name in ("pitch", "pitch_class"):

@@ -161,14 +161,16 @@ def whole_mm(low: str, high: str) -> list[str]:
 
 
 def _of_size(item: Meaning, family: str, size: str) -> Meaning:
-    name = "tip" if family in ("bit-socket", "key", "bit") else "size"
-    value = f"hex {size}" if name == "tip" else size
-    return _inherit(
-        item, Meaning(text=f"{size} of {item.text}", kind=item.kind, family=family, attributes=((name, value),))
-    )
+    if family in ("bit-socket", "key", "bit"):
+        return _of_tip(item, family, f"hex {size}")
+    return _made(item, family, size, (("size", size),))
 
 
 def _of_tip(item: Meaning, family: str, tip: str) -> Meaning:
-    return _inherit(
-        item, Meaning(text=f"{tip} of {item.text}", kind=item.kind, family=family, attributes=(("tip", tip),))
-    )
+    profile = tip.split(" ")[0].rstrip("0123456789")
+    return _made(item, family, tip, (("profile", profile), ("tip", tip)))
+
+
+def _made(item: Meaning, family: str, name: str, attributes: tuple[tuple[str, str], ...]) -> Meaning:
+    member = Meaning(text=f"{name} of {item.text}", kind=item.kind, family=family, attributes=attributes)
+    return _inherit(item, member)

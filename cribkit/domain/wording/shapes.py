@@ -716,7 +716,7 @@ def packing(reading: Reading) -> None:
                 reading.set("temperature", token.text.strip())
 
 
-LOCK_COLOURS = {"blue": "medium", "red": "high", "purple": "low"}
+LOCK_COLOURS = {"blue": "medium", "red": "high", "purple": "low", "green": "wicking"}
 # Common catalogue numbers of anaerobics by strength. From memory, common practice.
 LOCK_NUMBERS = {
     "222": "low",
@@ -1094,7 +1094,13 @@ _TWO_SYSTEMS = frozenset({"feeler-gauge", "thread-gauge"})
 
 def _strength(reading: Reading) -> None:
     colour = reading.attributes.get("colour", "")
-    if strength := LOCK_COLOURS.get(colour):
+    if reading.family == "retaining-compound":
+        return  # their colours say nothing
+    if "wicking" in reading.traits:
+        reading.attributes["strength"] = "wicking"
+        reading.traits.discard("wicking")
+        reading.attributes.pop("colour", None)
+    elif strength := LOCK_COLOURS.get(colour):
         reading.set("strength", strength)
         reading.attributes.pop("colour", None)
 

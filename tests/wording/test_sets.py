@@ -1,0 +1,79 @@
+"""Sets: a member satisfies a need, one noted as missing does not; never-lines and alternatives."""
+
+import pytest
+
+from cribkit.domain.wording import forbidden, index_terms, judge, query_terms, read, read_item
+
+SET = read_item(
+    "socket set 1/4 dr 6 pt", "tool", contents="8 mm; 9 mm; 10 mm (missing); 13 mm; ratchet 1/4; extension 75 mm"
+)
+
+
+@pytest.mark.parametrize(
+    ("need", "status", "member"),
+    [
+        ("8 mm socket, 1/4 drive", "match", "8 mm"),
+        ("8 mm socket, 1/4 drive, 6 point", "match", "8 mm"),
+        ("8 mm socket, 3/8 drive", "none", ""),
+        ("8 mm socket, 12 point", "none", ""),
+        ("10 mm socket, 1/4 drive", "none", ""),
+        ("11 mm socket", "none", ""),
+        ("1/4 drive ratchet", "match", "ratchet 1/4"),
+        ("E8 socket", "none", ""),
+    ],
+)
+def test_a_member_of_a_set_satisfies_a_need(need: str, status: str, member: str) -> None:
+    found = judge(read(need), SET)
+    assert (found.status, found.member) == (status, member)
+    assert status == "none" or query_terms(read(need)) & index_terms(SET)
+
+
+@pytest.mark.parametrize(
+    ("description", "need", "status"),
+    [
+        ("socket set 1/4 dr 4-14 mm 6 pt, 12 pc", "7 mm socket 1/4 drive", "match"),
+        ("socket set 1/4 dr 4-14 mm 6 pt, 12 pc", "15 mm socket 1/4 drive", "none"),
+        ("combination spanner set 8-19 mm", "13 mm combination spanner", "match"),
+        ("bit set T10-T40", "T25 bit", "match"),
+        ("bit set T10-T40", "T50 bit", "none"),
+        ("bit set T10-T40", "E10 socket", "none"),
+    ],
+)
+def test_a_range_in_the_description_names_the_members(description: str, need: str, status: str) -> None:
+    assert judge(read(need), read_item(description, "tool")).status == status
+
+
+@pytest.mark.parametrize(
+    ("need", "item", "status"),
+    [
+        ("8 mm or 10 mm socket", "10mm socket 3/8 dr", "match"),
+        ("8 mm or 10 mm socket", "12mm socket 3/8 dr", "none"),
+        ("8 mm nut driver or 8 mm socket", "SKT 1/4DR 8MM", "match"),
+        ("two 10 mm sockets", "SKT 1/4DR 10MM", "match"),
+        ("10mm combintaion spaner", "combination spanner 10 mm", "match"),  # typing errors
+        ("internall circlip pliers", "external circlip pliers", "none"),
+    ],
+)
+def test_alternatives_quantities_and_typing_errors(need: str, item: str, status: str) -> None:
+    assert judge(read(need), read_item(item, "tool")).status == status
+
+
+@pytest.mark.parametrize(
+    ("never", "item", "expected"),
+    [
+        ("brake parts cleaner", "BRAKE CLNR NON-CHLOR 500ML", True),
+        ("brake parts cleaner", "THROTTLE BODY CLEANER 400ML", False),
+        ("chlorinated brake cleaner", "brake cleaner 500 ml", True),  # in doubt it is meant
+        ("acetoxy silicone", "anaerobic flange sealant", False),
+    ],
+)
+def test_a_never_line_forbids_what_it_means_and_what_it_may_mean(never: str, item: str, expected: bool) -> None:
+    assert forbidden(read(never), read_item(item, "consumable")) is expected
+
+
+def test_the_traits_and_hazards_columns_say_more_of_an_item() -> None:
+    item = read_item("THREADLOCKER 10ML", "consumable", traits="medium strength; blue", hazards="GHS07")
+    assert judge(read("medium strength threadlocker"), item).status == "match"
+    assert judge(read("high strength threadlocker"), item).status == "none"
+    cleaner = read_item("brake cleaner 500 ml", "consumable", hazards="GHS02;GHS07")
+    assert judge(read("non-flammable brake cleaner"), cleaner).status == "none"
