@@ -13,6 +13,7 @@ from cribkit.domain.problem import Problem
 from cribkit.report.answer import Listing
 
 CONTRACT = 1  # the version of the JSON contract: raised when a key changes its meaning or goes
+PADDING = 2  # tabulate keeps a column so much wider than its name
 NARROWEST = 8  # a column is never wrapped narrower than this
 
 
@@ -47,8 +48,8 @@ def as_table(listing: Listing, width: int) -> str:
 def column_widths(names: tuple[str, ...], rows: list[list[str]], width: int) -> list[int]:
     """The natural width of each column; then the widest gives up columns until the row fits."""
     widths = [
-        max(len(line) for row in [[*names], *rows] for line in (row[at].splitlines() or [""]))
-        for at in range(len(names))
+        max(len(name) + PADDING, *(len(line) for row in rows for line in (row[at].splitlines() or [""])))
+        for at, name in enumerate(names)
     ]
     room = max(width, 40) - 2 * (len(names) - 1)
     while sum(widths) > room and max(widths) > NARROWEST:

@@ -7,6 +7,7 @@ from collections.abc import Iterable, Mapping
 
 from cribkit.domain.problem import BadInput
 from cribkit.domain.stock.job import Hold, HoldKind, Job, JobState, JobTorque
+from cribkit.domain.stock.movement import must_be_text
 from cribkit.store.crib import Crib
 from cribkit.store.posting import Entry
 from cribkit.store.rows import day
@@ -53,6 +54,7 @@ def must_have_job(crib: Crib, job: str) -> Job:
 
 def open_job(crib: Crib, job: Job, entry: Entry) -> None:
     """Note a new job. Inside `posting()`."""
+    must_be_text(job.job, job.by, job.bay, job.vehicle, job.anyway)
     crib.connection.execute(
         "INSERT INTO job (job, opened_at, day, by, bay, vehicle, procedures, anyway) VALUES (?, ?, ?, ?, ?, ?, ?, ?)",
         (
@@ -157,6 +159,7 @@ def hold_of(number: int, job: str, tag: str, lot: str, what: str, amount: int, b
 
 def hold(crib: Crib, job: str, tag: str, lot: str, what: HoldKind, amount: int, entry: Entry, reason: str = "") -> None:
     """Hold a job until something is found or given up. Inside `posting()`."""
+    must_be_text(reason)
     crib.connection.execute(
         "INSERT INTO job_hold (job, tag, lot, what, amount, at, by, reason) VALUES (?, ?, ?, ?, ?, ?, ?, ?)",
         (job, tag, lot, what.value, amount, entry.at, entry.by, reason),
@@ -165,6 +168,7 @@ def hold(crib: Crib, job: str, tag: str, lot: str, what: HoldKind, amount: int, 
 
 def settle(crib: Crib, one: Hold, amount: int, how: str, entry: Entry, reason: str) -> None:
     """Settle a hold, or so much of it; a job whose last hold is settled is closed. Inside `posting()`."""
+    must_be_text(reason)
     if amount < one.amount:
         crib.connection.execute("UPDATE job_hold SET amount = ? WHERE id = ?", (one.amount - amount, one.id))
         cursor = crib.connection.execute(

@@ -8,7 +8,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
 from cribkit.domain.problem import BadInput
-from cribkit.domain.stock.movement import Movement, MovementKind, digest, parts, whole
+from cribkit.domain.stock.movement import Movement, MovementKind, digest, must_be_text, parts, whole
 from cribkit.store.crib import Crib
 from cribkit.store.rows import MOVEMENT, movement_of
 
@@ -28,6 +28,7 @@ class Entry:
 
 def post(crib: Crib, movement: Movement, at: str) -> Movement:
     """Append one movement, posted at this time (UTC, ISO 8601); refused where less is there than it takes."""
+    must_be_text(movement.by, movement.lot, movement.holder, movement.job, movement.note)
     connection = crib.connection
     last = connection.execute("SELECT id, digest FROM movement ORDER BY id DESC LIMIT 1").fetchone() or (0, "")
     posted = replace(movement, id=last[0] + 1, at=at)

@@ -15,6 +15,8 @@ from dataclasses import dataclass, replace
 from enum import StrEnum
 from hashlib import sha256
 
+from cribkit.domain.problem import BadInput
+
 STEP = 1000  # parts of one unit
 
 
@@ -72,6 +74,18 @@ class Movement:
     def outside(self) -> int:
         """Change of what is out."""
         return EFFECT[self.kind][1] * self.amount
+
+
+LONGEST = 1000  # characters of a name, a note or a reason
+
+
+def must_be_text(*texts: str) -> None:
+    """Names, notes and reasons are printable text: BadInput for control characters, broken letters or endless text."""
+    for text in texts:
+        if len(text) > LONGEST or not text.isprintable():
+            shown = ascii(text[:40])
+            todo = f"write letters, digits and signs on one line, at most {LONGEST}."
+            raise BadInput.of("bad-text", f"{shown} cannot be kept as text", todo)
 
 
 def parts(amount: float) -> int:
