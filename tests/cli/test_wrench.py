@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+import re
 from pathlib import Path
 
 import pytest
@@ -227,3 +228,21 @@ def test_a_drive_or_a_head_asks_for_a_way_over_parts_on_hand(run):
 def test_a_drive_or_a_head_that_is_not_known_is_refused(run, words):
     done = run("wrench", "covers", "110 N·m", *words, *ON)
     assert getattr(done.exception, "exit_code", None) == 2
+
+
+def test_the_page_names_every_key_of_the_answers(run):
+    page = (Path(__file__).parents[2] / "docs" / "torque.md").read_text(encoding="utf-8")
+
+    def keys(value: object) -> set[str]:
+        if isinstance(value, dict):
+            return set(value).union(*(keys(part) for part in value.values()))
+        return set().union(*(keys(part) for part in value)) if isinstance(value, list) else set()
+
+    for words in (("covers", "110 N·m"), ("list",), ("picture",), ("gaps",)):
+        done = run("wrench", *words, "--json", *ON)
+        line = next(line for line in page.splitlines() if line.startswith(f"| `wrench {words[0]}`"))
+        named = set(re.findall(r"`([a-z_0-9]+)(?:\[\])?`", line))
+        more = {"wrenches", "usable_low"} if words[0] == "picture" else set()
+        shared = set(re.findall(r"`([a-z_0-9]+)(?:\[\])?`", page)) if more else named
+        missing = keys(json.loads(done.stdout)["result"]) - shared - {"procedure", "id", "kind", "line"}
+        assert missing == set(), words

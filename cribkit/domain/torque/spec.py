@@ -104,7 +104,9 @@ def read_tolerance(tolerance: str, wanted: Wanted) -> tuple[float, float, bool]:
         return minus / 100, plus / 100, True
     from cribkit.domain.quantity import torque_unit
 
-    per = (torque_unit(shape["unit"]) if shape["unit"].strip(" .") else wanted.unit).nm
+    if not shape["unit"].strip(" ."):
+        raise unreadable(tolerance, f"write {plus:g} % or {plus:g} {wanted.unit}: a number alone may mean either")
+    per = torque_unit(shape["unit"]).nm
     return minus * per, plus * per, False
 
 
