@@ -14,6 +14,7 @@ from cribkit.cli.opening import reading, writing
 from cribkit.cli.options import As, By, Demo, Form, Json, On, form, now, parse_date, person, today
 from cribkit.cli.output import emit
 from cribkit.domain.problem import BadInput
+from cribkit.domain.stock.item import Kind
 
 
 def parse_expiry_option(text: str) -> dt.date:
@@ -307,7 +308,7 @@ def out(
 def history(
     ctx: typer.Context, tag: Tag, on: On = None, demo: Demo = False, as_: As = Form.TABLE, json: Json = False
 ) -> None:
-    """Everything that happened to an item.
+    """Everything that happened to an item; of a torque wrench its certificates and events too.
 
     Example: cribkit history SK-002
     """
@@ -315,7 +316,14 @@ def history(
     from cribkit.report.ledger import history_list
 
     with reading(ctx, demo) as crib:
-        emit(history_list(*past(crib, tag, today(on))), form(as_, json))
+        item, lines = past(crib, tag, today(on))
+        answer = history_list(item, lines)
+        if item.kind is Kind.WRENCH:
+            from cribkit.desk.recording import life_lines
+            from cribkit.report.wrench_life import with_life
+
+            answer = with_life(answer, life_lines(crib, item.tag))
+        emit(answer, form(as_, json))
 
 
 def jobs(

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import datetime as dt
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, replace
 
 from cribkit.desk.tracing import Trace, trace_found
@@ -185,6 +185,49 @@ def certificate_of(known: Life, tag: str, number: str = "") -> Kept:
     return found[-1]
 
 
+@dataclass(frozen=True, slots=True)
+class LifeLine:
+    """One line of a wrench's life, in words."""
+
+    line: int
+    at: str
+    day: dt.date
+    what: str
+    by: str
+    note: str
+    certificate: str  # its number; "" where the line has none
+    withdrawn: bool
+
+
+def life_lines(crib: Crib, tag: str) -> tuple[LifeLine, ...]:
+    """Certificates and events of a wrench, in the order of recording."""
+    known = life(crib, tag)
+    papers = {kept.line.id: kept for kept in known.certificates}
+    gone = {line.withdraws for line in known.lines}
+    return tuple(
+        LifeLine(
+            line.id,
+            line.at,
+            line.day,
+            line.what,
+            line.by,
+            words_of(line, papers),
+            papers[line.id].certificate.number if line.id in papers else "",
+            line.id in gone,
+        )
+        for line in known.lines
+    )
+
+
+def words_of(line: Line, papers: Mapping[int, Kept]) -> str:
+    """What a line says: a certificate's outcome, what was withdrawn, the note."""
+    kept = papers.get(line.id)
+    said = f"{kept.certificate.number}: {kept.fitness.value}, {kept.why}" if kept else ""
+    back = papers.get(line.withdraws or 0)
+    took = f"takes back {back.certificate.number}" if back else ""
+    return "; ".join(part for part in (said, took, line.note) if part)
+
+
 def shop_rules(crib: Crib) -> Rules:
     """The shop's rules for due dates."""
     return rules(crib)
@@ -212,12 +255,14 @@ def change_rules(crib: Crib, wanted: Rules, posted: Posted) -> Rules:
 
 __all__ = [
     "GuardBand",
+    "LifeLine",
     "Posted",
     "Recorded",
     "certificate_of",
     "change_rules",
     "changed",
     "find_wrench",
+    "life_lines",
     "note_event",
     "record",
     "shop_rules",

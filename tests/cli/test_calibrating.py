@@ -177,6 +177,31 @@ def test_what_happened_is_noted_and_a_wrong_certificate_withdrawn(run: Run, stro
     assert run("wrench", "event", "TW-9", "dropped", *BY, *ON).exception is not None
 
 
+def test_the_history_of_a_wrench_has_its_certificates_and_events(run: Run, strong: str) -> None:
+    run("wrench", "record", "TW-1", "--from", strong, *BY, *ON)
+    run("wrench", "event", "TW-1", "dropped", "--note", "from the lift", *BY, *ON)
+    run("wrench", "withdraw", "TW-1", "SD-26-101", "--reason", "wrong wrench", *BY, *ON)
+    page = run("history", "TW-1", *ON).output
+    assert page.partition("Calibration and events:\n")[2] == LIFE
+    lines = json.loads(run("history", "TW-1", "--json", *ON).stdout)["result"]["life"]
+    assert " ".join(lines[0]) == "line at day what by note certificate withdrawn"
+    assert [(line["what"], line["certificate"], line["withdrawn"]) for line in lines] == [
+        ("calibrated", "SD-26-101", True),
+        ("dropped", "", False),
+        ("withdrawn", "", False),
+    ]
+
+
+LIFE = """\
+line    day         what        by       note
+------  ----------  ----------  -------  ------------------------------------
+1       2026-11-20  calibrated  R. Vale  SD-26-101: ready, every point of its
+                                         usable range passed
+2       2026-11-25  dropped     R. Vale  from the lift
+3       2026-11-25  withdrawn   R. Vale  takes back SD-26-101; wrong wrench
+"""
+
+
 def test_labels_say_in_words_what_may_be_done(run: Run, tmp_path: Path) -> None:
     path = tmp_path / "c.csv"
     path.write_text(sheet("TW-1", "SD-26-101", GOOD | {"20": "18"}), encoding="utf-8")
