@@ -1,13 +1,21 @@
 """The documents say what the tables say, and their example can be recorded."""
 
+import re
+from collections.abc import Iterator, Mapping
 from pathlib import Path
 
+from cribkit.desk.advice import advise
 from cribkit.desk.certificates import read_rows
-from cribkit.desk.recording import record
+from cribkit.desk.due_list import due_list
+from cribkit.desk.papers import labels
+from cribkit.desk.recording import record, shop_rules
 from cribkit.domain.calibration.points import plan_for
 from cribkit.domain.torque.kinds import mechanisms
+from cribkit.report.calibration import advice_answer, policy_answer, record_answer, wrench_answer
+from cribkit.report.due import due_answer
+from cribkit.report.wrench_sheet import label_answer
 from cribkit.store.seed.sheet import parse_sheet
-from tests.calibration.world import crib_at, posted
+from tests.calibration.world import STRONG, TODAY, calibrate, crib_at, posted, work, wrench
 
 DOCS = Path(__file__).parent.parent.parent / "docs"
 WRENCH = """\
@@ -44,3 +52,32 @@ def test_the_example_of_a_certificate_can_be_recorded(tmp_path: Path) -> None:
         assert problems == ()
         (one,) = record(crib, entries, posted())
         assert (one.finding.fitness, one.finding.found_out, one.finding.warnings) == ("ready", True, ())
+
+
+def test_the_json_page_names_every_key(tmp_path: Path) -> None:
+    page = (DOCS / "json.md").read_text(encoding="utf-8")
+    with crib_at(tmp_path) as crib:
+        work(crib, "J-1", "TW-1", "2026-06-01", setting=100)
+        recorded = (calibrate(crib, "TW-1", "SD-26-101", "2026-11-20", STRONG),)
+        answers = [
+            record_answer(recorded),
+            due_answer(due_list(crib, (), TODAY, 300)),
+            advice_answer(advise(crib)),
+            policy_answer(shop_rules(crib)),
+            label_answer(labels(crib, (), TODAY)),
+            wrench_answer("wrench event", wrench(crib, "TW-1"), "noted"),
+        ]
+    keys = {key for answer in answers for key in keys_of(answer.result())}
+    named = set(re.findall(r"`(?:result\.)?(\w+)(?:\[\])?`", page))
+    assert keys - named == set()
+
+
+def keys_of(value: object) -> Iterator[str]:
+    """Every key of a JSON value, however deep."""
+    if isinstance(value, Mapping):
+        for key, inner in value.items():
+            yield key
+            yield from keys_of(inner)
+    elif isinstance(value, list | tuple):
+        for inner in value:
+            yield from keys_of(inner)
