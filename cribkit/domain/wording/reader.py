@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from functools import cache
 
-from cribkit.domain.wording import shapes
+from cribkit.domain.wording import handtools, shapes, squares, stores
 from cribkit.domain.wording.lexer import Token, lex
 from cribkit.domain.wording.meaning import Meaning
 from cribkit.domain.wording.reading import Reading
@@ -20,7 +20,7 @@ def read_one(text: str, kind: str = "") -> Meaning:
     """The meaning of one text without alternatives."""
     reading = Reading(text, lex(tidy(text)))
     name_words(reading)
-    shapes.find_square(reading)
+    squares.find_square(reading)
     choose_family(reading, kind)
     family = tables().families.get(reading.family)
     if family:
@@ -170,7 +170,7 @@ def choose_family(reading: Reading, kind: str) -> None:
         _best_name(reading, kind, wider | reading.hints)
         if first and not first < reading.name:
             _best_name(reading, kind, main | reading.hints)
-    shapes.settle(reading)
+    squares.settle(reading)
 
 
 def _best_name(reading: Reading, kind: str, words: set[str]) -> None:
@@ -185,7 +185,7 @@ def _best_name(reading: Reading, kind: str, words: set[str]) -> None:
                 explained = len(words & (name | told.absorbs))
                 fits = 1 if kind and told.kind == kind else 0
                 grouped = 1 if "set" in name else 0
-                counted = 2 * (len(name & said) + grouped) - len(name & said & shapes.PROFILES.keys())
+                counted = 2 * (len(name & said) + grouped) - len(name & said & handtools.PROFILES.keys())
                 score = (counted, fits, explained, 1 if head in name else 0, len(name))
                 if score > best:
                     best = score
@@ -198,7 +198,7 @@ def spend_words(reading: Reading) -> None:
     family = known.families.get(reading.family)
     for said in reading.words:
         word = said.word
-        if said.how == "unread" and said.text in shapes.GLOVES and shapes.takes_word(reading, said):
+        if said.how == "unread" and said.text in stores.GLOVES and shapes.takes_word(reading, said):
             said.how = "attribute"
         if said.how == "unread" or said.used:
             continue

@@ -1,0 +1,268 @@
+"""The numbers of hand tools: sockets, bits, spanners, extensions, adapters, torque wrenches."""
+
+from __future__ import annotations
+
+from itertools import pairwise
+
+from cribkit.domain.wording.lexer import Token
+from cribkit.domain.wording.measure import number
+from cribkit.domain.wording.reading import Reading
+from cribkit.domain.wording.sizes import Length, square
+from cribkit.domain.wording.squares import lone_square, missing_square, one_size, points
+from cribkit.domain.wording.stores import any_numbers
+from cribkit.domain.wording.tips import tip_from_numbers
+
+
+def socket(reading: Reading) -> None:
+    """Size across flats, square, points; a thread beside it is the bolt's, the flutes are the filter's."""
+    points(reading)
+    reading.take("thread")
+    if token := reading.take("flutes"):
+        reading.set("flutes", token.values[0])
+    one_size(reading, 3, 105)
+    _doubt_hex(reading)
+
+
+def _doubt_hex(reading: Reading) -> None:
+    """ "hex socket" is a six-point socket to some and a bit socket to others."""
+    if reading.family == "socket" and any(said.text == "hexagon" for said in reading.words):
+        reading.attributes.setdefault("points", "6")
+    if (
+        reading.family == "socket"
+        and reading.has("hex")
+        and "points" not in reading.attributes
+        and not reading.has("sixpoint")
+    ):
+        reading.doubts.append("hex socket: six point, or a bit?")
+
+
+# What a tip is, by the word for it and by the letters of its code.
+PROFILES = {
+    "insidehex": "hex",
+    "hex": "hex",
+    "sixlobe": "T",
+    "triplesquare": "XZN",
+    "phillips": "PH",
+    "pozidriv": "PZ",
+    "slotted": "slot",
+    "robertson": "R",
+    "jis": "JIS",
+    "ribe": "RIBE",
+}
+TIPPED = frozenset({"key", "bit", "screwdriver", "bit-socket", "lobe-socket", "set-bit"})
+
+
+def profile(reading: Reading) -> None:
+    """The profile of the tip, by its code or its word; two that disagree are a doubt."""
+    said = {PROFILES[word] for word in reading.said() if word in PROFILES and word != "hex"}
+    tip = reading.attributes.get("tip", "")
+    code = tip.rstrip("0123456789.") if " " not in tip else tip.split(" ")[0]
+    if code in ("E", "IP"):
+        said -= {"T"}
+    told = said | ({code} if code else set())
+    if len(told) > 1:
+        reading.doubts.append(" or ".join(sorted(told)))
+    elif told:
+        reading.set("profile", told.pop())
+    elif reading.has("hex") and reading.family != "lobe-socket":
+        reading.set("profile", "hex")
+    reading.attributes.pop("side", None) if code in ("T", "IP", "E", "hex") else None
+
+
+def tip_shape(reading: Reading) -> None:
+    """A tip, perhaps a length."""
+    if not reading.has("sixlobe", "fivelobe", "triplesquare", "phillips", "slotted", "robertson", "ribe", "pozidriv"):
+        reading.hints.add("insidehex")
+    tip_from_numbers(reading)
+    _rest_length(reading)
+
+
+def bit_socket(reading: Reading) -> None:
+    """A tip and a square."""
+    missing_square(reading)
+    tip_from_numbers(reading)
+    _rest_length(reading)
+
+
+def bit(reading: Reading) -> None:
+    """A tip, the hex shank, a length."""
+    tokens = [token for token in reading.tokens if token.kind != "dash"]
+    for place, token in enumerate(tokens):
+        after = tokens[place + 1].text if place + 1 < len(tokens) else ""
+        later = tokens[place + 2].text if place + 2 < len(tokens) else ""
+        if token.kind != "num" or token.used or not _shank_size(token):
+            continue
+        shank = after in ("shank", "shk", "drive") or later in ("shank", "shk", "drive")
+        another = (
+            "tip" in reading.attributes or len(reading.numbers()) > 1 or any(one.kind == "numbered" for one in tokens)
+        )
+        if shank or (after in ("hex", "hexagon", "hx") and another):
+            token.used = True
+            reading.set("shank", Length(number(token.values[0]), token.unit or "in").text)
+            reading.use("shank", "drive")
+    tip_from_numbers(reading)
+    _rest_length(reading)
+
+
+def _shank_size(token: Token) -> bool:
+    """Whether a number is the hex shank of bits: 1/4 or 5/16 in, 10 mm."""
+    return (token.unit != "mm" and token.values[0] in ("1/4", "5/16")) or (
+        token.unit == "mm" and token.values[0] == "10"
+    )
+
+
+def screwdriver(reading: Reading) -> None:
+    """A tip and the blade's length."""
+    tip_from_numbers(reading)
+    _rest_length(reading)
+
+
+def _rest_length(reading: Reading) -> None:
+    """A single measured number that is left, or one after "x", is the length in mm."""
+    for before, token in pairwise(reading.tokens):
+        crossed = before.kind == "by" or before.text == "x"
+        if token.kind == "num" and not token.used and not token.unit and crossed and token.values[0].isdigit():
+            token.unit = "mm"
+    for group in reading.numbers():
+        if (
+            len(group.tokens) == 1
+            and group.tokens[0].unit
+            and float(group.lengths()[0].mm) >= 15
+            and "length" not in reading.attributes
+        ):
+            group.use()
+            reading.set("length", group.lengths()[0].text)
+
+
+def wrench(reading: Reading) -> None:
+    """One or two sizes across flats."""
+    points(reading)
+    reading.take("teeth")
+    sizes: list[Length] = []
+    for group in reading.numbers():
+        lengths = group.lengths()
+        fits = all(2.5 <= float(length.mm) <= 120 for length in lengths)
+        bare = not any(token.unit or "/" in token.text for token in group.tokens)
+        if (
+            group.relation == "range"
+            and lengths[0].text != lengths[-1].text
+            and fits
+            and len(lengths) == 2
+            and not reading.has("set")
+        ):
+            continue
+        if fits and not (bare and sizes):
+            sizes += lengths
+            group.use()
+    if (
+        len(sizes) > 1
+        and len({length.text for length in sizes}) > 1
+        and reading.family == "combination-wrench"
+        and len(sizes) > 2
+    ):
+        reading.doubts.append("several sizes")
+    if sizes:
+        texts = sorted(
+            {length.text for length in sizes}, key=lambda text: (float(number(text.split()[0].replace("-", " "))), text)
+        )
+        reading.set("size", " x ".join(texts))
+
+
+def drive_only(reading: Reading) -> None:
+    """The square, then whatever else is measured."""
+    lone_square(reading)
+    if token := reading.take("teeth"):
+        reading.set("teeth", token.values[0])
+    any_numbers(reading)
+
+
+def extension(reading: Reading) -> None:
+    """The square and a length."""
+    lone_square(reading)
+    for group in reading.numbers():
+        if len(group.tokens) == 1 and "length" not in reading.attributes and float(group.lengths()[0].mm) >= 20:
+            group.use()
+            reading.set("length", group.lengths()[0].text)
+    if "drive" not in reading.attributes:
+        for group in reading.numbers():
+            if len(group.tokens) == 1 and square(group.tokens[0]):
+                group.use()
+                reading.set("drive", square(group.tokens[0]))
+
+
+def adapter(reading: Reading) -> None:
+    """Two squares. The female end takes the tool's drive, the male end gives the next; female is named first."""
+    for token in reading.tokens:
+        if token.kind == "num" and token.unit == "m" and token.values[0] == "1":
+            token.unit, token.gender = "in", "m"
+    tokens = [token for token in reading.tokens if token.kind == "num" and square(token)]
+    hexed = [place for place, token in enumerate(reading.tokens) if token.text in ("hex", "shank")]
+    tokens = tokens[:2]
+    drives = [square(token) for token in tokens]
+    reading.attributes.pop("drive", None)
+    reading.attributes.pop("drive2", None)
+    reading.attributes.pop("gender", None)
+    if "length" in reading.attributes and reading.attributes.get("length_class") == "long":
+        reading.attributes.pop("length_class")
+    genders = _genders(reading, tokens)
+    for token in tokens:
+        token.used = True
+    reading.use("drive", "square", "female", "male")
+    if hexed:
+        reading.set("hex_end", "yes")
+        reading.use("hex", "shank")
+    if len(drives) == 2:
+        swap = genders[0] == "m" or genders[1] == "f"
+        if genders[0] and (genders[0] == genders[1] or genders[0] == "?"):
+            reading.doubts.append("two ends of one gender")
+        drives = drives[::-1] if swap else drives
+        reading.set("drive_in", drives[0])
+        reading.set("drive_out", drives[1])
+    elif drives:
+        reading.set("drive_in" if genders[0] != "m" else "drive_out", drives[0])
+
+
+_ENDS = {"female": "f", "fem": "f", "f": "f", "internal": "f", "male": "m", "m": "m", "external": "m"}
+
+
+def _genders(reading: Reading, squares: list[Token]) -> list[str]:
+    """f or m of each square: stuck to the number, or the words about ends in the order of the numbers."""
+    said = []
+    for token in reading.tokens:
+        if any(token is one for one in squares):
+            said += [token.gender] if token.gender else []
+        elif token.kind == "word" and token.text in _ENDS:
+            said.append(_ENDS[token.text])
+    if len(said) > len(squares):
+        return ["?" for _ in squares]
+    if len(said) == 1 and len(squares) == 2:
+        return (
+            [*said, ""]
+            if squares[0].gender or not _between(reading, squares)
+            else _one_gender(reading, squares, said[0])
+        )
+    return [*said, *("" for _ in squares)][: len(squares)]
+
+
+def _between(reading: Reading, squares: list[Token]) -> bool:
+    return not squares[0].gender
+
+
+def _one_gender(reading: Reading, squares: list[Token], gender: str) -> list[str]:
+    """Only one end is named: that of the number that the word stands nearest to."""
+    word = next(place for place, token in enumerate(reading.tokens) if token.text in _ENDS or token.gender)
+    places = [next(place for place, token in enumerate(reading.tokens) if token is one) for one in squares]
+    return [gender, ""] if abs(places[0] - word) <= abs(places[1] - word) else ["", gender]
+
+
+def torque(reading: Reading) -> None:
+    """A range in N·m and a square."""
+    lone_square(reading)
+    scales = []
+    while token := reading.take("torque"):
+        scales.append(token.values)
+    ranges = [values for values in scales if len(values) == 2]
+    if ranges:
+        reading.set("range", " - ".join(ranges[0]) + " N·m")
+    elif scales:
+        reading.set("range", f"{scales[0][0]} N·m")

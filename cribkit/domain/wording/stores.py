@@ -1,0 +1,431 @@
+"""The numbers of what is used up or fitted: threads, seals, clamps, fluids; measures of any kind."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from fractions import Fraction
+
+from cribkit.domain.wording.lexer import Token
+from cribkit.domain.wording.measure import decimal, number, tell_decimal
+from cribkit.domain.wording.reading import Reading
+from cribkit.domain.wording.sizes import Length
+from cribkit.domain.wording.squares import missing_square, one_size, points
+from cribkit.domain.wording.tables import tables
+
+
+def thread(reading: Reading) -> None:
+    """A thread, its pitch, a length and a grade."""
+    token = reading.take("thread")
+    if token:
+        name, pitch, length = token.values
+        reading.set("thread", name)
+        if pitch:
+            reading.set("pitch", pitch)
+        if length:
+            reading.set("bolt_length", f"{length} mm")
+    elif inch := reading.take("unc"):
+        reading.set("thread", f"{inch.values[0]}-{inch.values[1]}")
+        if inch.values[2]:
+            reading.set("bolt_length", Length(number(inch.values[2].replace("-", " ")), "in").text)
+    if grade := reading.take("bolt_grade"):
+        reading.set("bolt_grade", grade.values[0])
+    _thread_rest(reading)
+
+
+def _thread_rest(reading: Reading) -> None:
+    if token := reading.take("pitch"):
+        reading.set("pitch", tell_decimal(token.values[0] or token.values[1]))
+    for group in reading.numbers():
+        lengths = group.lengths()
+        if "thread" not in reading.attributes and len(lengths) == 2 and group.relation == "by":
+            group.use()
+            reading.set("thread", lengths[0].text)
+            reading.set("bolt_length", lengths[1].text)
+        elif "thread" in reading.attributes and len(lengths) == 1:
+            if 0.2 < float(lengths[0].mm) <= 3 and "pitch" not in reading.attributes:
+                reading.set("pitch", decimal(lengths[0].mm))
+                group.use()
+            elif "bolt_length" not in reading.attributes and group.tokens[0].unit:
+                reading.set("bolt_length", lengths[0].text)
+                group.use()
+        elif (
+            "thread" not in reading.attributes
+            and len(lengths) == 1
+            and (group.tokens[0].unit or "/" in group.tokens[0].text)
+        ):
+            reading.set("thread", lengths[0].text if lengths[0].unit != "mm" else f"M{decimal(lengths[0].mm)}")
+            group.use()
+    if "length" in reading.attributes:
+        reading.attributes.setdefault("bolt_length", reading.attributes.pop("length"))
+
+
+def two_ends(first: str, second: str, third: str = "") -> Callable[[Reading], None]:
+    """Measures in a row, such as inside x outside x thickness; words like ID and OD beside a number rule."""
+
+    def read(reading: Reading) -> None:
+        _named_measures(reading, first, second)
+        if token := reading.take("thread"):
+            across, pitch, far = token.values
+            reading.set(first, f"{across.removeprefix('M')} mm")
+            for key, given in ((second, pitch or far), (third, far if pitch else "")):
+                if key and given:
+                    reading.set(key, f"{given} mm")
+        for group in reading.numbers():
+            lengths = group.lengths()
+            names = [name for name in (first, second, third) if name and name not in reading.attributes]
+            if group.relation != "range" and (
+                group.tokens[0].unit or len(lengths) > 1 or "/" in group.tokens[0].text or "." in group.tokens[0].text
+            ):
+                if len(lengths) > 1 and lengths[0].text == reading.attributes.get(first):
+                    lengths = lengths[1:]
+                for name, length in zip(names, lengths, strict=False):
+                    reading.set(name, length.text)
+                group.use()
+
+    return read
+
+
+_BESIDE = {
+    "id": 0,
+    "i/d": 0,
+    "inside": 0,
+    "inner": 0,
+    "bore": 0,
+    "od": 1,
+    "o/d": 1,
+    "outer": 1,
+    "outside": 1,
+    "cs": 1,
+    "section": 1,
+    "cord": 1,
+    "c/s": 1,
+    "thick": 2,
+    "thk": 2,
+    "wide": 1,
+}
+
+
+def _named_measures(reading: Reading, first: str, second: str) -> None:
+    for place, token in enumerate(reading.tokens):
+        if token.kind != "num" or token.used:
+            continue
+        beside = [other.text for other in reading.tokens[max(place - 1, 0) : place + 2] if other.kind == "word"]
+        after = reading.tokens[place + 1].text if place + 1 < len(reading.tokens) else ""
+        word = after if after in _BESIDE else next((text for text in beside if text in _BESIDE), "")
+        if word:
+            name = (first, second, "thickness")[_BESIDE[word]]
+            token.used = True
+            for said in reading.words:
+                if said.text in (word, "x"):
+                    said.used, said.how = True, "known"
+            unit = token.unit or ("in" if "/" in token.text else "mm")
+            reading.set(name, Length(number(token.values[0].replace("-", " ")), unit).text)
+            reading.use(word, "internal", "external")
+
+
+def clamp(reading: Reading) -> None:
+    """The range of hoses that a clamp closes on, in mm."""
+    for group in reading.numbers():
+        lengths = group.lengths()
+        if len(lengths) == 2 and lengths[0].mm < lengths[1].mm:
+            group.use()
+            reading.set("range", f"{decimal(lengths[0].mm)} - {decimal(lengths[1].mm)} mm")
+        elif len(lengths) == 1 and (group.tokens[0].unit or "/" in group.tokens[0].text or "." in group.tokens[0].text):
+            group.use()
+            reading.set("range", f"{decimal(lengths[0].mm)} mm")
+
+
+def tie(reading: Reading) -> None:
+    """Length and width of a tie: the longer is the length."""
+    for group in reading.numbers():
+        lengths = sorted(group.lengths(), key=lambda length: -length.mm)
+        if group.tokens[-1].unit or len(lengths) > 1:
+            group.use()
+            for length in lengths:
+                reading.set("length" if float(length.mm) >= 50 else "width", length.text)
+
+
+GLOVES = {
+    "extralarge": "XL",
+    "s": "S",
+    "small": "S",
+    "m": "M",
+    "medium": "M",
+    "l": "L",
+    "large": "L",
+    "xl": "XL",
+    "xxl": "XXL",
+    "xs": "XS",
+}
+GLOVE_NUMBERS = {"6": "XS", "7": "S", "8": "M", "9": "L", "10": "XL", "11": "XXL"}  # EN 420 hand sizes, from memory
+
+
+GLOVE_TYPES = {
+    "mechanics": "work",
+    "work": "work",
+    "disposable": "disposable",
+    "exam": "disposable",
+    "examination": "disposable",
+    "examining": "disposable",
+    "leather": "rigger",
+    "welding": "welding",
+    "chemical": "chemical",
+    "gauntlet": "chemical",
+}
+
+
+def glove(reading: Reading) -> None:
+    """The size of a glove: a letter or a number."""
+    for group in reading.numbers():
+        token = group.tokens[0]
+        if not token.unit and token.values[0] in GLOVE_NUMBERS and len(group.tokens) == 1:
+            token.used = True
+            reading.set("glove_size", GLOVE_NUMBERS[token.values[0]])
+        elif token.unit:
+            group.use()
+    for kind in ("numbered", "power", "percent"):
+        reading.take(kind)
+    if rated_class := reading.take("class"):
+        reading.set("class", rated_class.values[0])
+
+
+def grit(reading: Reading) -> None:
+    """The grit number."""
+    if token := reading.take("grit"):
+        reading.set("grit", token.values[0] or token.values[1])
+    else:
+        for group in reading.numbers():
+            token = group.tokens[0]
+            if (
+                len(group.tokens) == 1
+                and not token.unit
+                and token.values[0].isdigit()
+                and 24 <= int(token.values[0]) <= 5000
+            ):
+                token.used = True
+                reading.set("grit", token.values[0])
+    dims(reading)
+
+
+def oil(reading: Reading) -> None:
+    """Viscosity, GL class, DOT grade, other grades."""
+    if token := reading.take("visc"):
+        one, two, single, iso, axle = token.values
+        reading.set(
+            "viscosity", f"{one}W-{two}" if one else f"SAE {single}" if single else f"ISO {iso}" if iso else f"{axle}W"
+        )
+    while token := reading.take("dot"):
+        grade = token.values[0]
+        reading.attributes["dot"] = ";".join(
+            sorted({*filter(None, reading.attributes.get("dot", "").split(";")), grade})
+        )
+        if "lv" in token.values[1]:
+            reading.traits.add("low-viscosity")
+        _more_dots(reading)
+    if token := reading.take("gl"):
+        reading.set("gl", token.values[0])
+    if reading.family in ("pag-oil", "poe-oil", "hydraulic-oil", "compressor-oil"):
+        for group in reading.numbers():
+            if (
+                len(group.tokens) == 1
+                and not group.tokens[0].unit
+                and group.tokens[0].values[0] in ("22", "32", "46", "68", "100", "150")
+            ):
+                group.use()
+                reading.set("viscosity", f"ISO {group.tokens[0].values[0]}")
+    packing(reading)
+
+
+def _more_dots(reading: Reading) -> None:
+    """ "DOT 3 and 4", "DOT 3/4": the second number is a grade too."""
+    for place, token in enumerate(reading.tokens):
+        if token.kind != "dot":
+            continue
+        after = reading.tokens[place + 1 : place + 4]
+        for later in after:
+            if later.kind == "num" and later.values[0] in ("3", "4", "5", "5.1") and not later.unit:
+                later.used = True
+                reading.attributes["dot"] = ";".join(sorted({*reading.attributes["dot"].split(";"), later.values[0]}))
+
+
+def packing(reading: Reading) -> None:
+    """How much a container holds: nothing that a match hangs on."""
+    for token in reading.tokens:
+        if token.kind in ("volume", "mass", "percent", "temp", "nlgi") and not token.used:
+            token.used = True
+            if token.kind == "nlgi":
+                reading.set("nlgi", token.values[0])
+            if token.kind == "temp":
+                reading.set("temperature", token.text.strip())
+
+
+LOCK_COLOURS = {"blue": "medium", "red": "high", "purple": "low", "green": "wicking"}
+# Common catalogue numbers of anaerobics by strength. From memory, common practice.
+LOCK_NUMBERS = {
+    "222": "low",
+    "242": "medium",
+    "243": "medium",
+    "262": "high",
+    "263": "high",
+    "270": "high",
+    "271": "high",
+    "272": "high",
+    "277": "high",
+}
+
+
+def lock(reading: Reading) -> None:
+    """Strength of an anaerobic adhesive; by its usual colour where it is not said."""
+    packing(reading)
+    for group in reading.numbers():
+        strength = LOCK_NUMBERS.get(group.tokens[0].values[0])
+        if strength and len(group.tokens) == 1:
+            group.use()
+            reading.set("strength", strength)
+
+
+def chem(reading: Reading) -> None:
+    """A chemical: its pack does not matter, its traits are words."""
+    packing(reading)
+
+
+def part(reading: Reading) -> None:
+    """A part of a vehicle: told by its place, sometimes by its measures."""
+    for kind in ("thread",):
+        if token := reading.take(kind):
+            reading.set("thread", token.values[0])
+    while code := reading.take("mixed"):
+        put_place(reading, code.text.strip("-"))
+    for group in reading.numbers():
+        token = group.tokens[0]
+        if len(group.tokens) == 1 and not token.unit and "/" not in token.text:
+            token.used = True
+            put_place(reading, token.values[0])
+    dims(reading)
+
+
+def put_place(reading: Reading, word: str) -> None:
+    places = set(filter(None, reading.attributes.get("place", "").split(" ")))
+    reading.attributes["place"] = " ".join(sorted(places | {word}))
+
+
+def dims(reading: Reading) -> None:
+    """Measures without a name of their own, as a set."""
+    found = set()
+    for group in reading.numbers():
+        lengths = group.lengths()
+        if (
+            group.tokens[-1].unit
+            or group.tokens[0].unit
+            or len(lengths) > 1
+            or "/" in group.tokens[0].text
+            or "." in group.tokens[0].text
+        ):
+            group.use()
+            join = " to " if group.relation == "range" else " x "
+            found |= (
+                {join.join(length.text for length in lengths)}
+                if group.relation == "range"
+                else {length.text for length in lengths}
+            )
+    if "length" in reading.attributes:
+        found.add(reading.attributes.pop("length"))
+    if found:
+        reading.set("dims", "; ".join(sorted(found)))
+
+
+def any_numbers(reading: Reading) -> None:
+    """Measures and ratings of any kind."""
+    points(reading)
+    dims(reading)
+    thread_token = reading.take("thread")
+    if thread_token:
+        reading.set("thread", thread_token.values[0])
+        if thread_token.values[1]:
+            reading.set("pitch", thread_token.values[1])
+    family = tables().families.get(reading.family)
+    lifting = family is not None and family.shape == "jack"
+    for token in [one for one in reading.tokens if not one.used]:
+        if token.kind == "ton" or (token.kind == "teeth" and lifting):
+            token.used = True
+            reading.set("capacity", f"{decimal(number(token.values[0]))} t")
+        elif token.kind == "mass":
+            token.used = True
+            _weight(reading, _grams(token), lifting)
+    for kind, name in (("flutes", "flutes"), ("deg", "angle")):
+        if one := reading.take(kind):
+            reading.set(name, one.values[0])
+    ratings = [
+        token
+        for token in reading.tokens
+        if token.kind in ("power", "pressure", "volume", "temp", "torque", "teeth", "percent") and not token.used
+    ]
+    for token in ratings:
+        token.used = True
+    if ratings:
+        reading.set("rating", "; ".join(sorted(rated(token) for token in ratings)))
+
+
+def _weight(reading: Reading, grams: str, lifting: bool) -> None:
+    """A weight; of lifting gear, from 100 kg, what it carries."""
+    mass = Fraction(grams.split()[0])
+    if lifting and mass >= 100_000:
+        reading.set("capacity", f"{decimal(mass / 1_000_000)} t")
+    else:
+        reading.set("weight", grams)
+
+
+_RATED = {"volt": "v", "volts": "v", "amp": "a", "amps": "a", "watt": "w", "watts": "w", "lumens": "lm", "lumen": "lm"}
+
+
+def rated(token: Token) -> str:
+    """A rating in one spelling: 12 volt is 12v."""
+    plain = "".join(token.text.split()).replace("-", "") if token.kind == "power" else "".join(token.text.split())
+    figures = plain.rstrip("abcdefghijklmnopqrstuvwxyz")
+    unit = plain[len(figures) :]
+    return figures + _RATED.get(unit, unit)
+
+
+def _grams(token: Token) -> str:
+    value, unit = number(token.values[0]), token.values[1]
+    factor = (
+        1000.0
+        if unit.startswith("k")
+        else 453.59237
+        if unit.startswith("lb")
+        else 28.349523
+        if unit.startswith("o")
+        else 1.0
+    )
+    return f"{float(value) * factor:.0f} g"
+
+
+def drill(reading: Reading) -> None:
+    """The diameter of a drill or the number of an extractor, then lengths and what else is measured."""
+    if token := reading.take("numbered"):
+        reading.set("size", f"no {token.values[0]}")
+    one_size(reading, 0.3, 80)
+    any_numbers(reading)
+
+
+def fuse(reading: Reading) -> None:
+    """A rating in A, V or W."""
+    found = [token for token in reading.tokens if token.kind == "power"]
+    for token in found:
+        token.used = True
+    if found:
+        reading.set("rating", "; ".join(sorted(rated(token) for token in found)))
+    dims(reading)
+
+
+def stud_tool(reading: Reading) -> None:
+    """A thread or size, or a range of them, perhaps a square."""
+    threads = [token for token in reading.tokens if token.kind == "thread" and not token.used]
+    if len(threads) == 2:
+        low, high = (token.values[0].removeprefix("M") for token in threads)
+        threads[0].used = threads[1].used = True
+        reading.set("dims", f"{low} mm to {high} mm")
+    elif token := reading.take("thread"):
+        reading.set("dims", f"{token.values[0].removeprefix('M')} mm")
+    missing_square(reading)
+    any_numbers(reading)
