@@ -127,7 +127,11 @@ def restock(
         from cribkit.report.restock import answer, explained
 
         found = work_out(crib, policy, jobs_of(policy, for_, plan, procedures, demo))
-        emit(explained(line_of(found, explain)) if explain else answer(found, every), written)
+        if explain:
+            line = line_of(found, explain)
+            emit(explained(line, found.ratios.get(line.held.tag)), written)
+        else:
+            emit(answer(found, every), written)
 
 
 def jobs_of(

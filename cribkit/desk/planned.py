@@ -15,8 +15,6 @@ from cribkit.domain.procedure import ToolNeed
 from cribkit.domain.stock.shelf import Planned
 from cribkit.store.stocking import Ratio
 
-TELLING = 3  # closed jobs from which on what was used counts more than the estimate (our own rule)
-
 
 @dataclass(frozen=True, slots=True)
 class PlannedNeeds:
@@ -93,9 +91,7 @@ def in_all(shares: Sequence[_Share], ratio: Ratio | None) -> list[Planned]:
 
 def factor_of(ratio: Ratio | None) -> float:
     """Used over estimated; 1 with too few closed jobs."""
-    if ratio is None or ratio.jobs < TELLING or ratio.planned <= 0:
-        return 1.0
-    return max(0.0, ratio.used) / ratio.planned
+    return max(0.0, ratio.used) / ratio.planned if ratio and ratio.counts else 1.0
 
 
 def merged(found: Sequence[Planned]) -> list[Planned]:

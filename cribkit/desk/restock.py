@@ -199,3 +199,6 @@ def line_of(result: Restock, tag: str) -> Line:
         if line.held.tag.casefold() == tag.casefold():
             return line
     raise BadInput.of("unknown-tag", f"there is no consumable {tag}", "see `cribkit restock --all`.", source=tag)
+
+
+__all__ = ["Known", "Ratio", "Restock", "WrenchDue", "lead_times", "line_of", "read", "restock"]

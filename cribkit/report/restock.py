@@ -6,10 +6,10 @@ from collections.abc import Iterable, Iterator
 from textwrap import wrap
 
 from cribkit.desk.plan import NotStocked
-from cribkit.desk.restock import Restock
+from cribkit.desk.restock import Ratio, Restock
 from cribkit.desk.results import Status
 from cribkit.domain.quantity import format_amount
-from cribkit.domain.stock.explain import Step, amount, explain, reason
+from cribkit.domain.stock.explain import Step, amount, explain, figure, reason
 from cribkit.domain.stock.purchase import Group
 from cribkit.domain.stock.reorder import Line
 from cribkit.report.answer import Answer, Listing
@@ -35,7 +35,9 @@ def page(result: Restock, width: int, every: bool) -> Iterator[str]:
     """The whole list, line by line."""
     yield from wrap(verdict(result), width)
     policy = result.policy
-    yield f"On {policy.today.isoformat()}; service {policy.service:.4g}, review every {policy.review_days} d."
+    yield from wrap(
+        f"On {policy.today.isoformat()}; service {policy.service:.4g}, review every {policy.review_days} d.", width
+    )
     if result.jobs:
         names = ", ".join(f"{job.name} by {job.on.isoformat()}" for job in result.jobs)
         yield from wrap(f"Plan: {names}.", width, subsequent_indent="  ")
@@ -127,9 +129,9 @@ def late_rows(result: Restock, width: int) -> Iterator[str]:
 # ---------------------------------------------------------------- the working of one line
 
 
-def explained(line: Line) -> Answer:
-    """The working of one line, to be checked with a calculator."""
-    steps = explain(line)
+def explained(line: Line, ratio: Ratio | None = None) -> Answer:
+    """The working of one line, to be checked with a calculator. `ratio`: what closed jobs used of the estimates."""
+    steps = (*learned(ratio), *explain(line))
     head = f"{line.held.tag}: {line.held.description}"
     return Answer(
         command="restock",
@@ -140,6 +142,17 @@ def explained(line: Line) -> Answer:
         },
         listing=lambda: Listing(("what", "sums", "result"), tuple((s.what, s.sums, s.result) for s in steps)),
         text=lambda width: "\n".join([*wrap(head, width), *wrap(reason(line), width), "", *working(steps, width)]),
+    )
+
+
+def learned(ratio: Ratio | None) -> Iterator[Step]:
+    """What closed jobs taught about the procedures' amounts."""
+    if ratio is None:
+        return
+    jobs = f"used ÷ estimated, {counted(ratio.jobs, 'closed job')}"
+    said = figure(ratio.used / ratio.planned)
+    yield Step(
+        jobs, f"{figure(ratio.used)} ÷ {figure(ratio.planned)}", said if ratio.counts else f"{said} (too few: 1)"
     )
 
 

@@ -31,10 +31,12 @@ MOVEMENTS = "SELECT tag, day, kind, amount, lot, job FROM movement ORDER BY id"
 USES = {"use": 1, "lost": 1, "count": -1}  # what a movement's amount says of use; thrown away is no demand
 GONE = {"scrap": 1, "lost": 1, "receive": -1, "found": -1}  # what it says of units that must be replaced
 EXPIRIES = "SELECT tag, lot, expires_on FROM lot WHERE expires_on IS NOT NULL"
+# A job that took an item out and used nothing of it counts; one that never had it says nothing.
 RATIOS = """
     SELECT job_consumable.tag, sum(planned), sum(used), count(*) FROM job_consumable
     JOIN job ON job.job = job_consumable.job AND job.state = 'closed'
-    JOIN (SELECT job, tag, sum(amount) AS used FROM movement WHERE kind = 'use' AND job <> '' GROUP BY job, tag) AS took
+    JOIN (SELECT job, tag, sum(CASE kind WHEN 'use' THEN amount ELSE 0 END) AS used FROM movement
+          WHERE kind IN ('use', 'issue') AND job <> '' GROUP BY job, tag) AS took
       ON took.job = job_consumable.job AND took.tag = job_consumable.tag
     WHERE planned > 0 GROUP BY job_consumable.tag
 """
@@ -44,6 +46,9 @@ UNFIT = """
     FROM item LEFT JOIN balance ON balance.tag = item.tag
     WHERE kind <> 'consumable' AND condition <> 'ok' GROUP BY item.tag
 """
+
+
+TELLING = 3  # closed jobs from which on what was used counts more than the estimate (our own rule)
 
 
 @dataclass(frozen=True, slots=True)
@@ -77,6 +82,11 @@ class Ratio:
     planned: float
     used: float
     jobs: int
+
+    @property
+    def counts(self) -> bool:
+        """Whether it rests on enough jobs to count more than the estimate."""
+        return self.jobs >= TELLING and self.planned > 0
 
 
 @dataclass(frozen=True, slots=True)

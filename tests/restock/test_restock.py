@@ -6,7 +6,7 @@ from pathlib import Path
 import pytest
 
 from cribkit.desk.orders import order, overview
-from cribkit.desk.restock import Restock, line_of, restock
+from cribkit.desk.restock import Ratio, Restock, line_of, restock
 from cribkit.domain.problem import BadInput
 from cribkit.domain.stock.held import Policy
 from cribkit.domain.stock.leadtime import Lead
@@ -179,6 +179,16 @@ def test_the_working_of_a_line_is_given_in_every_form(world: World) -> None:
     assert result["line"]["reorder_point"] == 6
     assert {"what": "demand per day", "sums": "2 ÷ 7", "result": "0.285714 each"} in result["working"]
     assert found.listing().columns == ("what", "sums", "result")
+
+
+def test_the_working_shows_what_closed_jobs_taught(world: World) -> None:
+    line = line_of(listed(world), "CP-1")
+    text = explained(line, Ratio(planned=20, used=30, jobs=3)).text
+    few = explained(line, Ratio(planned=20, used=30, jobs=2)).text
+    assert text
+    assert few
+    assert "used ÷ estimated, 3 closed jobs:       30 ÷ 20 = 1.5" in text(80)
+    assert "used ÷ estimated, 2 closed jobs:       30 ÷ 20 = 1.5 (too few: 1)" in few(80)
 
 
 def test_the_sheet_escapes_what_people_wrote(tmp_path: Path) -> None:

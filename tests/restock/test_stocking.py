@@ -87,6 +87,16 @@ def test_used_over_estimated_is_learned_from_closed_jobs_only(world: World) -> N
     assert stocking.ratios(world.crib) == {"GL-1": stocking.Ratio(16, 20, 2)}
 
 
+def test_a_job_that_took_an_item_and_used_nothing_counts_and_one_that_never_had_it_does_not(world: World) -> None:
+    world.move("receive", "GL-1", 300, on=-90)
+    for name in ("a", "b", "c"):
+        world.job(name, "[]", {"GL-1": 8})
+    world.use("GL-1", 8, on=-3, job="a")
+    world.move("issue", "GL-1", 8, on=-3, job="b")
+    world.move("return", "GL-1", 8, on=-3, job="b")
+    assert stocking.ratios(world.crib) == {"GL-1": stocking.Ratio(16, 8, 2)}
+
+
 def test_a_lost_or_scrapped_tool_is_to_be_replaced_until_one_came_or_it_was_found(world: World) -> None:
     assert worn(world) == ()
     world.move("scrap", "SK-8", 1, on=-9)

@@ -5,11 +5,12 @@ from __future__ import annotations
 import math
 from collections.abc import Iterable
 from dataclasses import dataclass, replace
+from heapq import heapify, heappop, heapreplace
 
 from cribkit.domain.stock.ordersize import SLACK
 from cribkit.domain.stock.reorder import Line
 
-NO_SUPPLIER = ""
+QUARTER = 91  # days of use beyond the target that may fill up an order (our own rule)
 
 
 @dataclass(frozen=True, slots=True)
@@ -54,33 +55,42 @@ def urgency(line: Line) -> tuple[object, ...]:
 
 
 def filled_up(group: Group) -> Group:
-    """Add pack after pack of what would be used up first, inside own maximum and shelf life, up to the minimum."""
-    lines = list(group.lines)
-    total, before = group.cost, group.cost
-    while total < group.minimum - SLACK:
-        at = min((n for n, line in enumerate(lines) if room(line)), key=lambda n: cover(lines[n]), default=None)
-        if at is None:
-            missing = f"{before:.2f} is below the minimum order of {group.minimum:.2f}: wait, or add something"
-            return replace(group, note=missing)
-        lines[at] = replace(lines[at], packs=lines[at].packs + 1, filled=lines[at].filled + 1)
+    """Add pack after pack of what would be used up first, as long as there is room, up to the minimum."""
+    lines, before = list(group.lines), group.cost
+    total, extra = before, [0] * len(lines)
+    waiting = [(cover(line, 0), at) for at, line in enumerate(lines) if room(line, 0)]
+    heapify(waiting)
+    while total < group.minimum - SLACK and waiting:
+        _, at = waiting[0]
+        extra[at] += 1
         total += lines[at].held.cost or 0.0
+        if room(lines[at], extra[at]):
+            heapreplace(waiting, (cover(lines[at], extra[at]), at))
+        else:
+            heappop(waiting)
+    if total < group.minimum - SLACK:
+        missing = f"{before:.2f} is below the minimum order of {group.minimum:.2f}: wait, or add something"
+        return replace(group, note=missing)
+    more = tuple(replace(one, packs=one.packs + n, filled=n) for one, n in zip(lines, extra, strict=True))
     note = f"filled up from {before:.2f} to the minimum order of {group.minimum:.2f}"
-    return replace(group, lines=tuple(lines), note=note)
+    return replace(group, lines=more, note=note)
 
 
-def cover(line: Line) -> tuple[float, str]:
+def cover(line: Line, extra: int) -> float:
     """Days that position and order last, by which the next pack is given."""
-    return (line.position + line.amount) / line.held.usual.per_day.mean, line.held.tag
+    return (line.position + line.amount + extra * line.held.pack) / line.held.usual.per_day.mean
 
 
-def room(line: Line) -> bool:
-    """Whether one more pack would be used: it moves, its price is known, and own maximum and shelf life allow it."""
-    held = line.held
-    if not held.cost or held.pack <= 0 or held.usual.per_day.mean <= 0:
+def room(line: Line, extra: int) -> bool:
+    """Whether one more pack would be used: it moves, its price is known, own maximum and shelf life allow it, and it
+    adds no more than a quarter of a year's use to the target."""
+    held, per_day = line.held, line.held.usual.per_day.mean
+    if not held.cost or held.pack <= 0 or per_day <= 0:
         return False
-    after = line.position + line.amount + held.pack
-    if held.maximum is not None and after > held.maximum + SLACK:
-        return False
-    if held.shelf_days is None:
-        return True
-    return after <= held.usual.per_day.mean * (held.lead.days + held.shelf_days) + SLACK
+    after = line.position + line.amount + (extra + 1) * held.pack
+    most = [line.target + QUARTER * per_day]
+    if held.maximum is not None:
+        most.append(held.maximum)
+    if held.shelf_days is not None:
+        most.append(per_day * (held.lead.days + held.shelf_days))
+    return after <= min(most) + SLACK
