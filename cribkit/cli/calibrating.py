@@ -40,7 +40,7 @@ def record(
     as_: As = Form.TABLE,
     json: Json = False,
 ) -> None:
-    """Record what the laboratory measured, as found and as left: the wrench becomes ready, limited or unfit.
+    """Record a certificate: ready, limited or unfit.
 
     Without a TAG, the file holds certificates of several wrenches. If the as-found readings are out of tolerance, the
     jobs done with the wrench since its last good calibration are listed at once. Exit code 1 if a wrench is unfit, or
@@ -81,7 +81,7 @@ def event(
     as_: As = Form.TABLE,
     json: Json = False,
 ) -> None:
-    """Note that a wrench was dropped, overloaded, repaired, put in storage or returned from it.
+    """Note a drop, an overload, a repair, storage or a return.
 
     After a drop, an overload or a repair it is unfit until it is calibrated. A stored wrench is returned only after a
     calibration that is younger than its storage.
@@ -107,7 +107,9 @@ def withdraw(
     as_: As = Form.TABLE,
     json: Json = False,
 ) -> None:
-    """Take back a certificate that was recorded by mistake. It stays on record, and the one before it counts again.
+    """Take back a certificate that was a mistake.
+
+    It stays on record, and the one before it counts again.
 
     Example: cribkit wrench withdraw TW-04 SD-26-0401 --reason "typed for the wrong wrench" --by "R. Vale"
     """
@@ -130,10 +132,11 @@ def trace(
     as_: As = Form.TABLE,
     json: Json = False,
 ) -> None:
-    """Every torque done with a wrench since its last good calibration, what was applied, and whether it was inside.
+    """The work done with a wrench, and what to recheck.
 
-    The applied torque is estimated from the as-found readings; jobs done past due are marked. `--as csv` or `--as
-    html` gives the recheck list. Exit code 1 if anything has to be rechecked.
+    Every torque since its last good calibration, what was applied, and whether that was inside its spec. The
+    applied torque is estimated from the as-found readings; jobs done past due are marked. `--as csv` or `--as html`
+    gives the recheck list. Exit code 1 if anything has to be rechecked.
 
     Example: cribkit wrench trace TW-04 --since 2026-03-01 --as html > recheck.html
     """
@@ -152,7 +155,9 @@ def advice(
     as_: As = Form.TABLE,
     json: Json = False,
 ) -> None:
-    """What three published methods propose for the calibration intervals. Advice only.
+    """Longer or shorter intervals, by three methods.
+
+    Advice only: nothing is changed by it.
 
     Example: cribkit wrench advice --target 0.9
     """
@@ -173,7 +178,7 @@ def labels(
     as_: As = Form.HTML,
     json: Json = False,
 ) -> None:
-    """Labels for the wrenches, several on a sheet: calibrated, due, limited to.
+    """Labels for the wrenches, several on a sheet.
 
     Example: cribkit wrench labels --demo > labels.html
     """
@@ -191,7 +196,7 @@ def sheet(
     as_: As = Form.HTML,
     json: Json = False,
 ) -> None:
-    """The record of a calibration on paper, with a plot of the deviations against the limits.
+    """The record of a calibration on paper, with a plot.
 
     Example: cribkit wrench sheet TW-04 > TW-04.html
     """
@@ -210,7 +215,9 @@ def export(
     as_: As = Form.TABLE,
     json: Json = False,
 ) -> None:
-    """Everything about one wrench in one folder for an auditor, with the ledger's chain values.
+    """Everything about one wrench, for an auditor.
+
+    One folder: certificates, readings, events, movements and work, with the ledger's chain values.
 
     Example: cribkit wrench export TW-04 audit-TW-04
     """
@@ -234,7 +241,9 @@ def policy(
     as_: As = Form.TABLE,
     json: Json = False,
 ) -> None:
-    """Show or set the shop's rules for due dates. End of month needs a written procedure that says so.
+    """The shop's rules for due dates.
+
+    Without options they are shown. "End of month" needs a written procedure that says so.
 
     Example: cribkit wrench policy --due end-of-month --by "R. Vale"
     """

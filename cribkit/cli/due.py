@@ -22,10 +22,11 @@ def due(
     as_: As = Form.TABLE,
     json: Json = False,
 ) -> None:
-    """Which torque wrenches fall due, which procedures that closes and on which day, and in which order to send them.
+    """Wrenches that fall due, the jobs that this closes, and the order to send.
 
-    A calibration is good through its last day. Cycles count as well, with a forecast from use so far. Exit code 1 if
-    a wrench asks for calibration.
+    With the day from which on a torque has no wrench, and an order of sending out that keeps every torque covered,
+    if there is one. A calibration is good through its last day. Cycles count as well, with a forecast from use so
+    far. Exit code 1 if a wrench asks for calibration.
 
     Example: cribkit wrench due --within 60d --demo
     """

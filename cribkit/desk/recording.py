@@ -181,7 +181,7 @@ def certificate_of(known: Life, tag: str, number: str = "") -> Kept:
     if not found:
         which = f"certificate {number}" if number else "recorded certificate"
         have = ", ".join(kept.certificate.number for kept in papers) or "none"
-        raise BadInput.of("no-certificate", f"{tag} has no {which}", f"recorded: {have}.", tag)
+        raise BadInput.of("no-certificate", f"{tag} has no {which}", f"recorded: {have}.")
     return found[-1]
 
 

@@ -38,7 +38,7 @@ def recorded_text(one: Recorded, width: int) -> str:
     ]
     if not one.newest:
         lines.append("  A younger calibration is on record: it decides what the wrench may be used for.")
-    elif one.wrench.unfit_reason:
+    elif one.wrench.unfit_reason and finding.fitness is not Fitness.UNFIT:
         lines.append(f"  The wrench is unfit all the same: {one.wrench.unfit_reason}.")
     if one.mended:
         lines.append('  It passed: the mark "damaged" was taken off.')
@@ -154,7 +154,7 @@ def advice_answer(advised: tuple[Advised, ...]) -> Answer:
 def advice_listing(advised: Iterable[Advised]) -> Listing:
     """One row for each method."""
     return Listing(
-        ("about", "now", "results", "method", "proposes (months)", "worked out from"),
+        ("about", "now", "results", "method", "months", "worked out from"),
         tuple(
             (one.about, one.months, one.results, advice.method, round(advice.months, 1), advice.why)
             for one in advised

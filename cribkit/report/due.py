@@ -40,8 +40,8 @@ def due_listing(lines: Iterable[DueLine]) -> Listing:
             (
                 line.wrench.tag,
                 "UNFIT" if line.unfit else SAY[line.standing],
-                line.until,
-                line.due.by if line.due else "",
+                None if line.unfit else line.until,
+                line.due.by if line.due and not line.unfit else "",
                 line.due.cycles_left if line.due else None,
                 line.wrench.description,
                 place(line.wrench),

@@ -40,7 +40,12 @@ def headline(found: Trace) -> str:
     counts = ", ".join(f"{found.count(answer)} {SAY[answer]}" for answer in Verdict)
     late = sum(doubt.work.past_due for doubt in found.doubts)
     past = f"; {late} done past due" if late else ""
-    return f"{found.tag}: {reason}; {len(found.doubts)} torques {since} to {found.until}: {counts}{past}."
+    return f"{found.tag}: {reason}; {many(len(found.doubts))} {since} to {found.until}: {counts}{past}."
+
+
+def many(count: int) -> str:
+    """How many torques."""
+    return "1 torque" if count == 1 else f"{count} torques"
 
 
 def trace_text(found: Trace, width: int) -> str:

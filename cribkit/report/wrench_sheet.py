@@ -133,7 +133,7 @@ def facts(found: Sheet) -> list[tuple[str, str]]:
         ("Room", "" if temperature is None else f"{temperature:.3g} °C"),
         ("Limit", limit),
         ("Type of ISO 6789", found.iso_class),
-        ("Before readings", found.preload),
+        ("Asked for before readings", found.preload),
         ("Recorded by", f"{found.by}, {found.at}"),
         ("Note", certificate.note),
     ]

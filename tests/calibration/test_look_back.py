@@ -110,7 +110,7 @@ def test_the_page_and_the_rows_say_the_same(tmp_path: Path) -> None:
         found = calibrate(crib, "TW-1", "SD-26-101", "2026-11-20", STRONG, GOOD).trace
         assert found is not None
         assert trace_text(found, 80) == (
-            "TW-1: certificate SD-26-101 found it out of tolerance; 1 torques from 2026-03-02\n"
+            "TW-1: certificate SD-26-101 found it out of tolerance; 1 torque from 2026-03-02\n"
             "to 2026-11-20: 0 inside, 1 OUTSIDE, 0 cannot tell.\n"
             "\n"
             "<b>Tern</b> & co\n"

@@ -33,7 +33,7 @@ def staircase(months: int, worst_share: float) -> Advice:
 
     `worst_share` is the largest as-found deviation as a share of the limit: up to 80 % up, up to 100 % the same.
     """
-    told = f"the worst as-found reading took {worst_share:.0%} of the limit"
+    told = f"the worst as-found reading took {worst_share * 100:.0f} % of the limit"
     if worst_share > 1 + 1e-9:
         shorter = [rung for rung in LADDER if rung < months]
         return Advice("staircase", float(shorter[-1] if shorter else LADDER[0]), f"{told}: one step shorter")
@@ -52,7 +52,7 @@ def simple_response(months: float, good: bool, growth: float = GROWTH, target: f
     """NCSLI RP-1 method A1 on one as-found result."""
     part = 1 + growth if good else 1 - shrink(growth, target)
     told = "in" if good else "out of"
-    why = f"found {told} tolerance: {months:.6g} months x {part:.4f} (a = {growth:.2f}, target {target:.0%})"
+    why = f"found {told} tolerance: {months:.6g} months x {part:.4f} (a = {growth:.2f}, target {target * 100:.3g} %)"
     return Advice("simple response", months * part, why)
 
 
@@ -70,7 +70,7 @@ def rescale(
     """
     if not 0 <= good <= tested or tested < 1:
         raise ValueError("the good ones are a part of those tested, and one at least was tested")
-    told = f"{good} of {tested} found in tolerance, target {target:.0%}"
+    told = f"{good} of {tested} found in tolerance, target {target * 100:.3g} %"
     low, high = bounds
     proposed = proposal(months, good / tested, target)
     capped = max(low, min(proposed, months * most_growth, high))
