@@ -1,6 +1,6 @@
-"""The blind set is fit to measure with: every tag exists, no label contradicts another, a third has no answer.
+"""Each blind set is fit to measure with: every tag exists, no label contradicts another, a third has no answer.
 
-Nothing here reads a description: the set must not depend on what it measures.
+Nothing here reads a description: a set must not depend on what it measures.
 """
 
 from __future__ import annotations
@@ -11,7 +11,7 @@ from pathlib import Path
 
 import pytest
 
-BLIND = Path(__file__).parent / "blind"
+HERE = Path(__file__).parent
 LABELS = ("right", "doubt", "either")
 STOCK = {
     "tools.csv": ("tag", "description"),
@@ -29,9 +29,15 @@ STOCK = {
 UNITS = {"each", "mL", "L", "g", "kg", "mm", "m"}
 
 
-def rows(name: str) -> list[dict[str, str]]:
+@pytest.fixture(params=["blind", "second"])
+def folder(request: pytest.FixtureRequest) -> Path:
+    """One of the sets; they are independent of each other and held to the same rules."""
+    return HERE / str(request.param)
+
+
+def rows(folder: Path, name: str) -> list[dict[str, str]]:
     """The rows of one of the files, in order; a row with too many cells is refused."""
-    with (BLIND / name).open(encoding="utf-8", newline="") as handle:
+    with (folder / name).open(encoding="utf-8", newline="") as handle:
         found = list(csv.DictReader(handle, strict=True))
     assert all(None not in row and None not in row.values() for row in found), name
     return found
@@ -42,80 +48,80 @@ def tags(cell: str) -> list[str]:
     return cell.split(";") if cell else []
 
 
-def stocked() -> list[str]:
+def stocked(folder: Path) -> list[str]:
     """Every tag in the crib, repeats kept."""
-    return [row["tag"] for name in STOCK for row in rows(name)]
+    return [row["tag"] for name in STOCK for row in rows(folder, name)]
 
 
 @pytest.mark.parametrize("name", STOCK)
-def test_every_item_has_what_the_seed_inventory_requires(name: str) -> None:
-    lacking = [(row["tag"], column) for row in rows(name) for column in STOCK[name] if not row[column]]
+def test_every_item_has_what_the_seed_inventory_requires(folder: Path, name: str) -> None:
+    lacking = [(row["tag"], column) for row in rows(folder, name) for column in STOCK[name] if not row[column]]
     assert lacking == []
 
 
-def test_tags_are_unique_across_the_crib() -> None:
-    assert [tag for tag, times in Counter(stocked()).items() if times > 1] == []
+def test_tags_are_unique_across_the_crib(folder: Path) -> None:
+    assert [tag for tag, times in Counter(stocked(folder)).items() if times > 1] == []
 
 
-def test_descriptions_are_unique_so_that_a_label_cannot_mean_its_twin() -> None:
-    seen = Counter(row["description"].lower() for name in STOCK for row in rows(name))
+def test_descriptions_are_unique_so_that_a_label_cannot_mean_its_twin(folder: Path) -> None:
+    seen = Counter(row["description"].lower() for name in STOCK for row in rows(folder, name))
     assert [text for text, times in seen.items() if times > 1] == []
 
 
-def test_units_and_numbers_are_those_of_the_seed_inventory() -> None:
-    for row in rows("consumables.csv"):
+def test_units_and_numbers_are_those_of_the_seed_inventory(folder: Path) -> None:
+    for row in rows(folder, "consumables.csv"):
         assert row["unit"] in UNITS
         assert float(row["on_hand"]) >= 0
         assert float(row["pack"]) > 0
-    for row in rows("torque_wrenches.csv"):
+    for row in rows(folder, "torque_wrenches.csv"):
         assert 0 <= float(row["range_min"]) <= float(row["range_max"])
         assert float(row["graduation"]) > 0
 
 
-def test_need_ids_and_texts_are_unique() -> None:
+def test_need_ids_and_texts_are_unique(folder: Path) -> None:
     for column in ("id", "need"):
-        seen = Counter(row[column].lower() for row in rows("needs.csv"))
+        seen = Counter(row[column].lower() for row in rows(folder, "needs.csv"))
         assert [text for text, times in seen.items() if times > 1 or not text.strip()] == []
 
 
-def test_every_label_names_a_stocked_tag_once_and_in_one_column_only() -> None:
-    crib = set(stocked())
-    for row in rows("needs.csv"):
+def test_every_label_names_a_stocked_tag_once_and_in_one_column_only(folder: Path) -> None:
+    crib = set(stocked(folder))
+    for row in rows(folder, "needs.csv"):
         named = [tag for label in LABELS for tag in tags(row[label])]
         assert set(named) <= crib, row["id"]
         assert len(named) == len(set(named)), row["id"]
 
 
-def test_a_need_of_one_kind_is_answered_by_items_of_that_kind() -> None:
-    consumables = {row["tag"] for row in rows("consumables.csv")}
-    for row in rows("needs.csv"):
+def test_a_need_of_one_kind_is_answered_by_items_of_that_kind(folder: Path) -> None:
+    consumables = {row["tag"] for row in rows(folder, "consumables.csv")}
+    for row in rows(folder, "needs.csv"):
         assert row["kind"] in ("tool", "consumable", "")
         named = {tag for label in LABELS for tag in tags(row[label])}
         if row["kind"]:
             assert (named <= consumables) if row["kind"] == "consumable" else not named & consumables
 
 
-def test_a_need_sent_to_a_person_only_says_why() -> None:
+def test_a_need_sent_to_a_person_only_says_why(folder: Path) -> None:
     silent = [
         row["id"]
-        for row in rows("needs.csv")
+        for row in rows(folder, "needs.csv")
         if not row["right"] and (row["doubt"] or row["either"]) and not row["note"]
     ]
     assert silent == []
 
 
-def test_the_set_is_large_and_a_third_of_it_must_be_refused() -> None:
-    needs = rows("needs.csv")
+def test_the_set_is_large_and_a_third_of_it_must_be_refused(folder: Path) -> None:
+    needs = rows(folder, "needs.csv")
     refused = [row for row in needs if not any(row[label] for label in LABELS)]
-    assert len(stocked()) >= 300
-    assert len(rows("torque_wrenches.csv")) >= 15
-    assert len(rows("consumables.csv")) >= 90
+    assert len(stocked(folder)) >= 300
+    assert len(rows(folder, "torque_wrenches.csv")) >= 15
+    assert len(rows(folder, "consumables.csv")) >= 90
     assert len(needs) >= 380
     assert 0.32 <= len(refused) / len(needs) <= 0.36
 
 
-def test_every_class_has_needs_to_find_and_needs_to_refuse() -> None:
-    needs = rows("needs.csv")
+def test_every_class_has_needs_to_find_and_needs_to_refuse(folder: Path) -> None:
+    needs = rows(folder, "needs.csv")
     for name in {row["class"] for row in needs}:
         group = [row for row in needs if row["class"] == name]
         assert any(row["right"] for row in group), name
@@ -129,12 +135,12 @@ def counted(name: str, group: list[dict[str, str]]) -> str:
     return f"| {name} | {len(group)} | {right} | {refused} | {doubt} |"
 
 
-def test_the_readme_states_the_counts_by_class() -> None:
-    readme = (BLIND / "README.md").read_text(encoding="utf-8").splitlines()
-    needs = rows("needs.csv")
+def test_the_readme_states_the_counts_by_class(folder: Path) -> None:
+    readme = (folder / "README.md").read_text(encoding="utf-8").splitlines()
+    needs = rows(folder, "needs.csv")
     classes = list(dict.fromkeys(row["class"] for row in needs))
     for name in classes:
         assert counted(name, [row for row in needs if row["class"] == name]) in readme
     assert counted("all", needs) in readme
     for file in (*STOCK, "needs.csv"):
-        assert any(line.startswith(f"| {file} | {len(rows(file))} |") for line in readme)
+        assert any(line.startswith(f"| {file} | {len(rows(folder, file))} |") for line in readme)
