@@ -1,6 +1,6 @@
 """How well needs find their items: right answers, right refusals, dangerous matches, what goes to a person.
 
-Run `python -m tests.wording.scorer [own] [blind]` for the figures, `-v` for every miss, `--baseline` for plain
+Run `python -m tests.wording.scorer [own] [blind] [second]` for the figures, `-v` for every miss, `--baseline` for plain
 rapidfuzz scorers.
 """
 
@@ -153,6 +153,11 @@ def blind_set(folder: Path = HERE / "blind") -> tuple[list[Stocked], list[Need]]
     return items, needs
 
 
+def second_set() -> tuple[list[Stocked], list[Need]]:
+    """The second blind set: written by another hand, first looked at when the reader thought itself finished."""
+    return blind_set(HERE / "second")
+
+
 def wrench_text(row: dict[str, str]) -> str:
     """A torque wrench's columns as a description, as loading does."""
     from cribkit.domain.wording import wrench_description
@@ -180,8 +185,9 @@ def main(arguments: list[str]) -> None:
     """Print the figures of the sets that are named."""
     from tests.wording.own import own_set
 
-    for name, load in (("own", own_set), ("blind", blind_set)):
-        if name not in arguments and {"own", "blind"} & set(arguments):
+    sets = {"own": own_set, "blind": blind_set, "second": second_set}
+    for name, load in sets.items():
+        if name not in arguments and sets.keys() & set(arguments):
             continue
         items, needs = load()
         print(f"\n{name}: {len(needs)} needs over {len(items)} items")
