@@ -34,7 +34,7 @@ def run_count(
             return count_sheet(sheet_rows(on_shelf(crib, shelf) if shelf else crib.items()))
     rows = what_was_counted(tag, amount, file, lot)
     name = person(by) if post else "nobody"
-    with writing(ctx) as crib:
+    with writing(ctx) if post else reading(ctx, demo=False) as crib:
         return counted(count(crib, rows, Entry(name, today(on), now()), shelf, post))
 
 

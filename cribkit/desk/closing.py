@@ -71,7 +71,7 @@ def close(crib: Crib, name: str, said: Said, entry: Entry) -> Closed:
         plan = plans(crib, job, loans, said, entry)
         posted = [movement for one in plan for movement in carry_out(crib, job, one, entry)]
         for torque, wrench in wrenches_said(crib, job, said, entry):
-            change_wrench(crib, job.job, torque, wrench)
+            change_wrench(crib, job.job, torque, wrench, lever_of(crib, torque, wrench))
         torques_done(crib, job.job, entry)
         held = holds(crib, job=job.job)
         state = JobState.HELD if held else JobState.CLOSED
@@ -260,6 +260,18 @@ def wrenches_said(crib: Crib, job: Job, said: Said, entry: Entry) -> list[tuple[
             found.append((meant[0], item.tag))
     refuse(problems)
     return found
+
+
+def lever_of(crib: Crib, torque: JobTorque, tag: str) -> float:
+    """Another wrench on the same offset adapter: from L / (L + e) of the planned one, e; then the same for this one."""
+    if torque.lever == 1:
+        return 1.0
+    arms = {wrench.tag: wrench.lever_mm for wrench in crib.wrenches()}
+    planned, other = arms.get(torque.wrench or ""), arms[tag]
+    if planned is None or other is None:
+        todo = "write its lever_mm in torque_wrenches.csv and load it: the adapter's effect depends on it."
+        raise BadInput.of("no-lever", f"the lever length of {tag} is not known", todo, tag)
+    return other / (other + planned / torque.lever - planned)
 
 
 def full_name(torque: JobTorque) -> str:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
+from contextlib import nullcontext
 from dataclasses import dataclass, replace
 from pathlib import Path
 
@@ -73,7 +74,7 @@ def read_count(path: Path) -> tuple[Counted, ...]:
 
 def count(crib: Crib, rows: Sequence[Counted], entry: Entry, shelf: str = "", do_post: bool = False) -> Count:
     """Compare, and post the differences if told to. Every row that cannot be used is listed; then nothing is posted."""
-    with crib.posting():
+    with crib.posting() if do_post else nullcontext():
         lines = compared(crib, rows, entry)
         seen = {line.item.tag for line in lines}
         missed = tuple(item for item in on_shelf(crib, shelf) if item.tag not in seen) if shelf else ()

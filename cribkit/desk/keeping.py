@@ -31,6 +31,18 @@ def load_folder(path: Path, folder: Path, entry: Entry, recount: bool = False) -
         return load_seed(crib, seed, entry, recount), crib.warnings
 
 
+def put_in_place(young: Path, path: Path) -> None:
+    """Move without taking another's place: by a hard link, which fails where there is a file already."""
+    try:
+        os.link(young, path)
+    except FileExistsError:
+        raise
+    except OSError:  # a file system without hard links
+        if path.exists():
+            raise FileExistsError(path) from None
+        young.replace(path)
+
+
 def load_new(path: Path, seed: Seed, entry: Entry) -> tuple[Loaded, tuple[Problem, ...]]:
     """Make the crib beside its place and put it there when it is whole; a crib that came meanwhile is kept."""
     try:
@@ -38,7 +50,7 @@ def load_new(path: Path, seed: Seed, entry: Entry) -> tuple[Loaded, tuple[Proble
             young = Path(beside) / path.name
             with open_crib(young, write=True, create=True) as crib:
                 done, warnings = load_seed(crib, seed, entry), crib.warnings
-            os.link(young, path)
+            put_in_place(young, path)
     except FileExistsError:
         raise BadInput.of("crib-came", "another desk made this crib just now", "load again.", str(path)) from None
     except OSError as error:

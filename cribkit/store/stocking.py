@@ -10,9 +10,9 @@ from dataclasses import dataclass
 
 from cribkit.domain.stock.demand import Use
 from cribkit.domain.stock.item import Lot
-from cribkit.domain.stock.movement import whole
+from cribkit.domain.stock.movement import parts, whole
 from cribkit.store.crib import Crib
-from cribkit.store.rows import date, day
+from cribkit.store.rows import date, day, lots_of
 
 CONSUMABLES = """
     SELECT item.tag, description, unit, pack, minimum, maximum, coalesce(supplier.name, ''), unit_cost, location
@@ -21,9 +21,8 @@ CONSUMABLES = """
 """
 # An opened container is good for its service life at most (common practice).
 LOTS = """
-    SELECT balance.tag, balance.lot, inside, expires_on,
-           date(opened_on, '+' || service_life_days || ' days') AS served_until
-    FROM balance JOIN consumable ON consumable.tag = balance.tag
+    SELECT balance.tag, balance.lot, inside, expires_on, opened_on, service_life_days, pack
+    FROM balance JOIN consumable ON consumable.tag = balance.tag JOIN item ON item.tag = balance.tag
     LEFT JOIN lot ON lot.tag = balance.tag AND lot.lot = balance.lot
     WHERE inside > 0
 """
@@ -108,9 +107,8 @@ def consumables(crib: Crib) -> tuple[Stocked, ...]:
 def lots(crib: Crib) -> dict[str, tuple[Lot, ...]]:
     """What is in the crib of each consumable, with the day through which it may be used."""
     found: dict[str, list[Lot]] = defaultdict(list)
-    for tag, lot, inside, expires_on, served_until in crib.connection.execute(LOTS):
-        last = min((text for text in (expires_on, served_until) if text), default=None)
-        found[tag].append(Lot(lot, whole(inside), date(last)))
+    for tag, lot, inside, expires_on, opened_on, life, pack in crib.connection.execute(LOTS):
+        found[tag] += lots_of(lot, inside, date(expires_on), date(opened_on), life, parts(pack))
     return {tag: tuple(lots) for tag, lots in found.items()}
 
 

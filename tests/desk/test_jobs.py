@@ -224,3 +224,21 @@ def test_a_job_known_only_from_its_loans_can_be_closed(tmp_path: Path) -> None:
         done = closed(crib, "heron-9")
         assert (done.job.state, done.job.by, done.job.day) == (JobState.CLOSED, "R. Holm", dt.date(2026, 11, 20))
         assert crib.must_have("S8").on_hand == 1
+
+
+def test_an_offset_adapter_and_a_left_hand_thread_stay_on_record_for_a_later_look_back(tmp_path: Path) -> None:
+    """L / (L + E·cos a) with L 200 mm, E 40 mm straight out: 200/240; another wrench with L 260 mm: 260/300."""
+    dials = (
+        ROWS["wrenches"]
+        .replace("click", "dial")
+        .replace("TW2,dial,2,24,N·m,0.2,4,1/4,200", "TW2,dial,2,24,N·m,0.2,4,1/4,260")
+    )
+    tools = ROWS["tools"] + "\nCF,CROWFOOT 8 MM 1/4 DRIVE OPEN END,1,A3,ok,,"
+    body = torque("10 N·m", reach={"adapter": "8 mm crowfoot, 1/4 drive", "offset": "40 mm"}, direction="left-hand")
+    with world(tmp_path, wrenches=dials, tools=tools) as crib:
+        (line,) = pulled(crib, body=body).torques
+        assert line.lever == pytest.approx(200 / 240 if line.wrench == "TW1" else 260 / 300)
+        assert line.left_hand
+        other = "TW2" if line.wrench == "TW1" else "TW1"
+        (after,) = closed(crib, torque={"bolts": other}).torques
+        assert after.lever == pytest.approx(260 / 300 if other == "TW2" else 200 / 240)

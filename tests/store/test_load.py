@@ -213,3 +213,15 @@ def test_load_export_load_gives_the_same_crib(
     load_folder(place / "second.db", place / "out", ENTRY)
     assert state(place / "second.db") == state(first)
     assert load_folder(first, place / "out", ENTRY)[0].nothing_new
+
+
+def test_what_happened_to_an_item_stands_although_the_same_files_are_loaded_again(tmp_path: Path) -> None:
+    crib = make_crib(tmp_path)
+    with open_crib(crib, write=True) as opened:
+        opened.connection.execute("UPDATE item SET condition = 'damaged' WHERE tag = 'TW-1'")
+    assert load_again(crib).nothing_new
+    with open_crib(crib) as opened:
+        assert opened.must_have("TW-1").condition is Condition.DAMAGED
+    changed = FILES["tools.csv"].replace("RA-1,1/4 drive ratchet,1,A2,ok", "RA-1,1/4 drive ratchet,1,A2,damaged")
+    assert [(one.tag, one.column) for one in load_again(crib, tools=changed).changes] == [("RA-1", "condition")]
+    assert [(one.tag, one.column) for one in load_again(crib).changes] == [("RA-1", "condition")]

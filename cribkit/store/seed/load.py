@@ -164,6 +164,10 @@ def put(crib: Crib, table: str, key: str, row: Mapping[str, object], done: Loade
 def put_item(crib: Crib, item: SeedItem, done: Loaded) -> bool:
     """Insert or update one item with its facts; whether it is new."""
     row, seen = item_row(item), len(done.changes)
+    query = "SELECT condition, said_condition FROM item WHERE tag = ?"
+    known = crib.connection.execute(query, (item.tag,)).fetchone()
+    if known and known[1] == row["condition"]:
+        row["condition"] = known[0]  # the files say nothing new: what happened since stands
     new = put(crib, "item", "tag", row, done)
     if new or any(change.column in READ_FROM for change in done.changes[seen:]):
         set_meaning(crib.connection, item.tag, *(str(row[column]) for column in READ_FROM))
@@ -171,6 +175,9 @@ def put_item(crib: Crib, item: SeedItem, done: Loaded) -> bool:
         put(crib, "wrench", "tag", wrench_row(item.tag, item.wrench), done)
     if item.consumable:
         put(crib, "consumable", "tag", consumable_row(item.tag, item.consumable), done)
+    if known is None or known[1] != item.condition:
+        said = (item.condition.value, item.tag)
+        crib.connection.execute("UPDATE item SET said_condition = ? WHERE tag = ?", said)
     if new:
         done.added.append(item.tag)
     return new
