@@ -70,7 +70,7 @@ def test_an_opened_container_ends_with_its_service_life(world: World) -> None:
     world.move("receive", "CL-1", 400, on=-10, lot="A", expires=300)
     world.move("receive", "CL-1", 100, on=-10, lot="B", expires=300)
     world.sql("UPDATE lot SET opened_on = ? WHERE lot = 'B'", day(-5).isoformat())
-    assert set(stocking.lots(world.crib)["CL-1"]) == {Lot("A", 400, day(300)), Lot("B", 100, day(25))}
+    assert set(stocking.lots(world.crib)["CL-1"]) == {Lot("A", 400, day(300)), Lot("B", 100, day(25), day(-5))}
 
 
 def test_the_shelf_life_is_the_longest_that_a_delivery_had(world: World) -> None:
