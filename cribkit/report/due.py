@@ -125,7 +125,7 @@ def sending(found: DueList, width: int) -> str:
     if found.procedures:
         lines += gap_lines(found)
     if not plan.exact:
-        lines.append("  Too many wrenches share torques to search every order: by date, not proven best.")
+        lines.append("  Too many wrenches share torques to try every order: a good one, not proven the best.")
     return "\n".join(lines)
 
 
@@ -137,7 +137,8 @@ def gap_lines(found: DueList) -> list[str]:
     if not caused:
         lines = ["  What is covered today stays covered throughout."]
     else:
-        lines = ["  No order keeps all of them covered; meanwhile these have no wrench:"]
+        none = "No order keeps all of them covered; meanwhile" if found.sending.exact else "Meanwhile"
+        lines = [f"  {none} these have no wrench:"]
         lines += [f"    round {at}: {procedure}, {torque}" for at, procedure, torque in caused]
     healed = sorted({gap[1:] for gap in lost} & bare)
     if healed:

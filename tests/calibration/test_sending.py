@@ -1,6 +1,7 @@
 """The order of sending out, against a search through every possible order."""
 
 import datetime as dt
+import random
 from itertools import product
 
 from hypothesis import given
@@ -85,6 +86,16 @@ def test_many_wrenches_that_share_torques_are_still_searched_exactly() -> None:
     wanted = tuple(Requirement(f"job-{at}", "t", frozenset({tags[at], tags[at - 1]})) for at in range(16))
     plan = order(wanted, tags, {tag: day(200) for tag in tags}, TODAY, DAYS)
     assert (len(plan.rounds), plan.gaps, plan.exact) == (2, (), True)
+
+
+def test_a_crib_too_large_to_search_gets_an_order_that_says_so() -> None:
+    dice = random.Random(7)
+    tags = [f"W{at:02}" for at in range(80)]
+    wanted = tuple(Requirement(f"job-{at}", "t", frozenset(dice.sample(tags, dice.randint(2, 9)))) for at in range(300))
+    plan = order(wanted, tags, {tag: day(400) for tag in tags}, TODAY, DAYS)
+    assert not plan.exact
+    assert sorted(tag for tags in plan.rounds for tag in tags) == tags
+    assert (len(plan.gaps), len(plan.rounds) <= 4) == (0, True)
 
 
 def test_a_procedure_loses_its_last_wrench_on_the_day_after_its_last_good_day() -> None:

@@ -5,7 +5,8 @@ then on. One that has run out covers nothing until it is back, so it goes at onc
 exact: it finds the fewest rounds in which no torque is ever without a covering wrench, if there is such an order. Two
 facts keep it small: waiting never helps (but for the first round, when those that had run out come back), and sending
 more wrenches in a round that allows it never hurts, so only the largest sets that a round allows are tried. Where there
-is no such order, the one with the fewest gaps is found.
+is no such order, the one with the fewest gaps is found. Beyond a fixed amount of work the search gives up: the order is
+then made greedily, and says so.
 """
 
 from __future__ import annotations
@@ -18,6 +19,7 @@ from heapq import heappop, heappush
 
 from cribkit.domain.calibration.losses import Requirement
 
+MOST_WORK = 10_000_000  # comparisons of sets, about a second: what the search for an order without gaps may take
 MOST_GAPPED = 9  # wrenches that share torques, for the search that allows gaps: 3 to this power is its work
 
 
@@ -148,25 +150,63 @@ def names(board: Board, bits: int) -> list[str]:
     return [tag for at, tag in enumerate(board.tags) if bits >> at & 1]
 
 
+class TooMuchWork(Exception):  # noqa: N818 - read as a sentence: "raise TooMuchWork"
+    """The search takes too long."""
+
+
+class Work:
+    """Counts what a search does."""
+
+    def __init__(self, most: int) -> None:
+        self.left = most
+
+    def spend(self, amount: int) -> None:
+        """Count some work; raise TooMuchWork when none is left."""
+        self.left -= amount
+        if self.left < 0:
+            raise TooMuchWork
+
+
 def solve(board: Board) -> tuple[list[int], bool]:
     """The sets to send, round by round, and whether that is certainly the best."""
-    perfect = without_gaps(board)
+    try:
+        perfect = without_gaps(board, Work(MOST_WORK))
+    except TooMuchWork:
+        return by_greed(board), False
     if perfect is not None:
         return perfect, True
     if len(board.tags) <= MOST_GAPPED:
         return with_gaps(board), True
-    by_date = sorted(range(len(board.tags)), key=lambda bit: (board.until[bit], board.tags[bit]))
-    return [1 << bit for bit in by_date], False
+    return by_greed(board), False
 
 
-def without_gaps(board: Board) -> list[int] | None:
+def by_greed(board: Board) -> list[int]:
+    """In each round keep the wrenches that cover most, and send the others; if all are needed, send the first due."""
+    everything, done = (1 << len(board.tags)) - 1, 0
+    rounds: list[int] = []
+    while done != everything:
+        left = [mask for mask, _ in board.open_rows(len(rounds), done) if mask]
+        kept = 0
+        while left:
+            best = max(range(len(board.tags)), key=lambda bit: sum(mask >> bit & 1 for mask in left))
+            kept |= 1 << best
+            left = [mask for mask in left if not mask & kept]
+        sent = everything & ~done & ~kept
+        if not sent and not board.may_wait(len(rounds)):
+            sent = 1 << min((bit for bit in range(len(board.tags)) if not done >> bit & 1), key=board.until.__getitem__)
+        rounds.append(sent)
+        done |= sent
+    return rounds
+
+
+def without_gaps(board: Board, work: Work) -> list[int] | None:
     """Breadth first: the fewest rounds that leave no torque uncovered; None if there is no such order."""
     everything = (1 << len(board.tags)) - 1
     paths: dict[int, list[int]] = {0: []}
     for at in range(len(board.tags) + 1):
         following: dict[int, list[int]] = {}
         for done, path in sorted(paths.items()):
-            for kept in smallest_kept({mask for mask, _ in board.open_rows(at, done)}):
+            for kept in smallest_kept({mask for mask, _ in board.open_rows(at, done)}, work):
                 sent = everything & ~done & ~kept
                 if sent | done == everything:
                     return [*path, sent]
@@ -176,12 +216,13 @@ def without_gaps(board: Board) -> list[int] | None:
     return None
 
 
-def smallest_kept(rows: set[int]) -> set[int]:
+def smallest_kept(rows: set[int], work: Work) -> set[int]:
     """Every smallest set of wrenches that hits all rows; none if a row cannot be hit."""
     kept = {0}
     for row in sorted(rows):
         bits = [1 << at for at in range(row.bit_length()) if row >> at & 1]
         grown = {k for k in kept if k & row} | {k | bit for k in kept if not k & row for bit in bits}
+        work.spend(len(grown) ** 2)
         kept = {k for k in grown if not any(other != k and other & k == other for other in grown)}
     return kept
 
