@@ -12,6 +12,7 @@ from typing import TYPE_CHECKING, Annotated
 import typer
 
 from cribkit.cli import options
+from cribkit.cli.completion import procedure_ids, tags
 from cribkit.cli.opening import reading, writing
 from cribkit.cli.options import Form
 from cribkit.cli.output import emit
@@ -47,6 +48,17 @@ def parse_service(text: str) -> float:
     return level
 
 
+def parse_cost(text: str) -> float:
+    """An amount of money, or a share: a number from 0 to a million."""
+    try:
+        cost = float(text)
+    except ValueError:
+        cost = -1.0
+    if not 0 <= cost <= 1e6:
+        raise typer.BadParameter(f"{text!r} is no cost: write a number from 0 on, such as 2.50.")
+    return cost
+
+
 def parse_range(text: str) -> tuple[float, float]:
     """Two service levels: "0.90,0.99"."""
     low, comma, high = text.partition(",")
@@ -58,26 +70,41 @@ def parse_range(text: str) -> tuple[float, float]:
 
 For = Annotated[
     list[str] | None,
-    typer.Option("--for", metavar="PROCEDURE[=N]", help="Plan N runs of a procedure before the next review."),
+    typer.Option(
+        "--for",
+        metavar="PROCEDURE[=N]",
+        help="Plan N runs of a procedure before the next review.",
+        autocompletion=procedure_ids,
+    ),
 ]
 Plan = Annotated[
     Path | None, typer.Option("--plan", metavar="FILE", help="Planned jobs as CSV: procedure, count, on, job, note.")
 ]
 Service = Annotated[
     float, typer.Option("--service", parser=parse_service, metavar="LEVEL", help="Chance that stock lasts until the "
-                        "next order can arrive [default: 0.95]."),
+                        "next order can arrive."),
 ]  # fmt: skip
-Review = Annotated[
-    int, typer.Option("--review", parser=parse_days, metavar="TIME", help="How often you order [default: 7d].")
-]
+Review = Annotated[int, typer.Option("--review", parser=parse_days, metavar="TIME", help="How often you order.")]
 OrderCost = Annotated[
-    float, typer.Option("--order-cost", min=0, help="Cost of placing an order line; makes orders of cheap things "
-                        "larger."),
-]  # fmt: skip
-Holding = Annotated[
-    float, typer.Option("--holding", min=0, max=5, help="Yearly cost of holding stock, as a share of its value.")
+    float,
+    typer.Option(
+        "--order-cost",
+        parser=parse_cost,
+        metavar="MONEY",
+        help="Cost of placing an order line; makes orders of cheap things larger.",
+    ),
 ]
-SERVICE, REVIEW = "0.95", "7d"  # as typed: Typer hands defaults to the parser too
+Holding = Annotated[
+    float,
+    typer.Option(
+        "--holding", parser=parse_cost, metavar="SHARE", help="Yearly cost of holding stock, as a share of its value."
+    ),
+]
+ShortageCost = Annotated[
+    float, typer.Option("--shortage-cost", parser=parse_cost, metavar="MONEY", help="With --try: cost of a stock-out.")
+]
+# As typed: Typer hands defaults to the parser too.
+SERVICE, REVIEW, NO_COST, HOLDING, SHORTAGE = "0.95", "7d", "0", "0.2", "25"
 
 
 def restock(
@@ -86,15 +113,17 @@ def restock(
     plan: Plan = None,
     service: Service = SERVICE,  # type: ignore[assignment] # read by parse_service
     review: Review = REVIEW,  # type: ignore[assignment] # read by parse_days
-    order_cost: OrderCost = 0.0,
-    holding: Holding = 0.2,
-    explain: Annotated[str, typer.Option(metavar="TAG", help="Show the working of one line.")] = "",
+    order_cost: OrderCost = NO_COST,  # type: ignore[assignment] # read by parse_cost
+    holding: Holding = HOLDING,  # type: ignore[assignment] # read by parse_cost
+    explain: Annotated[
+        str, typer.Option(metavar="TAG", help="Show the working of one line.", autocompletion=tags)
+    ] = "",
     every: Annotated[bool, typer.Option("--all", help="Show what needs no order too.")] = False,
     try_: Annotated[int, typer.Option("--try", min=0, max=1000, metavar="N", help="Replay the policy over the record "
                     "and over N random years.")] = 0,
     between: Annotated[str, typer.Option(metavar="LOW,HIGH", help="With --try: find the cheapest service level "
                        "between two.")] = "",
-    shortage_cost: Annotated[float, typer.Option(min=0, help="With --try: cost of a stock-out.")] = 25.0,
+    shortage_cost: ShortageCost = SHORTAGE,  # type: ignore[assignment] # read by parse_cost
     procedures: options.Procedures = None,
     demo: options.Demo = False,
     on: options.On = None,
@@ -161,8 +190,8 @@ def order(
     plan: Plan = None,
     service: Service = SERVICE,  # type: ignore[assignment] # read by parse_service
     review: Review = REVIEW,  # type: ignore[assignment] # read by parse_days
-    order_cost: OrderCost = 0.0,
-    holding: Holding = 0.2,
+    order_cost: OrderCost = NO_COST,  # type: ignore[assignment] # read by parse_cost
+    holding: Holding = HOLDING,  # type: ignore[assignment] # read by parse_cost
     to: Annotated[
         Path | None, typer.Option("--to", metavar="DIR", help="Write each purchase list here as csv, md and html.")
     ] = None,

@@ -17,12 +17,14 @@ from cribkit.store.rows import date, day, lots_of
 CONSUMABLES = """
     SELECT item.tag, description, unit, pack, minimum, maximum, coalesce(supplier.name, ''), unit_cost, location
     FROM item JOIN consumable ON consumable.tag = item.tag LEFT JOIN supplier ON supplier.name = consumable.supplier
-    WHERE condition <> 'missing' ORDER BY item.tag
+    ORDER BY item.tag
 """
-# An opened container is good for its service life at most (common practice).
+# What is noted as damaged or missing is no stock. An opened container is good for its service life at most (common
+# practice).
 LOTS = """
     SELECT balance.tag, balance.lot, inside, expires_on, opened_on, service_life_days, pack
-    FROM balance JOIN consumable ON consumable.tag = balance.tag JOIN item ON item.tag = balance.tag
+    FROM balance JOIN consumable ON consumable.tag = balance.tag
+    JOIN item ON item.tag = balance.tag AND item.condition = 'ok'
     LEFT JOIN lot ON lot.tag = balance.tag AND lot.lot = balance.lot
     WHERE inside > 0
 """

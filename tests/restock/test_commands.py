@@ -8,7 +8,7 @@ from pathlib import Path
 import pytest
 import typer
 
-from cribkit.cli.restocking import parse_days, parse_range, parse_service
+from cribkit.cli.restocking import parse_cost, parse_days, parse_range, parse_service
 from tests.restock.shop import Shop
 
 ON = ("--on", "2026-11-30")
@@ -155,6 +155,12 @@ def test_a_search_needs_a_trial(shop: Shop) -> None:
         (parse_service, "95%", 0.95),
         (parse_service, "99.5 %", 0.995),
         (parse_range, "0.9,99%", (0.9, 0.99)),
+        (parse_cost, "2.50", 2.5),
+        (parse_cost, "0", 0),
+        (parse_cost, "-1", None),
+        (parse_cost, "nan", None),
+        (parse_cost, "inf", None),
+        (parse_cost, "much", None),
         (parse_days, "0d", None),
         (parse_days, "-7", None),
         (parse_days, "7 months", None),

@@ -73,6 +73,13 @@ def test_an_opened_container_ends_with_its_service_life(world: World) -> None:
     assert set(stocking.lots(world.crib)["CL-1"]) == {Lot("A", 400, day(300)), Lot("B", 100, day(25), day(-5))}
 
 
+def test_stock_that_is_damaged_or_missing_is_no_stock_but_keeps_its_line(world: World) -> None:
+    world.move("receive", "CL-1", 400, on=-10)
+    world.sql("UPDATE item SET condition = 'damaged' WHERE tag = 'CL-1'")
+    assert "CL-1" not in stocking.lots(world.crib)
+    assert "CL-1" in [one.tag for one in stocking.consumables(world.crib)]
+
+
 def test_the_shelf_life_is_the_longest_that_a_delivery_had(world: World) -> None:
     world.move("receive", "CL-1", 400, on=-50, lot="A", expires=30)
     world.move("receive", "CL-1", 400, on=-10, lot="B", expires=355)
