@@ -28,7 +28,10 @@ def check(crib: Crib, procedures: Sequence[Procedure], on: dt.date, guard: Guard
     reacher = Reacher(finder)
     wrenches = crib.wrenches() if any(procedure.torques for procedure in procedures) else ()
     tools = [plan_tool(finder, p.id, need) for p in procedures for need in p.tools]
-    torques = [plan_torque(reacher, wrenches, p.id, need, on, guard) for p in procedures for need in p.torques]
+    pulled = pulled_anyway(tools)
+    torques = [
+        plan_torque(reacher, wrenches, p.id, need, on, guard, pulled[p.id]) for p in procedures for need in p.torques
+    ]
     plans = [plan_consumable(finder, p.id, need) for p in procedures for need in p.consumables]
     sharing, takers = give_out(tools, torques, units_of(tools, torques, wrenches))
     tool_lines = tuple(tool_line(plan, sharing.chosen[at], takers) for at, plan in enumerate(tools))
@@ -47,6 +50,14 @@ def check(crib: Crib, procedures: Sequence[Procedure], on: dt.date, guard: Guard
         proven=sharing.proven,
         notes=tuple(notes(tool_lines, consumable_lines, sharing)),
     )
+
+
+def pulled_anyway(tools: Iterable[ToolPlan]) -> dict[str, frozenset[str]]:
+    """What the tool needs of each procedure take by their first choice."""
+    first: dict[str, set[str]] = defaultdict(set)
+    for plan in tools:
+        first[plan.procedure].update(tag for option in plan.options[:1] for tag, _ in option)
+    return defaultdict(frozenset, {procedure: frozenset(tags) for procedure, tags in first.items()})
 
 
 def units_of(tools: Sequence[ToolPlan], torques: Sequence[TorquePlan], wrenches: Sequence[Wrench]) -> dict[str, int]:

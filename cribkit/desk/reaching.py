@@ -60,10 +60,16 @@ class Reacher:
             self.known[key] = find_ways(square, kit.drivers, kit.parts, want)
         return self.known[key]
 
-    def preferred(self, need: TorqueNeed, ways: Sequence[Way]) -> list[Way]:
-        """The same ways, single pieces before pieces of a set: a set that stays on its shelf serves others."""
+    def preferred(self, need: TorqueNeed, ways: Sequence[Way], pulled: frozenset[str] = frozenset()) -> list[Way]:
+        """The same ways: first over what is pulled anyway, which is also what the procedure means by the socket;
+        then single pieces before pieces of a set: a set that stays on its shelf serves others."""
         found = self.kit(need).found
-        return sorted(ways, key=lambda way: (way.adapters, sum(bool(found[tag].judgement.member) for tag in way.tags)))
+
+        def order(way: Way) -> tuple[int, int, int]:
+            more = len(set(way.tags) - pulled)
+            return way.adapters, more, sum(bool(found[tag].judgement.member) for tag in way.tags)
+
+        return sorted(ways, key=order)
 
 
 def wanted_reach(need: TorqueNeed, torque_nm: float) -> Reach:

@@ -77,6 +77,7 @@ class TorqueLine:
     coverage: Coverage | None = None  # of the wrench for the final torque
     steps: tuple[StepLine, ...] = ()
     reach: tuple[Pick, ...] = ()  # from the wrench's square outwards
+    other_ways: tuple[tuple[str, tuple[Pick, ...]], ...] = ()  # tag and way of each other wrench that a step takes
     picked: tuple[Pick, ...] = ()  # wrenches and everything on the way
     rejected: tuple[Rejected, ...] = ()
     warnings: tuple[str, ...] = ()

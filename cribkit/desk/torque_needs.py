@@ -5,35 +5,21 @@ from __future__ import annotations
 import datetime as dt
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
-from itertools import islice, product
+from itertools import islice
 
 from cribkit.desk.reaching import Kit, Reacher
 from cribkit.desk.results import Pick, Rejected, Status, StepLine, TorqueLine
+from cribkit.desk.torque_options import Option, Reached, combine
 from cribkit.domain.procedure import TorqueNeed
 from cribkit.domain.procedure.model import LEFT_HAND
-from cribkit.domain.stock.sharing import Bundle, Call
+from cribkit.domain.stock.sharing import Call
 from cribkit.domain.torque import REASONS, Coverage, Guard, Offset, Spec, Wanted, Wrench, cover, rank
 from cribkit.domain.torque.asked import same
-from cribkit.domain.torque.reach import Way
 
 MOST_OPTIONS = 400  # ways to do one torque that the sharing looks at
 
 ACROSS = 90.0  # degrees: an adapter square to the handle leaves the setting as it is
 STATE = {"out", "no-calibration", "overdue", "unfit"}  # reasons that have nothing to do with the torque
-
-
-@dataclass(frozen=True, slots=True)
-class Option:
-    """One way to do a torque need: a coverage for each different torque of its spec, and the way of the main one."""
-
-    coverages: tuple[Coverage, ...]  # in the order of Spec.torques
-    way: Way | None
-
-    @property
-    def bundle(self) -> Bundle:
-        """Everything that it takes at once."""
-        tags = {coverage.tag for coverage in self.coverages} | set(self.way.tags if self.way else ())
-        return tuple((tag, 1) for tag in sorted(tags))
 
 
 @dataclass(frozen=True, slots=True)
@@ -56,9 +42,18 @@ class TorquePlan:
 
 
 def plan_torque(
-    reacher: Reacher, wrenches: Sequence[Wrench], procedure: str, need: TorqueNeed, on: dt.date, guard: Guard | None
+    reacher: Reacher,
+    wrenches: Sequence[Wrench],
+    procedure: str,
+    need: TorqueNeed,
+    on: dt.date,
+    guard: Guard | None,
+    pulled: frozenset[str] = frozenset(),
 ) -> TorquePlan:
-    """Every wrench against every torque of the spec, and the ways to the fastener."""
+    """Every wrench against every torque of the spec, and the ways to the fastener.
+
+    `pulled`: what the procedure's tool needs take anyway; of equal ways, one over those sockets goes first.
+    """
     spec = need.asks()
     kit = reacher.kit(need)
     offset = offset_of(need)
@@ -67,8 +62,8 @@ def plan_torque(
         rank(cover(wrench, wanted, on, offset, guard, left) for wrench in wrenches) for wanted in spec.torques
     )
     squares = {wrench.tag: wrench.drive for wrench in wrenches}
-    reached, blocked = reach_all(reacher, need, by_torque, squares, spec)
-    options = tuple(islice(combine(reached), MOST_OPTIONS))
+    reached, blocked = reach_all(reacher, need, by_torque, squares, spec, pulled)
+    options = sorted(islice(combine(reached), MOST_OPTIONS), key=lambda option: option.effort)
     return TorquePlan(
         procedure=procedure,
         need=need,
@@ -90,15 +85,12 @@ def offset_of(need: TorqueNeed) -> Offset | None:
 
 def doubts(need: TorqueNeed, kit: Kit, option: Option) -> tuple[str, ...]:
     """What a person must confirm about the way before the setting may be trusted."""
-    found = list(option.way.doubts) if option.way else []
+    found = [doubt for _, way in option.ways for doubt in way.doubts]
     if not kit.understood:
         found.append(f'the head "{need.head}" was not understood')
     if need.reach and need.reach.adapter and need.reach.offset_mm is None and need.reach.angle_deg != ACROSS:
         found.append("the procedure does not state the offset of its adapter, which changes the setting")
-    return tuple(found)
-
-
-Reached = list[tuple[Coverage, Way | None]]
+    return tuple(dict.fromkeys(found))
 
 
 def reach_all(
@@ -107,6 +99,7 @@ def reach_all(
     by_torque: Sequence[Sequence[Coverage]],
     squares: Mapping[str, str],
     spec: Spec,
+    pulled: frozenset[str],
 ) -> tuple[list[Reached], tuple[tuple[Coverage, ...], ...]]:
     """For each torque, the covering wrenches with their ways, best first; and every coverage with its final reasons."""
     reached: list[Reached] = []
@@ -115,7 +108,7 @@ def reach_all(
         pairs: Reached = []
         final: list[Coverage] = []
         for coverage in coverages:
-            mine, after = reach_one(reacher, need, coverage, squares[coverage.tag], wanted)
+            mine, after = reach_one(reacher, need, coverage, squares[coverage.tag], wanted, pulled)
             pairs += mine
             final.append(after)
         order = {id(one): at for at, one in enumerate(rank(coverage for coverage, _ in pairs))}
@@ -125,7 +118,7 @@ def reach_all(
 
 
 def reach_one(
-    reacher: Reacher, need: TorqueNeed, coverage: Coverage, square: str, wanted: Wanted
+    reacher: Reacher, need: TorqueNeed, coverage: Coverage, square: str, wanted: Wanted, pulled: frozenset[str]
 ) -> tuple[Reached, Coverage]:
     """The ways of one covering wrench; without any, the wrench is rejected for it.
 
@@ -141,20 +134,8 @@ def reach_one(
         return [], replace(coverage, covers=False, reasons=reasons, why=(*coverage.why, *found.why))
     if not coverage.covers:
         return [], coverage
-    return [(replace(coverage, adapters=way.adapters), way) for way in reacher.preferred(need, found.ways)], coverage
-
-
-def combine(reached: Sequence[Reached]) -> Iterator[Option]:
-    """Options best first: the main torque's wrench and way; for the other torques the same wrench where it covers."""
-    *others, main = reached
-    for coverage, way in main:
-        choices = []
-        for pairs in others:
-            one_each = {other.tag: other for other, _ in reversed(pairs)}
-            ranked = [one_each[tag] for tag in dict.fromkeys(other.tag for other, _ in pairs)]
-            choices.append(sorted(ranked, key=lambda other: other.tag != coverage.tag))
-        for rest in product(*choices):
-            yield Option((*rest, coverage), way)
+    ways = reacher.preferred(need, found.ways, pulled)
+    return [(replace(coverage, adapters=way.adapters), way) for way in ways], coverage
 
 
 def parts_away(
@@ -178,29 +159,36 @@ def torque_line(
         status, why, todo = trouble(plan, takers)
         return replace(base, status=status, why=why, next=todo, steps=step_lines(plan, None))
     option = plan.options[chosen]
-    reach = tuple(part_pick(plan.kit, tag, role) for tag, role in option.way.parts) if option.way else ()
+    ways = [(tag, tuple(part_pick(plan.kit, *part) for part in way.parts)) for tag, way in option.ways]
+    parts = {pick.tag: pick for _, picks in ways for pick in picks}
     wrenches = {coverage.tag: wrench_pick(places[coverage.tag]) for coverage in option.coverages}
     main = option.coverages[-1]
+    told = dict.fromkeys(warning for _, way in option.ways for warning in way.warnings)
     return replace(
         base,
         coverage=main,
         steps=step_lines(plan, option),
-        reach=reach,
-        picked=(*wrenches.values(), *reach),
-        warnings=(*(option.way.warnings if option.way else ()), *corrections(plan, main)),
+        reach=ways[0][1] if ways else (),
+        other_ways=tuple(ways[1:]),
+        picked=(*wrenches.values(), *parts.values()),
+        warnings=(*told, *corrections(plan)),
         why="; ".join(main.why),
         rejected=tuple(entry for entry in base.rejected if entry.tag not in wrenches),
     )
 
 
-def corrections(plan: TorquePlan, coverage: Coverage) -> Iterator[str]:
-    """A word about a setting that is not the fastener's torque."""
+def corrections(plan: TorquePlan) -> Iterator[str]:
+    """A word about the offset adapter's work on the setting."""
     reach = plan.need.reach
-    if reach and reach.offset_mm:
-        yield (
-            f"the setting allows for the offset adapter ({reach.offset_mm:g} mm at {reach.angle_deg:g}°): "
-            "hold the grip at its middle"
-        )
+    if reach is None or not reach.offset_mm:
+        return
+    if reach.angle_deg == ACROSS:
+        yield "the offset adapter stands at 90° to the handle, where it leaves the setting as it is: keep it there"
+        return
+    yield (
+        f"the setting allows for the offset adapter ({reach.offset_mm:g} mm at {reach.angle_deg:g}°): "
+        "hold the grip at its middle"
+    )
 
 
 def step_lines(plan: TorquePlan, option: Option | None) -> tuple[StepLine, ...]:

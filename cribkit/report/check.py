@@ -157,7 +157,9 @@ def card_texts(line: TorqueLine) -> Iterator[str]:
         yield "Thread-forming: start every screw by hand in its old thread before driving any."
     yield from settings(line)
     if line.reach:
-        yield "way: " + " > ".join(f"{pick.role} {pick.tag}" if pick.role else pick.tag for pick in line.reach)
+        yield f"way: {way(line.reach)}"
+    for tag, picks in line.other_ways:
+        yield f"way of {tag}: {way(picks)}"
     if need.lubrication:
         yield f"thread: {need.lubrication}"
     if need.order:
@@ -169,6 +171,11 @@ def card_texts(line: TorqueLine) -> Iterator[str]:
     yield from line.warnings
     if need.without_wrench:
         yield f"the procedure's own way without a torque wrench: {need.without_wrench} (not counted as covered)"
+
+
+def way(picks: Iterable[Pick]) -> str:
+    """ "adapter EX-014 > driver SK-102", from the wrench outwards."""
+    return " > ".join(f"{pick.role} {pick.tag}" if pick.role else pick.tag for pick in picks)
 
 
 def settings(line: TorqueLine) -> Iterator[str]:

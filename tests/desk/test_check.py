@@ -176,6 +176,44 @@ def test_steps_may_take_two_wrenches(tmp_path: Path) -> None:
     assert [step.coverage.tag if step.coverage else None for step in line.steps] == ["TW1", "TW2"]
 
 
+def test_every_wrench_of_a_step_has_its_way_and_all_of_it_is_pulled(tmp_path: Path) -> None:
+    body = torque("60 N·m", tolerance="10 %", head="13 mm hex", steps=["10 N·m", "60 N·m"])
+    tools = 'S13,SKT 1/2DR 13MM,1,A1,ok,,\nAD,"adapter, 3/8 female x 1/2 male",1,A4,ok,,'
+    small = "TW1,click,5,25,N·m,0.2,4,3/8,200,2026-09-01,12,W1,ok"
+    large = "TW2,click,40,200,N·m,1,4,1/2,400,2026-09-01,12,W2,ok"
+    result = checked(tmp_path, body, tools=tools, wrenches=f"{small}\n{large}")
+    (line,) = result.torques
+    assert [pick.tag for pick in line.reach] == ["S13"]
+    assert [(tag, [pick.tag for pick in picks]) for tag, picks in line.other_ways] == [("TW1", ["AD", "S13"])]
+    assert {pick.tag for pick in result.pull} == {"TW1", "TW2", "S13", "AD"}
+
+
+def test_one_wrench_for_all_steps_goes_before_two_with_as_many_adapters(tmp_path: Path) -> None:
+    body = torque("10 N·m", tolerance="10 %", steps=["5 N·m", "10 N·m"])
+    tools = 'S8,SKT 3/8DR 8MM,1,A1,ok,,\nAD,"adapter, 1/4 female x 3/8 male",1,A4,ok,,'
+    both = "TW1,click,2,24,N·m,0.2,4,1/4,200,2026-09-01,12,W1,ok"
+    main_only = "TW2,click,9,45,N·m,0.2,4,3/8,250,2026-09-01,12,W2,ok"
+    (line,) = checked(tmp_path, body, tools=tools, wrenches=f"{both}\n{main_only}").torques
+    assert [step.coverage.tag if step.coverage else None for step in line.steps] == ["TW1", "TW1"]
+    assert line.other_ways == ()
+
+
+def test_of_equal_ways_the_one_over_the_procedures_own_socket_is_taken(tmp_path: Path) -> None:
+    tools = "S1,SKT 1/4DR 8MM 6PT,1,A1,ok,,\nS2,SKT 1/4DR 8MM DP 6PT,1,A2,ok,,"
+    result = checked(tmp_path, tool("8 mm deep socket, 1/4 drive") + SPEC, tools=tools, wrenches=CLICK)
+    assert [pick.tag for pick in result.torques[0].reach] == ["S2"]
+    assert {pick.tag for pick in result.pull} == {"S2", "TW1"}
+
+
+def test_an_adapter_square_to_the_handle_is_said_to_leave_the_setting(tmp_path: Path) -> None:
+    reach = {"adapter": "8 mm crowfoot, 1/4 drive", "offset": "30 mm", "angle": "90°"}
+    body = torque("10 N·m", tolerance="10 %", reach=reach)
+    (line,) = checked(tmp_path, body, tools="CF,crowfoot 8 mm 1/4 drive,1,A1,ok,,", wrenches=CLICK).torques
+    assert line.coverage is not None
+    assert line.coverage.setting == 10
+    assert any("leaves the setting as it is" in text for text in line.warnings)
+
+
 CLEANER = "C1,throttle body cleaner,mL,500,2,L1,2028-01,B1,sensor-safe"
 CONSUMABLES = {
     "there": (CLEANER, "120 mL", [], Status.READY, 1000),
