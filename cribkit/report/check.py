@@ -9,10 +9,23 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator
 from textwrap import wrap
 
-from cribkit.desk.results import Check, ConsumableLine, Line, Pick, Status, ToolLine, TorqueLine, optional
-from cribkit.domain.torque import Coverage
+from cribkit.desk.results import Check, ConsumableLine, Line, Pick, Status, ToolLine, TorqueLine
 from cribkit.report.answer import Answer, Listing
-from cribkit.report.forms import cell, escape_markdown
+from cribkit.report.check_words import (
+    WAIVED,
+    amount,
+    card_texts,
+    care,
+    described,
+    fastener,
+    mark,
+    name,
+    stated,
+    verdict,
+    waived,
+    where,
+)
+from cribkit.report.forms import escape_markdown
 
 CAUTION = (
     "The vehicle maker's service information, local codes and licensed practice come first; "
@@ -36,38 +49,6 @@ def answer(check: Check) -> Answer:
     )
 
 
-# ---------------------------------------------------------------- what a line says
-
-
-def name(line: Line) -> str:
-    """What the line is about, as the procedure says it."""
-    match line:
-        case ToolLine():
-            return counted(line.need.count, line.need.need)
-        case TorqueLine():
-            return f"{counted(line.need.count, line.need.fastener)} at {line.spec.text}"
-        case ConsumableLine():
-            return f"{line.need.need}, {amount(line.needed, line.unit)}"
-
-
-def counted(count: int, text: str) -> str:
-    """ "4 x axle stand"; one thing goes without its count."""
-    return f"{count} x {text}" if count != 1 else text
-
-
-def amount(value: float, unit: str) -> str:
-    """ "120 mL"; pieces go without a unit."""
-    return cell(float(value)) if unit == "each" else f"{cell(float(value))} {unit}"
-
-
-def verdict(check: Check) -> str:
-    """READY or NOT READY, and how much blocks."""
-    needs = sum(not optional(line) for line in check.lines)
-    if check.ready:
-        return f"READY: all {needs} needs are in the crib and fit for use"
-    return f"NOT READY: {len(check.blocking)} of {needs} needs block the job"
-
-
 # ---------------------------------------------------------------- the page for a terminal
 
 
@@ -80,10 +61,7 @@ def page(check: Check, width: int) -> Iterator[str]:
     yield f"On {check.on.isoformat()}."
     many = len(check.procedures) > 1
     yield from section("What blocks", (row for line in check.blocking for row in trouble(line, width, many)))
-    waived = [line for line in check.lines if line.status is not Status.READY and optional(line)]
-    yield from section(
-        "Not there, and the job can start without it", (r for w in waived for r in trouble(w, width, many))
-    )
+    yield from section(WAIVED, (row for line in waived(check) for row in trouble(line, width, many)))
     yield from section("Pull list, in the order of the shelves", pull_rows(check.pull, width))
     yield from section("Torque card", (row for line in check.torques for row in card(line, width, many)))
     yield from section("Consumables", (row for line in check.consumables for row in consumable(line, width, many)))
@@ -105,8 +83,7 @@ def section(title: str, rows: Iterable[str]) -> Iterator[str]:
 def trouble(line: Line, width: int, many: bool) -> Iterator[str]:
     """Status, what it is, why, and what to do."""
     label = f"{line.status.value:8}"
-    where = f"  [{line.procedure}]" if many else ""
-    yield from wrap(f"{label} {name(line)}{where}", width, subsequent_indent=" " * 9)
+    yield from wrap(f"{label} {name(line)}{where(line, many)}", width, subsequent_indent=" " * 9)
     yield from indented(line.why, width, " " * 9)
     yield from indented(line.next, width, " " * 9, first=" " * 9 + "-> ")
 
@@ -130,96 +107,21 @@ def pull_rows(pull: tuple[Pick, ...], width: int) -> Iterator[str]:
         yield from wrap(head + described(pick), width, subsequent_indent=" " * len(head), drop_whitespace=True)
 
 
-def described(pick: Pick) -> str:
-    """The item's description, the member of a set to take, the lot."""
-    member = f", the {pick.member} of it" if pick.member else ""
-    lot = f", lot {pick.lot}" if pick.lot else ""
-    expires = f", good through {pick.expires_on.isoformat()}" if pick.expires_on else ""
-    return f"{pick.description}{member}{lot}{expires}"
-
-
 def card(line: TorqueLine, width: int, many: bool) -> Iterator[str]:
     """One torque: the spec as written, the wrench and its mark, the way, the order."""
-    where = f"  [{line.procedure}]" if many else ""
-    tolerance = f" ({line.need.tolerance})" if line.need.tolerance else ""
-    head = (
-        f"{line.need.id}: {counted(line.need.count, line.need.fastener)}, {line.need.head}, {line.spec.text}{tolerance}"
-    )
-    yield from wrap(head + where, width, subsequent_indent="    ")
+    head = f"{line.need.id}: {fastener(line)}, {stated(line)}{where(line, many)}"
+    yield from wrap(head, width, subsequent_indent="    ")
     for text in card_texts(line):
         yield from wrap(text, width, initial_indent="    ", subsequent_indent="      ")
 
 
-def card_texts(line: TorqueLine) -> Iterator[str]:
-    """What stands under a torque on the card, in the order of work."""
-    need = line.need
-    if need.thread_forming:
-        yield "Thread-forming: start every screw by hand in its old thread before driving any."
-    yield from settings(line)
-    if line.reach:
-        yield f"way: {way(line.reach)}"
-    for tag, picks in line.other_ways:
-        yield f"way of {tag}: {way(picks)}"
-    if need.lubrication:
-        yield f"thread: {need.lubrication}"
-    if need.order:
-        yield f"order: {need.order}"
-    if need.replace:
-        yield "new fasteners: these are used once only"
-    if need.direction == "left-hand":
-        yield "left-hand thread"
-    yield from line.warnings
-    if need.without_wrench:
-        yield f"the procedure's own way without a torque wrench: {need.without_wrench} (not counted as covered)"
-
-
-def way(picks: Iterable[Pick]) -> str:
-    """ "adapter EX-014 > driver SK-102", from the wrench outwards."""
-    return " > ".join(f"{pick.role} {pick.tag}" if pick.role else pick.tag for pick in picks)
-
-
-def settings(line: TorqueLine) -> Iterator[str]:
-    """Which wrench at which mark; for each step where there are steps."""
-    if line.status is not Status.READY:
-        yield f"NOT COVERED ({line.status.value}): {line.why}"
-        if not line.steps:
-            return
-    if len(line.steps) > 1:
-        for number, step in enumerate(line.steps, 1):
-            yield f"{number}. {step.text}" + (f": {mark(step.coverage)}" if step.coverage else "")
-    elif line.coverage:
-        yield mark(line.coverage)
-
-
-def mark(coverage: Coverage) -> str:
-    """ "TW-02 set to 89 in-lb: applies 9.7 to 10.5 N·m"."""
-    setting = f"{coverage.tag} set to {cell(coverage.setting)} {coverage.setting_unit}"
-    if coverage.applied_low_nm is None or coverage.applied_high_nm is None:
-        return setting
-    return f"{setting}: applies {coverage.applied_low_nm:.3g} to {coverage.applied_high_nm:.3g} N·m"
-
-
 def consumable(line: ConsumableLine, width: int, many: bool) -> Iterator[str]:
     """Status, what, how much, from which lots, never what."""
-    where = f"  [{line.procedure}]" if many else ""
-    yield from wrap(f"{line.status.value:8} {name(line)}{where}", width, subsequent_indent=" " * 9)
+    yield from wrap(f"{line.status.value:8} {name(line)}{where(line, many)}", width, subsequent_indent=" " * 9)
     for pick in line.lots:
         yield from indented(f"{pick.tag}: {amount(pick.count, pick.unit)} of {described(pick)}", width, " " * 9)
     if line.need.never:
         yield from indented(f"never: {', '.join(line.need.never)}", width, " " * 9)
-
-
-def care(check: Check) -> Iterator[str]:
-    """Cautions, open ports, parts to move over; each once."""
-    seen: set[str] = set()
-    for procedure in check.procedures:
-        covers = [f"Cover at once and count back out: {text}." for text in procedure.covers]
-        moves = [f"Move from the old part to the new: {text}." for text in procedure.moves]
-        for text in (*procedure.cautions, *covers, *moves):
-            if text not in seen:
-                seen.add(text)
-                yield text
-    yield from check.notes
 
 
 # ---------------------------------------------------------------- the other forms
@@ -337,10 +239,15 @@ def as_markdown(check: Check) -> Iterator[str]:
     for procedure in check.procedures:
         yield f"- {escape_markdown(f'{procedure.id}: {procedure.title}, {procedure.applies_to}')}"
     yield f"- on {check.on.isoformat()}"
-    yield from markdown_table("What blocks", ("status", "need", "why", "next"), map(trouble_row, check.blocking))
+    many = len(check.procedures) > 1
+    rows = ("status", "need", "why", "next")
+    yield from markdown_table("What blocks", rows, (trouble_row(line, many) for line in check.blocking))
+    yield from markdown_table(WAIVED, rows, (trouble_row(line, many) for line in waived(check)))
     yield from markdown_table("Pull list", ("shelf", "tag", "amount", "what"), map(pull_row, check.pull))
-    yield from markdown_table("Torque card", ("fastener", "spec", "do"), map(card_row, check.torques))
-    yield from markdown_table("Consumables", ("status", "need", "take"), map(consumable_row, check.consumables))
+    card = (card_row(line, many) for line in check.torques)
+    yield from markdown_table("Torque card", ("fastener", "spec", "do"), card)
+    taken = (consumable_row(line, many) for line in check.consumables)
+    yield from markdown_table("Consumables", ("status", "need", "take"), taken)
     yield from ("", "## Take care", "")
     yield from (f"- {escape_markdown(text)}" for text in (*care(check), CAUTION))
 
@@ -355,9 +262,9 @@ def markdown_table(title: str, columns: tuple[str, ...], rows: Iterable[tuple[st
         yield from ("| " + " | ".join(map(escape_markdown, row)) + " |" for row in rows)
 
 
-def trouble_row(line: Line) -> tuple[str, ...]:
-    """A blocking need."""
-    return line.status.value, name(line), line.why, line.next
+def trouble_row(line: Line, many: bool) -> tuple[str, ...]:
+    """A need that is not ready."""
+    return line.status.value, name(line) + where(line, many), line.why, line.next
 
 
 def pull_row(pick: Pick) -> tuple[str, ...]:
@@ -365,13 +272,13 @@ def pull_row(pick: Pick) -> tuple[str, ...]:
     return pick.location, pick.tag, amount(pick.count, pick.unit), described(pick)
 
 
-def card_row(line: TorqueLine) -> tuple[str, ...]:
+def card_row(line: TorqueLine, many: bool) -> tuple[str, ...]:
     """A torque."""
-    return counted(line.need.count, line.need.fastener), line.spec.text, "; ".join(card_texts(line))
+    return fastener(line) + where(line, many), stated(line), "; ".join(card_texts(line))
 
 
-def consumable_row(line: ConsumableLine) -> tuple[str, ...]:
+def consumable_row(line: ConsumableLine, many: bool) -> tuple[str, ...]:
     """A consumable."""
     never = f" Never {', '.join(line.need.never)}." if line.need.never else ""
     taken = "; ".join(f"{pick.tag} {amount(pick.count, pick.unit)}" for pick in line.lots)
-    return line.status.value, name(line), taken + never
+    return line.status.value, name(line) + where(line, many), taken + never

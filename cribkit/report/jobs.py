@@ -12,7 +12,8 @@ from cribkit.domain.stock.job import HoldKind, JobState
 from cribkit.domain.stock.movement import MovementKind, whole
 from cribkit.report.answer import Answer, Listing
 from cribkit.report.check import answer as check_answer
-from cribkit.report.check import bullet, card, care, pull_rows, section, trouble, verdict
+from cribkit.report.check import bullet, card, pull_rows, section, trouble
+from cribkit.report.check_words import care, verdict
 from cribkit.report.ledger import SEARCH, amount, movement_json
 
 PULLED = ("tag", "lot", "amount", "unit", "location", "description", "movement")

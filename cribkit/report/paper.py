@@ -24,6 +24,7 @@ th, td { vertical-align: top; overflow-wrap: break-word; }
 th { background: #eee; }
 .verdict { border: 3px solid #000; padding: .4rem .6rem; font-weight: bold; font-size: 1.15rem; }
 .box { width: 1.1rem; height: 1.1rem; border: 1.5px solid #000; display: inline-block; }
+.whole { white-space: nowrap; }
 .initials { min-width: 4.5rem; }
 .note { font-size: .9rem; }
 .caution { border-left: 6px solid #000; padding-left: .6rem; }

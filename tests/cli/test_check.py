@@ -173,6 +173,16 @@ def test_the_sheet_has_a_box_for_each_thing_to_pull() -> None:
     assert "Initials" in sheet
 
 
+@pytest.mark.usefixtures("here")
+def test_sheet_and_markdown_say_head_tolerance_and_what_is_missing_without_harm() -> None:
+    _, sheet = run("check", "cover", "--as", "html", *DAY)
+    _, markdown = run("check", "cover", "--as", "markdown", *DAY)
+    for text in (sheet, markdown):
+        assert "cover bolts, 8 mm hex" in text
+        assert "10 N·m (10 %)" in text
+        assert "Not there, and the job can start without it" in text
+
+
 BAD = {
     "no such procedure": (["check", "covver"], 2, "did you mean cover?"),
     "no such file": (["check", "./nothing.toml"], 2, "the file cannot be read"),
