@@ -208,6 +208,9 @@ def adapter(reading: Reading) -> None:
     for token in tokens:
         token.used = True
     reading.use("drive", "square", "female", "male")
+    for said in reading.words:
+        if said.how == "unread" and said.text in ("x", "m", "f", "by"):
+            said.how, said.used = "known", True
     if hexed:
         reading.set("hex_end", "yes")
         reading.use("hex", "shank")
@@ -220,6 +223,44 @@ def adapter(reading: Reading) -> None:
         reading.set("drive_out", drives[1])
     elif drives:
         reading.set("drive_in" if genders[0] != "m" else "drive_out", drives[0])
+
+
+def multiplier(reading: Reading) -> None:
+    """Two squares, in and out, and a ratio; one square alone is left open as to its end."""
+    for token in reading.tokens:
+        if token.kind == "mixed" and token.text.startswith("ratio"):
+            token.used = True
+            reading.set("ratio", token.text.removeprefix("ratio"))
+    drive = reading.attributes.get("drive", "")
+    adapter(reading)
+    if "drive_out" not in reading.attributes or "drive_in" not in reading.attributes:
+        drive = reading.attributes.pop("drive_in", "") or reading.attributes.pop("drive_out", "") or drive
+        if drive:
+            reading.set("drive", drive)
+
+
+# The hex that bits have unless something else is said (ISO 1173 form C and E 6.3, from memory).
+USUAL_SHANK = "1/4 in"
+
+
+def holder(reading: Reading) -> None:
+    """What holds bits: the hex for them, perhaps a square."""
+    for before, token, after in zip(reading.tokens, reading.tokens[1:], [*reading.tokens[2:], None], strict=False):
+        del before
+        if token.kind == "num" and not token.used and after is not None and after.text in ("hex", "hexagon", "hx"):
+            _shank(reading, token)
+    first = reading.tokens[0]
+    if first.kind == "num" and not first.used and len(reading.tokens) > 1 and reading.tokens[1].text in ("hex", "hx"):
+        _shank(reading, first)
+    lone_square(reading)
+    _rest_length(reading)
+
+
+def _shank(reading: Reading, token: Token) -> None:
+    token.used = True
+    shank = Length(number(token.values[0]), token.unit or ("mm" if token.values[0] == "10" else "in")).text
+    if shank != USUAL_SHANK:
+        reading.set("shank", shank)
 
 
 _ENDS = {"female": "f", "fem": "f", "f": "f", "internal": "f", "male": "m", "m": "m", "external": "m"}

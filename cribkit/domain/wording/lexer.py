@@ -94,7 +94,7 @@ _PARTS = [
     ("points", r"(?P<pt>4|6|8|12)[- ]?(?:pts?|points?|pnts?|pointed|kt|sided)\b\.?"),
     ("pitch", r"(?P<pi1>\d*\.\d+|\d)\s*(?:mm)?\s*pitch\b|pitch (?P<pi2>\d*\.\d+|\d)(?:\s*mm\b)?"),
     ("class", r"class ?(?P<cl>00|[0-4])(?![\d.])"),
-    ("flutes", r"(?P<fl>\d{1,2})[- ]?(?:flutes?|flt)\b"),
+    ("flutes", r"(?P<fl>\d{1,2})[- ]?(?:flutes?|fluted|flt|fl)\b(?!\.? ?oz)"),
     ("teeth", r"(?P<te>\d{2,3})[- ]?(?:t|tooth|teeth)\b"),
     ("grit", r"(?:grit ?|p|g)(?P<gr1>\d{2,4})(?:[- ]?grit)?\b|(?P<gr2>\d{2,4})[- ]?(?:grit|grade grit|gr\b)"),
     (

@@ -6,6 +6,8 @@ import re
 from functools import cache
 
 from cribkit.domain.wording import handtools, shapes, squares, stores
+from cribkit.domain.wording.context import beside_the_point, pass_over
+from cribkit.domain.wording.damage import mend
 from cribkit.domain.wording.lexer import Token, lex
 from cribkit.domain.wording.meaning import Meaning
 from cribkit.domain.wording.reading import Reading
@@ -18,7 +20,7 @@ _OR = re.compile(r"\s+(?:or|alternatively)\s+|\s*\bor\b\s*")
 
 def read_one(text: str, kind: str = "") -> Meaning:
     """The meaning of one text without alternatives."""
-    reading = Reading(text, lex(tidy(text)))
+    reading = Reading(text, lex(mend(tidy(text))))
     name_words(reading)
     squares.find_square(reading)
     choose_family(reading, kind)
@@ -27,6 +29,7 @@ def read_one(text: str, kind: str = "") -> Meaning:
         shapes.apply(reading, family.shape)
         reading.kind = family.kind
     spend_words(reading)
+    pass_over(reading, family)
     shapes.finish(reading)
     return reading.meaning(kind)
 
@@ -145,10 +148,11 @@ def correct(word: str) -> str:
     slips = 1 if len(word) < 8 else 2
     found = process.extract(word, _targets()[0], scorer=OSA.distance, score_cutoff=slips, limit=4)
     known = tables()
-    near = [(known.spellings.get((hit,), hit), distance) for hit, distance, _ in found if _same_sense(word, hit)]
-    if not near or (len(near) > 1 and near[0][1] == near[1][1] and near[0][0] != near[1][0]):
-        return ""
-    return near[0][0]
+    near = [(known.spellings.get((hit,), hit), distance, hit) for hit, distance, _ in found if _same_sense(word, hit)]
+    nearest = [entry for entry in near if entry[1] == near[0][1]]
+    if len({sense for sense, _, _ in nearest}) > 1:  # a hurried hand gets the first letter right
+        nearest = [entry for entry in nearest if entry[2][0] == word[0]]
+    return nearest[0][0] if len({sense for sense, _, _ in nearest}) == 1 else ""
 
 
 def _same_sense(word: str, hit: str) -> bool:
@@ -160,12 +164,18 @@ def _same_sense(word: str, hit: str) -> bool:
 _CONTRARY = frozenset({"chlorinated", "nonchlorinated", "flammable", "nonflammable", "inflammable"})
 
 
+# Words that name another thing only where they stand before it: a plug socket, but a socket for square plugs.
+_WEAK = frozenset({"plug"})
+
+
 def choose_family(reading: Reading, kind: str) -> None:
     """The family whose name is there with most words; those after "with" and "for" may only add to it."""
     main = reading.main()
     _best_name(reading, kind, main | reading.hints)
     first = reading.name
-    wider = reading.said() - {said.word for said in reading.words if said.besides}
+    wider = reading.said() - {
+        said.word for said in reading.words if said.besides or (said.aside and said.word in _WEAK)
+    }
     if len(main) < len(wider):
         _best_name(reading, kind, wider | reading.hints)
         if first and not first < reading.name:
@@ -216,7 +226,9 @@ def spend_words(reading: Reading) -> None:
                 reading.effect(known.effects[word], said)
         elif shapes.takes_word(reading, said):
             continue
-        elif family and word in family.absorbs:
+        elif (family and word in family.absorbs) or (
+            said.aside and beside_the_point(family, known.effects.get(word), said.besides)
+        ):
             said.used = True
         elif (effect := known.effects.get(word)) and shapes.may_say(family, effect[0]):
             reading.effect(effect, said)

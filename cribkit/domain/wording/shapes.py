@@ -12,6 +12,8 @@ from cribkit.domain.wording.handtools import (
     bit_socket,
     drive_only,
     extension,
+    holder,
+    multiplier,
     profile,
     screwdriver,
     socket,
@@ -19,6 +21,7 @@ from cribkit.domain.wording.handtools import (
     torque,
     wrench,
 )
+from cribkit.domain.wording.measure import mm_of
 from cribkit.domain.wording.reading import Reading, Said
 from cribkit.domain.wording.rule import COARSE_PITCH
 from cribkit.domain.wording.squares import long_numbers
@@ -69,6 +72,8 @@ SHAPES: dict[str, Callable[[Reading], None]] = {
     "extension": extension,
     "adapter": adapter,
     "torque": torque,
+    "multiplier": multiplier,
+    "holder": holder,
     "tap": thread,
     "bolt": thread,
     "nut": thread,
@@ -125,9 +130,11 @@ def _pliers(reading: Reading) -> None:
         if len(group.tokens) == 1 and not group.tokens[0].unit and group.tokens[0].values[0] in ("45", "90"):
             group.use()
             reading.set("form", "bent")
+            reading.set("angle", group.tokens[0].values[0])
     while angle := reading.take("deg"):
         if angle.values[0] in ("45", "90"):
             reading.set("form", "bent")
+            reading.set("angle", angle.values[0])
     any_numbers(reading)
 
 
@@ -223,14 +230,18 @@ def finish(reading: Reading) -> None:
     family = tables().families.get(reading.family)
     shape = family.shape if family else ""
     reading.attributes.pop("gender", None)
-    if reading.attributes.pop("drive2", "") and shape != "adapter":
+    if reading.attributes.pop("drive2", "") and shape not in ("adapter", "multiplier"):
         reading.doubts.append("two drives")
+    _depth(reading, shape)
+    _own_sense(reading)
     if shape in TIPPED and shape != "set-bit":
         profile(reading)
     if reading.family in _TWO_SYSTEMS:
         _system(reading)
     else:
-        reading.attributes.pop("system", None)
+        system = reading.attributes.pop("system", None)
+        if system == "whitworth" and "size" in reading.attributes:
+            reading.traits.add("whitworth")
     if shape == "glove" and reading.attributes.get("material") in ("nitrile", "latex", "vinyl"):
         reading.attributes.setdefault("glove_type", "disposable")
     coarse = COARSE_PITCH.get(reading.attributes.get("thread", ""))
@@ -243,6 +254,32 @@ def finish(reading: Reading) -> None:
     if reading.kind == "consumable":
         packing(reading)
     _counts(reading)
+
+
+# From this length on a bit socket is called long, mm. Common practice, no source.
+LONG_BIT = 75
+
+
+def _own_sense(reading: Reading) -> None:
+    """Words that mean something else on some families."""
+    if reading.family == "extension" and "flexible" in reading.traits:
+        reading.traits = reading.traits - {"flexible"} | {"flexible-shaft"}
+    if reading.family in ("ratcheting-wrench", "ratchet", "bit-ratchet", "ratchet-screwdriver"):
+        reading.traits.discard("ratcheting")
+
+
+def _depth(reading: Reading, shape: str) -> None:
+    """A long socket is a deep one, a deep bit socket a long one; sockets for plugs are all deep."""
+    attributes = reading.attributes
+    if shape in ("socket", "lobe-socket") and (long := attributes.pop("length_class", "")):
+        depth = {"long": "deep", "extra-long": "extra-deep"}.get(long, "standard")
+        reading.set("depth", depth) if attributes.get("depth") != "extra-deep" else None
+    if shape == "plug-socket" and attributes.get("depth") != "extra-deep":
+        attributes.pop("depth", None)
+    if shape == "bit-socket" and (deep := attributes.pop("depth", "")):
+        attributes.setdefault("length_class", {"deep": "long", "extra-deep": "extra-long"}.get(deep, "standard"))
+    if shape == "bit-socket" and mm_of(attributes.get("length", "0 mm")) >= LONG_BIT:
+        attributes.setdefault("length_class", "long")
 
 
 def _system(reading: Reading) -> None:

@@ -79,6 +79,8 @@ def settle(reading: Reading) -> None:
         family = "bit-socket"
     elif family == "ratcheting-wrench" and drive and not _has_size(reading):
         family = "ratchet"
+    elif family == "" and drive and any(token.text in ("shank", "hex shank") for token in reading.tokens):
+        family = "adapter"
     elif family == "" and drive:
         family = "lobe-socket" if outside else "bit-socket" if tip else "socket" if _has_size(reading) else ""
     elif family == "" and any(token.kind == "thread" and token.values[2] for token in reading.tokens):
@@ -144,7 +146,8 @@ def one_size(reading: Reading, low: float, high: float) -> None:
     sizes = [entry for entry in written if low <= float(entry[1].mm) <= high]
     if "drive" not in reading.attributes and len(sizes) > 1:
         squares = [entry for entry in sizes if square(entry[2]) and entry[1].unit != "mm" and not metric(entry[2])]
-        if len(squares) == 1 or (squares and any(entry[1].unit == "mm" for entry in sizes)):
+        twice = len(squares) == len(sizes) and len({square(entry[2]) for entry in squares}) == 1
+        if len(squares) == 1 or twice or (squares and any(entry[1].unit == "mm" for entry in sizes)):
             reading.set("drive", square(squares[0][2]))
             squares[0][2].used = True
             sizes.remove(squares[0])

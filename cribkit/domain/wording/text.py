@@ -107,6 +107,29 @@ _SPOKEN = re.compile(rf"\b{_NUMBER}\b")
 
 # Scanning errors inside sizes: letters for digits and a stroke read as a one or a bracket.
 _SCAN = [
+    (re.compile(r"\b[il|]{2}(?=\s*(?:mm|rnm)\b)"), "11"),  # ll mm
+    (
+        re.compile(r"(?<![a-z\d])(\d+)[il|](?=\s*(?:mm|rnm|nm|n\.m|in\.|inch|\")(?![a-z])|\s*x\s*\d)"),
+        r"\g<1>1",
+    ),  # 2l mm
+    (
+        re.compile(r"(?<![a-z\d])[il|](?=\d{1,3}(?:\.\d+)?\b\s*(?:mm|rnm|nm|x|pt|dr|deg|v|w|ml|t|kg|psi|bar|-))"),
+        "1",
+    ),  # l2 x 2
+    (re.compile(r"(?<=x )[il|](?=\d{1,2}\b)"), "1"),  # 10 x l2
+    (re.compile(r"(?<=\d)[il|](?=\d\s*(?:mm|nm)\b)"), "1"),  # 1l0 mm
+    (re.compile(r"(?<![a-z\d])([p#]?\d+)oo+(?![a-z])"), r"\g<1>00"),  # P4OO
+    (re.compile(r"(?<![a-z\d])(p?)(\d+)o(?=\d|[ -]?(?:grit|v|w|ton)\b)"), r"\1\g<2>0"),
+    (re.compile(r"(?<![a-z\d])(\d?)ow(?=[ -]?\d)"), r"\g<1>0w"),  # OW-20
+    (re.compile(r"(?<=\dw)([ -]?)(\d)o\b"), r"\1\g<2>0"),  # 0W-3O
+    (re.compile(r"\bd0t\b"), "dot"),
+    (re.compile(r"\b([il|1-9]\d?)/[il|]6\b"), r"\1/16"),  # 5/l6
+    (re.compile(r"\b[il|]([il|1-5])/(?=16\b|32\b)"), r"1\1/"),  # l1/16
+    (re.compile(r"\b[s](?=/(?:8|16|32)\b)"), "5"),  # S/16
+    (re.compile(r"\b([1357])/[sb](?=[ -]*(?:in\b|inch|\"|dr\b|drive|sq\b|sq\.))"), r"\1/8"),  # 3/S drive
+    (re.compile(r"\b([1il|])/z\b"), "1/2"),
+    (re.compile(r"(?<=\d)([ -]?)[l1](?=n\b|nch\b)"), r"\1i"),  # 1/4-lnch
+    (re.compile(r"(?<!\d)([1-9]?)b(?=\s*mm\b)"), r"\g<1>8"),  # 1B mm
     (re.compile(r"(?<=\d)o(?=\d|\s*mm\b|\s*pt\b|\s*nm\b|\b)"), "0"),  # 1O mm -> 10 mm, E1O, T3O
     (re.compile(r"\bo(?=[.,]\d)"), "0"),  # O.5
     (re.compile(r"\b([et]|tx|m|ph|pz)[il](?=\d\b)"), r"\g<1>1"),  # El0 -> E10
@@ -114,7 +137,7 @@ _SCAN = [
     (re.compile(r"\b[il|](?=[\d]\s*(?:mm|pt|dr)\b)"), "1"),  # l0mm -> 10mm
     (re.compile(r"\b[il|]o(?=\s*mm\b)"), "10"),  # lOmm
     (re.compile(r"\b([1-9]\d?)[l|i!(\[]((?:2|4|8|16|32)\b)"), r"\1/\2"),  # 3l8 -> 3/8, 1(2 -> 1/2
-    (re.compile(r"\b[il|]/(?=[248]\b)"), "1/"),  # l/2 -> 1/2
+    (re.compile(r"\b[il|]/(?=[248](?!\d))"), "1/"),  # l/2 -> 1/2
     (re.compile(r"\b([1-9]\d?)/b\b"), r"\1/8"),  # 3/B
     (re.compile(r"\b([1357])1([248])(?=[ -]?(?:in\b|inch|\"|dr\b|drive|sq\b|sq\.))"), r"\1/\2"),  # 318-inch -> 3/8
     (re.compile(r"\b([1357]|1[135])1(16)(?=[ -]?(?:in\b|inch|\"))"), r"\1/\2"),  # 7116-inch -> 7/16
@@ -127,6 +150,7 @@ _STUCK = [
     (re.compile(r"\be[- ]?(?=torx|star\b|sixlobe|six[- ]lobe|6[- ]lobe)"), "external "),  # e-torx
     (re.compile(r"\b([1-4])\.(\d{1,2}/(?:2|4|8|16|32)\b)"), r"\1-\2"),  # 1.1/16
     (re.compile(r"\b\d{1,2}(?:\.\d)? ?: ?1\b"), " "),  # a ratio of gears
+    (re.compile(r"(?<=/\d)[\"']{0,2} ?-?(?:sd|sqd)\b"), " sq dr"),  # 3/8SD
     (re.compile(r"(?<=[\d\"'])(?=(?:dr|drv|drive|sq|sqdr|skt|socket|sckt)\b)"), " "),  # 1/4dr
     (re.compile(r"(?<=\d)(?=(?:deep|dp|impact|imp|hex|hx|long|pos|ratchet|ext)\b)"), " "),
     (re.compile(r"\b(dr|drv|drive|sq|skt|sckt|socket|spanner|spnr)(?=\d)"), r"\1 "),
@@ -141,12 +165,19 @@ _STUCK = [
 ]
 
 
+_RATIO = re.compile(r"\b(\d{1,3}(?:\.\d)?) ?(?::|to|-) ?1\b(?! ?/|[ \"]*(?:in\b|inch|dr\b|drive|sq))")
+_INITIALS = re.compile(r"\b(?!n\.m|m\.m)(?:[a-z]\.){2,}[a-z]?\b\.?")
+
+
 def tidy(text: str) -> str:
     """Lower case, plain signs, digits for spoken numbers, scanning errors in sizes mended."""
     plain = unicodedata.normalize("NFKC", text.translate(SIGNS)).translate(SIGNS).lower()
     plain = " ".join(plain.split()).rstrip(" .,;")
     for pattern, better in _SCAN:
         plain = pattern.sub(better, plain)
+    if "multipl" in plain:
+        plain = _RATIO.sub(r" ratio\1 ", plain)
+    plain = _INITIALS.sub(lambda found: found[0].replace(".", ""), plain)
     for pattern, better in _STUCK:
         plain = pattern.sub(better, plain)
     plain = _HARDNESS.sub(r"\1", _SPLIT_UNIT.sub(" ", _NOTES.sub(" ", plain)))

@@ -1,0 +1,246 @@
+"""Words that nobody knows and that cannot matter: where a thing is used, what colour its case is."""
+
+from __future__ import annotations
+
+from functools import cache
+
+from cribkit.domain.wording.lexer import Token
+from cribkit.domain.wording.reading import Reading
+from cribkit.domain.wording.rule import KEYS
+from cribkit.domain.wording.tables import Family, tables
+
+# Shapes whose families are told by numbers and by a closed list of words: one more word does not make another thing.
+CLOSED = frozenset(
+    [
+        "socket",
+        "plug-socket",
+        "crowfoot",
+        "wrench",
+        "wrench2",
+        "lobe-socket",
+        "bit-socket",
+        "bit",
+        "key",
+        "screwdriver",
+        "ratchet",
+        "drive-tool",
+        "drive-any",
+        "extension",
+        "adapter",
+        "torque",
+        "bolt",
+        "nut",
+        "tap",
+        "drill",
+        "washer",
+        "seal-washer",
+        "pin",
+        "clamp",
+        "tie",
+    ]
+)
+# Fasteners are told by their place too: only what follows "for" and "with" is no part of their name.
+_PLACED = frozenset({"bolt", "nut", "pin", "seal-washer"})
+_LEADS = frozenset(
+    [
+        "for",
+        "with",
+        "w",
+        "on",
+        "of",
+        "to",
+        "in",
+        "from",
+        "by",
+        "at",
+        "under",
+        "behind",
+        "inside",
+        "near",
+        "beside",
+        "against",
+        "into",
+        "onto",
+        "per",
+        "when",
+        "where",
+        "while",
+        "before",
+        "after",
+        "during",
+        "that",
+        "which",
+        "as",
+        "so",
+        "since",
+        "because",
+        "incl",
+        "including",
+        "includes",
+        "c/w",
+        "suits",
+        "fits",
+        "to",
+    ]
+)
+
+
+# What says nothing of a hand tool when it stands after "for" or "with": on left-hand brackets, with rubber grip.
+_OF_THE_PLACE = frozenset(
+    [
+        "side",
+        "material",
+        "colour",
+        "strength",
+        "seat",
+        "fuel",
+        "base",
+        "synthetic",
+        "grade",
+        "cordless",
+        "pneumatic",
+        "hydraulic",
+        "digital",
+        "electrical",
+        "flanged",
+        "self-locking",
+        "serrated",
+        "telescopic",
+        "folding",
+        "heavy-duty",
+        "high-temperature",
+        "waterproof",
+        "magnetic",
+        "offset",
+        "bent",
+        "staked",
+        "self-tapping",
+    ]
+)
+
+
+_OF_THE_GRIP = frozenset({"material", "colour"})
+
+
+def beside_the_point(family: Family | None, effect: tuple[str, str] | None, besides: bool) -> bool:
+    """Whether what a word after "for" or "with" says is said of the place where a hand tool is used."""
+    if family is None or effect is None or family.kind != "tool" or family.shape not in CLOSED:
+        return False
+    said = effect[1] if effect[0] == "+" else effect[0]
+    return said in (_OF_THE_GRIP if besides else _OF_THE_PLACE)
+
+
+def pass_over(reading: Reading, family: Family | None) -> None:
+    """Words in a place where context stands are no doubt, once the thing is told by its numbers.
+
+    Context stands after "for", "with", "in", "on", "of" and "to", in brackets, and at the end. A word that may be short
+    for, or a slip of, one that tells things apart stays unread; so does one with digits, and a negated one.
+    """
+    if family is None or family.shape not in CLOSED or not _told(reading, family):
+        return
+    context = _context(reading, end=family.shape not in _PLACED)
+    for said in reading.words:
+        if said.how == "unread" and not said.negated and id(said) in context and idle(said.text):
+            said.how, said.used = "context", True
+
+
+def _told(reading: Reading, family: Family) -> bool:
+    """Whether the attribute that the family is told by is stated."""
+    keys = KEYS.get(family.shape, ())[:1] or ("range", "drive", "size", "dims")
+    return any(key in reading.attributes for key in (*keys, "tips", "drive_out"))
+
+
+def _context(reading: Reading, end: bool) -> set[int]:
+    """The words that stand where context stands."""
+    at = {id(token): said for said in reading.words for token in said.tokens}
+    found: set[int] = set()
+    inside = led = False
+    for token in reading.tokens:
+        said = at.get(id(token))
+        if token.kind == "stop":
+            inside = token.text in "([" or (inside and token.text not in ")]")
+            led = led and token.text in "()[]"
+        elif said is None:
+            continue
+        elif said.text in _LEADS:
+            led = True
+        elif led or inside:
+            found.add(id(said))
+    return found | (_tail(reading) | _segments(reading) if end else set())
+
+
+def _segments(reading: Reading) -> set[int]:
+    """The unread words of a part between commas that says nothing else, after the first."""
+    at = {id(token): said for said in reading.words for token in said.tokens}
+    found: set[int] = set()
+    part: list[int] | None = None  # None while the part says more
+    for token in [*reading.tokens[_first_stop(reading) :], Token("stop", "")]:
+        said = at.get(id(token))
+        if token.kind == "stop":
+            found.update(part or ())
+            part = []
+        elif said is None and token.kind not in ("sign", "end", "dash"):
+            part = None
+        elif said is not None and part is not None:
+            part = [*part, id(said)] if said.how == "unread" else None
+    return found
+
+
+def _first_stop(reading: Reading) -> int:
+    places = (place for place, token in enumerate(reading.tokens) if token.kind == "stop")
+    return next(places, len(reading.tokens))
+
+
+def _tail(reading: Reading) -> set[int]:
+    """The unread words at the very end."""
+    at = {id(token): said for said in reading.words for token in said.tokens}
+    found: set[int] = set()
+    for token in reversed(reading.tokens):
+        said = at.get(id(token))
+        if said is not None and said.how == "unread":
+            found.add(id(said))
+        elif said is not None or token.kind not in ("stop", "sign", "end", "dash", "slash"):
+            break
+    return found
+
+
+@cache
+def idle(text: str) -> bool:
+    """Whether a word cannot be a short or damaged form of one that tells things apart."""
+    words = text.replace("-", " ").split()
+    return bool(words) and all(_idle(word) for word in words)
+
+
+def _idle(word: str) -> bool:
+    if len(word) < 4 or not word.isalpha() or word in tables().names_of or word in telling():
+        return False
+    return not any(_may_be(word, one) for one in telling())
+
+
+def _may_be(word: str, one: str) -> bool:
+    """A word begun alike whose letters stand in the other in order ("INSLT"), one that holds it, or a slip of it."""
+    if len(one) >= 5 and one in word:
+        return True
+    if word[0] == one[0] and len(word) < len(one) and _inside(word, one):
+        return True
+    if abs(len(word) - len(one)) > 2 or min(len(word), len(one)) < 4:
+        return False
+    from rapidfuzz.distance import OSA  # imported here: start-up counts
+
+    return OSA.distance(word, one) <= (1 if len(word) < 8 else 2)
+
+
+def _inside(word: str, one: str) -> bool:
+    letters = iter(one)
+    return all(letter in letters for letter in word)
+
+
+@cache
+def telling() -> frozenset[str]:
+    """The words that tell one thing from another: traits, and names of the families with closed lists."""
+    known = tables()
+    closed = {name for name, family in known.families.items() if family.shape in CLOSED}
+    names = {word for group in known.names.values() for name, owner in group if owner in closed for word in name}
+    told = names | {word for word, effect in known.effects.items() if effect[0] != "~"}
+    written = {phrase[0] for phrase, word in known.spellings.items() if word in told and len(phrase) == 1}
+    return frozenset(word for word in told | written if word.isalpha() and len(word) > 1) - known.neutral
