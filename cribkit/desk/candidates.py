@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from typing import NamedTuple
 
 from cribkit.desk.understanding import Understanding
 from cribkit.domain.stock.item import Confirmation, Item, Kind, fold
@@ -12,8 +12,7 @@ from cribkit.store.crib import Crib
 KINDS = {"tool": (Kind.TOOL, Kind.WRENCH), "consumable": (Kind.CONSUMABLE,), "": tuple(Kind)}
 
 
-@dataclass(frozen=True, slots=True)
-class Found:
+class Found(NamedTuple):
     """One item that serves a need, or may serve it."""
 
     item: Item

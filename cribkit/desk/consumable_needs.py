@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import datetime as dt
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass
+from typing import NamedTuple
 
 from cribkit.desk.candidates import Finder, Found
 from cribkit.desk.results import ConsumableLine, Pick, Status
@@ -15,8 +15,7 @@ from cribkit.domain.stock.rationing import Draw, Ration
 from cribkit.domain.wording import forbidden
 
 
-@dataclass(frozen=True, slots=True)
-class ConsumablePlan:
+class ConsumablePlan(NamedTuple):
     """One consumable need before amounts are given out."""
 
     procedure: str

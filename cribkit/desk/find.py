@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
+from typing import NamedTuple
 
 from cribkit.desk.candidates import Finder, Found
 from cribkit.domain.wording import Meaning, query_terms
@@ -12,8 +13,7 @@ from cribkit.store.crib import Crib
 MOST_ALTERNATIVES = 5
 
 
-@dataclass(frozen=True, slots=True)
-class Alternative:
+class Alternative(NamedTuple):
     """Another item that may do, after a person has confirmed it."""
 
     tag: str
@@ -22,8 +22,7 @@ class Alternative:
     why: str
 
 
-@dataclass(frozen=True, slots=True)
-class Match:
+class Match(NamedTuple):
     """The answer to one text. `status`: match, review (a person must confirm) or none."""
 
     query: str

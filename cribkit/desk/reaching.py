@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, field
+from typing import NamedTuple
 
 from cribkit.desk.candidates import Finder, Found
 from cribkit.domain.problem import BadInput
@@ -18,8 +18,7 @@ from cribkit.domain.wording import Judgement, Meaning, query_terms
 FAMILIES = {Role.ADAPTER: "adapter", Role.EXTENSION: "extension", Role.JOINT: "universal-joint"}
 
 
-@dataclass(frozen=True, slots=True)
-class Kit:
+class Kit(NamedTuple):
     """The parts on hand for one torque need, and those owned but not on the shelf."""
 
     asked: bool  # whether a way has to be found at all
@@ -27,7 +26,7 @@ class Kit:
     drivers: tuple[Part, ...]
     parts: tuple[Part, ...]
     away: tuple[Part, ...]  # owned, out or unfit
-    found: dict[str, Found] = field(default_factory=dict)
+    found: dict[str, Found]
 
 
 class Reacher:

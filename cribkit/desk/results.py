@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 import datetime as dt
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 from enum import StrEnum
+from typing import NamedTuple
 
 from cribkit.domain.procedure import ConsumableNeed, Procedure, ToolNeed, TorqueNeed
 from cribkit.domain.torque import Coverage, Spec
@@ -36,8 +37,7 @@ class Pick:
     role: str = ""  # its place on the way from wrench to fastener
 
 
-@dataclass(frozen=True, slots=True)
-class ToolLine:
+class ToolLine(NamedTuple):
     """One tool need and what the crib has for it."""
 
     procedure: str
@@ -49,8 +49,7 @@ class ToolLine:
     anyway: str = ""  # the reason of a confirmation against a hard attribute, where this line rests on one
 
 
-@dataclass(frozen=True, slots=True)
-class Rejected:
+class Rejected(NamedTuple):
     """A wrench that does not serve, and every reason."""
 
     tag: str
@@ -58,16 +57,14 @@ class Rejected:
     why: str = ""
 
 
-@dataclass(frozen=True, slots=True)
-class StepLine:
+class StepLine(NamedTuple):
     """One step of a tightening: what to do, and with which wrench at which mark."""
 
     text: str
     coverage: Coverage | None = None  # None where the step needs no torque wrench
 
 
-@dataclass(frozen=True, slots=True)
-class TorqueLine:
+class TorqueLine(NamedTuple):
     """One torque need: the wrench, its setting, and the way to the fastener."""
 
     procedure: str
@@ -85,8 +82,7 @@ class TorqueLine:
     next: str = ""
 
 
-@dataclass(frozen=True, slots=True)
-class ConsumableLine:
+class ConsumableLine(NamedTuple):
     """One consumable need and the lots to take."""
 
     procedure: str
@@ -106,8 +102,7 @@ class ConsumableLine:
 Line = ToolLine | TorqueLine | ConsumableLine
 
 
-@dataclass(frozen=True, slots=True)
-class Check:
+class Check(NamedTuple):
     """The answer to "can the job start?"."""
 
     on: dt.date
@@ -117,7 +112,7 @@ class Check:
     consumables: tuple[ConsumableLine, ...]
     pull: tuple[Pick, ...]  # in the order of the shelves
     proven: bool = True  # False: the sharing of units was too large to prove best
-    notes: tuple[str, ...] = field(default=())
+    notes: tuple[str, ...] = ()
 
     @property
     def lines(self) -> tuple[Line, ...]:

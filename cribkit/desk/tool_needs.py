@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass
 from itertools import islice
+from typing import NamedTuple
 
 from cribkit.desk.candidates import Finder, Found
 from cribkit.desk.find import nearly_fitting
@@ -17,8 +17,7 @@ from cribkit.domain.wording import judge
 MOST_OPTIONS = 60  # ways to gather several units at once from different tags; one unit has no such limit
 
 
-@dataclass(frozen=True, slots=True)
-class ToolPlan:
+class ToolPlan(NamedTuple):
     """One tool need before the units are given out. `options[i]` is served by `picks[i]`."""
 
     procedure: str

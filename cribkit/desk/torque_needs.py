@@ -4,8 +4,9 @@ from __future__ import annotations
 
 import datetime as dt
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from itertools import islice
+from typing import NamedTuple
 
 from cribkit.desk.reaching import Kit, Reacher
 from cribkit.desk.results import Pick, Rejected, Status, StepLine, TorqueLine
@@ -22,8 +23,7 @@ ACROSS = 90.0  # degrees: an adapter square to the handle leaves the setting as 
 STATE = {"out", "no-calibration", "overdue", "unfit"}  # reasons that have nothing to do with the torque
 
 
-@dataclass(frozen=True, slots=True)
-class TorquePlan:
+class TorquePlan(NamedTuple):
     """One torque need before units are given out."""
 
     procedure: str
@@ -157,15 +157,14 @@ def torque_line(
     base = TorqueLine(plan.procedure, plan.need, plan.spec, Status.READY, rejected=tuple(rejections(plan)))
     if chosen is None:
         status, why, todo = trouble(plan, takers)
-        return replace(base, status=status, why=why, next=todo, steps=step_lines(plan, None))
+        return base._replace(status=status, why=why, next=todo, steps=step_lines(plan, None))
     option = plan.options[chosen]
     ways = [(tag, tuple(part_pick(plan.kit, *part) for part in way.parts)) for tag, way in option.ways]
     parts = {pick.tag: pick for _, picks in ways for pick in picks}
     wrenches = {coverage.tag: wrench_pick(places[coverage.tag]) for coverage in option.coverages}
     main = option.coverages[-1]
     told = dict.fromkeys(warning for _, way in option.ways for warning in way.warnings)
-    return replace(
-        base,
+    return base._replace(
         coverage=main,
         steps=step_lines(plan, option),
         reach=ways[0][1] if ways else (),

@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 from itertools import product
+from typing import NamedTuple
 
 from cribkit.domain.stock.sharing import Bundle
 from cribkit.domain.torque import Coverage
@@ -13,8 +13,7 @@ from cribkit.domain.torque.reach import Role, Way
 Reached = list[tuple[Coverage, Way | None]]
 
 
-@dataclass(frozen=True, slots=True)
-class Option:
+class Option(NamedTuple):
     """One way to do a torque need: for each different torque of its spec a wrench and its way to the fastener."""
 
     reached: tuple[tuple[Coverage, Way | None], ...]  # in the order of Spec.torques; the last is the main one

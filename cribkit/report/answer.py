@@ -3,13 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass, field
+from typing import NamedTuple
 
 from cribkit.domain.problem import Problem
 
 
-@dataclass(frozen=True, slots=True)
-class Listing:
+class Listing(NamedTuple):
     """Rows under column names. Cells are text, numbers, dates or None."""
 
     columns: tuple[str, ...]
@@ -17,8 +16,7 @@ class Listing:
     empty: str = "Nothing to list."  # what a person reads when there are no rows
 
 
-@dataclass(frozen=True, slots=True)
-class Answer:
+class Answer(NamedTuple):
     """One command's answer. `ok` false means: done, and the answer is no (exit code 1).
 
     The forms are made only when asked for, so that a table is not laid out for someone who wants JSON.
@@ -31,4 +29,4 @@ class Answer:
     text: Callable[[int], str] | None = None  # the page for a person, this many columns wide; None: the listing
     markdown: Callable[[], str] | None = None  # None: the listing
     sheet: Callable[[], str] | None = None  # a whole HTML page; None: html is refused
-    problems: tuple[Problem, ...] = field(default=())  # told on stderr too
+    problems: tuple[Problem, ...] = ()  # told on stderr too

@@ -36,8 +36,6 @@ TAG = 12  # columns for a tag; a longer one pushes the rest of its line
 
 def answer(check: Check) -> Answer:
     """The check in every form."""
-    from cribkit.report.sheet import job_sheet
-
     return Answer(
         command="check",
         ok=check.ready,
@@ -45,8 +43,15 @@ def answer(check: Check) -> Answer:
         listing=lambda: as_listing(check),
         text=lambda width: "\n".join(page(check, width)),
         markdown=lambda: "\n".join(as_markdown(check)),
-        sheet=lambda: job_sheet(check),
+        sheet=lambda: sheet(check),
     )
+
+
+def sheet(check: Check) -> str:
+    """The job sheet for paper."""
+    from cribkit.report.sheet import job_sheet
+
+    return job_sheet(check)
 
 
 # ---------------------------------------------------------------- the page for a terminal

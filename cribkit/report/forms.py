@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import csv
 import io
 import json
 from collections.abc import Mapping
@@ -59,6 +58,8 @@ def column_widths(names: tuple[str, ...], rows: list[list[str]], width: int) -> 
 
 def as_csv(listing: Listing) -> str:
     """RFC 4180, with cells guarded that a spreadsheet would run."""
+    import csv
+
     out = io.StringIO()
     writer = csv.writer(out, lineterminator="\n")
     writer.writerow(listing.columns)

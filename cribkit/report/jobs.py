@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
-from dataclasses import replace
 
 from cribkit.desk.closing import Closed, Usage
 from cribkit.desk.pulling import Pulled
@@ -39,8 +38,7 @@ def refused(done: Pulled) -> Answer:
     page = base.text
     assert page is not None, "a check has a page"
     tail = f"Nothing was pulled for job {done.job.job}. With --anyway REASON, what is there is pulled all the same."
-    return replace(
-        base,
+    return base._replace(
         command="pull",
         ok=False,
         result=lambda: pull_json(done),

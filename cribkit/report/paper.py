@@ -6,7 +6,6 @@ Black on white, no colour carries meaning, no script, nothing fetched from elsew
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from html import escape
 
 CAUTION = (
     "The vehicle maker's service information, local codes and licensed practice come first; "
@@ -45,6 +44,8 @@ BOX = Markup('<span class="box" role="img" aria-label="tick"></span>')
 
 def html(value: object) -> str:
     """A value as HTML: markup as it is, text escaped."""
+    from html import escape
+
     return value if isinstance(value, Markup) else escape("" if value is None else str(value))
 
 

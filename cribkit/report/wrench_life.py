@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import replace
 
 from cribkit.desk.recording import LifeLine
 from cribkit.report.answer import Answer, Listing
@@ -20,7 +19,7 @@ def with_life(answer: Answer, lines: Sequence[LifeLine]) -> Answer:
         above = text(width) if text else as_table(listing(), width)
         return f"{above}\n\nCalibration and events:\n{as_table(life_listing(lines), width)}"
 
-    return replace(answer, result=lambda: {**result(), "life": [life_json(line) for line in lines]}, text=page)
+    return answer._replace(result=lambda: {**result(), "life": [life_json(line) for line in lines]}, text=page)
 
 
 def life_listing(lines: Sequence[LifeLine]) -> Listing:

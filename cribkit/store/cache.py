@@ -15,6 +15,7 @@ import os
 from collections.abc import Callable
 from functools import cache
 from pathlib import Path
+from typing import Any
 from zlib import crc32
 
 import cribkit
@@ -37,6 +38,15 @@ def cached(room: str, version: str, content: str, make: Callable[[], str | None]
         with contextlib.suppress(OSError):
             _keep(folder, data, text.encode("utf-8", "surrogatepass"))
     return text
+
+
+def remembered_toml(text: str) -> dict[str, Any]:
+    """What TOML text says; a text that was parsed before costs no parser."""
+    import json
+
+    from cribkit.domain.tables import parse_toml
+
+    return dict(json.loads(cached("tables", cribkit.__version__, text, lambda: json.dumps(parse_toml(text))) or "{}"))
 
 
 def forget(room: str, version: str, content: str) -> None:

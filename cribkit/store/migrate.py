@@ -8,7 +8,6 @@ from __future__ import annotations
 
 import sqlite3
 from collections.abc import Callable, Iterator
-from importlib.resources import files
 from typing import TYPE_CHECKING
 
 if TYPE_CHECKING:
@@ -34,6 +33,8 @@ def migrate(connection: sqlite3.Connection) -> None:
 
 def _step(name: str) -> Callable[[Database], None]:
     """The function of one migration, for sqlite-utils."""
+
+    from importlib.resources import files
 
     def step(db: Database, /) -> None:
         for statement in statements((files("cribkit.store") / "migrations" / f"{name}.sql").read_text("utf-8")):

@@ -9,7 +9,6 @@ from __future__ import annotations
 import os
 import shutil
 import sqlite3
-import tempfile
 from collections.abc import Iterator
 from contextlib import contextmanager
 from pathlib import Path
@@ -102,6 +101,8 @@ def connect_where_nothing_may_be_written(path: Path) -> sqlite3.Connection:
     wal = path.with_name(f"{path.name}-wal")
     if not (wal.exists() and wal.stat().st_size):
         return connect(path, "mode=ro&immutable=1")
+    import tempfile
+
     with tempfile.TemporaryDirectory(prefix="cribkit-") as folder:
         for file in (path, wal):
             shutil.copy(file, folder)

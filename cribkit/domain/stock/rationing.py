@@ -8,21 +8,19 @@ from __future__ import annotations
 
 from collections import deque
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
+from typing import NamedTuple
 
 SLACK = 1e-9  # relative to the amount asked for: floats are not exact
 
 
-@dataclass(frozen=True, slots=True)
-class Draw:
+class Draw(NamedTuple):
     """How much a need asks for, and the tags that could give it, best first. Amounts in the items' common unit."""
 
     amount: float
     tags: tuple[str, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class Ration:
+class Ration(NamedTuple):
     """What one need gets from each tag, and what it still lacks."""
 
     parts: tuple[tuple[str, float], ...]

@@ -15,7 +15,7 @@ from __future__ import annotations
 
 from collections import defaultdict
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass
+from typing import NamedTuple
 
 from cribkit.domain.stock.frontier import best_of_all, holdings
 from cribkit.domain.stock.trading import Options, Trading, surely_lost
@@ -23,16 +23,14 @@ from cribkit.domain.stock.trading import Options, Trading, surely_lost
 Bundle = tuple[tuple[str, int], ...]  # what one way to serve a need takes at once: (tag, units), tags distinct
 
 
-@dataclass(frozen=True, slots=True)
-class Call:
+class Call(NamedTuple):
     """One need's call on units: any one of its options serves it. Options stand best first."""
 
     owner: str
     options: tuple[Bundle, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class Sharing:
+class Sharing(NamedTuple):
     """`chosen[i]` is the index of the option that serves call i, None where nothing is left for it."""
 
     chosen: tuple[int | None, ...]
@@ -141,8 +139,7 @@ def only(bundle: Mapping[str, int], tags: set[str]) -> dict[str, int]:
     return {tag: units for tag, units in bundle.items() if tag in tags}
 
 
-@dataclass(frozen=True, slots=True)
-class Slot:
+class Slot(NamedTuple):
     """Calls of one owner that one and the same unit can serve in turn."""
 
     calls: tuple[int, ...]

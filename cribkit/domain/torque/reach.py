@@ -96,6 +96,7 @@ def squares() -> dict[str, float]:
     return {square: float(limit) for square, limit in rows.items()}
 
 
+@cache
 def square(text: str) -> str:
     """One name for a square: "1/4 in", "6.3 mm" and "1/4" are "1/4"."""
     bare = " ".join(text.lower().replace('"', " ").replace("drive", " ").replace("inch", " ").split())

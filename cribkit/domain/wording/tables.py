@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-import tomllib
 from dataclasses import dataclass
 from functools import cache
+
+from cribkit.domain.tables import table
 
 
 @dataclass(frozen=True, slots=True)
@@ -52,10 +53,7 @@ def lines(block: str) -> list[str]:
 
 def load(name: str) -> dict[str, str]:
     """One table file of this package."""
-    import pkgutil  # a third of the cost of importlib.resources: start-up counts
-
-    data = pkgutil.get_data("cribkit.domain.wording", f"data/{name}")
-    return tomllib.loads((data or b"").decode("utf-8"))
+    return table("cribkit.domain.wording", f"data/{name}")
 
 
 @dataclass(frozen=True, slots=True)
