@@ -52,12 +52,9 @@ def plan_tool(finder: Finder, procedure: str, need: ToolNeed) -> ToolPlan:
 
 def hinted(finder: Finder, text: str) -> str:
     """What to say about a need that nothing serves: the set that it is missing from, or a near size."""
-    from cribkit.domain.wording import read_item
-
     need = finder.words.read(text, "tool")
     for tag, description, contents in finder.crib.incomplete_sets():
-        whole = read_item(description, "tool", contents)
-        found = judge(need, whole)
+        found = judge(need, finder.words.item(description, contents))
         if found.status == "match":
             return f"not stocked; it is noted missing from the set {tag} ({description})"
     return next((f"not stocked; {near.tag}: {near.why}" for near in nearly_fitting(finder, text, "tool")), "")

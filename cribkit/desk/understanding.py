@@ -33,6 +33,21 @@ class Understanding:
             self._texts[text, kind] = read(text, kind)
         return self._texts[text, kind]
 
+    def item(self, description: str, contents: str) -> Meaning:
+        """As `cribkit.domain.wording.read_item` of a tool; kept like the words of procedures."""
+        version, content = f"{READER_VERSION}-{program()}", json.dumps([description, contents])
+
+        def make() -> str:
+            from cribkit.domain.wording import read_item
+
+            return read_item(description, "tool", contents).to_json()
+
+        try:
+            return Meaning.from_json(cached("items", version, content, make) or "")
+        except (ValueError, KeyError, TypeError, IndexError):
+            forget("items", version, content)
+            return Meaning.from_json(make())
+
     def heads(self, head: str) -> tuple[Meaning, ...]:
         """As `cribkit.domain.wording.head_drivers`."""
         if head not in self._heads:

@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 import datetime as dt
-from dataclasses import dataclass
 from enum import StrEnum
+from typing import NamedTuple
 
 from cribkit.domain.wording import Meaning
 
@@ -25,8 +25,7 @@ class Condition(StrEnum):
     MISSING = "missing"
 
 
-@dataclass(frozen=True, slots=True)
-class Loan:
+class Loan(NamedTuple):
     """Units that are issued and not back."""
 
     by: str
@@ -35,8 +34,7 @@ class Loan:
     job: str = ""
 
 
-@dataclass(frozen=True, slots=True)
-class Lot:
+class Lot(NamedTuple):
     """Part of a consumable's stock. `amount` is in the item's unit; good through `expires_on`."""
 
     lot: str
@@ -49,8 +47,7 @@ class Lot:
         return self.expires_on is None or day <= self.expires_on
 
 
-@dataclass(frozen=True, slots=True)
-class Item:
+class Item(NamedTuple):
     """A stocked thing with a tag.
 
     Amounts are in `unit`: pieces ("each") for tools and counted consumables, else mL, g or mm. A consumable stocked
@@ -76,8 +73,7 @@ class Item:
         return sum(loan.amount for loan in self.loans)
 
 
-@dataclass(frozen=True, slots=True)
-class Confirmation:
+class Confirmation(NamedTuple):
     """A person's decision that an item serves a need. `anyway` is the reason given against a hard attribute."""
 
     text: str  # the need's text, folded by `fold`

@@ -12,6 +12,7 @@ from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from enum import StrEnum
 from functools import cache
+from typing import NamedTuple
 
 from cribkit.domain.tables import table
 from cribkit.domain.torque.wanted import at_most
@@ -32,8 +33,7 @@ class Role(StrEnum):
     DRIVER = "driver"  # the socket or bit that fits the head
 
 
-@dataclass(frozen=True, slots=True)
-class Part:
+class Part(NamedTuple):
     """A part as reach sees it: the square that it takes, the square that it gives ("": it grips the fastener)."""
 
     tag: str
@@ -44,8 +44,7 @@ class Part:
     text: str = ""
 
 
-@dataclass(frozen=True, slots=True)
-class Reach:
+class Reach(NamedTuple):
     """What the procedure asks for between wrench and fastener."""
 
     torque_nm: float = 0.0  # the most that the way must bear
@@ -54,8 +53,7 @@ class Reach:
     offset: bool = False
 
 
-@dataclass(frozen=True, slots=True)
-class Way:
+class Way(NamedTuple):
     """One way that works. `parts` are (tag, role) from the wrench to the fastener."""
 
     parts: tuple[tuple[str, str], ...]
@@ -71,8 +69,7 @@ class Way:
         return tuple(tag for tag, _ in self.parts)
 
 
-@dataclass(frozen=True, slots=True)
-class Found:
+class Found(NamedTuple):
     """The ways, best first; without any, the reason ("no-reach" or "drive-too-small") and why."""
 
     ways: tuple[Way, ...]

@@ -4,13 +4,12 @@ from __future__ import annotations
 
 import json
 from dataclasses import dataclass
-from typing import Any
+from typing import Any, NamedTuple
 
 READER_VERSION = 7  # raised whenever a reading may change: stored meanings and index terms are then rebuilt
 
 
-@dataclass(frozen=True, slots=True)
-class Word:
+class Word(NamedTuple):
     """One word of a text and what the reader made of it."""
 
     text: str  # as it stands in the text, after tidying
@@ -78,8 +77,7 @@ GIVES_ONLY = frozenset(
 PASSES_ON = frozenset({"extension", "universal-joint", "torque-multiplier", "torque-adapter", "angle-gauge"})
 
 
-@dataclass(frozen=True, slots=True)
-class Judgement:
+class Judgement(NamedTuple):
     """Whether an item is what a need asks for."""
 
     status: str  # "match", "review" (a person must confirm) or "none"
@@ -94,8 +92,7 @@ class Judgement:
         return ({"none": 0, "review": 1, "match": 2}[self.status], self.score)
 
 
-@dataclass(frozen=True, slots=True)
-class Near:
+class Near(NamedTuple):
     """Another size that would go on, by the published limits: only ever something to confirm."""
 
     play_low_mm: float  # smallest gap between opening and head
