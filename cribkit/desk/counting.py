@@ -91,7 +91,7 @@ def compared(crib: Crib, rows: Sequence[Counted], entry: Entry) -> tuple[Differe
         try:
             line = difference(crib, row, entry)
         except CribkitError as error:
-            problems += [replace(one, source=row.source or one.source) for one in error.problems]
+            problems += [one._replace(source=row.source or one.source) for one in error.problems]
             continue
         key = (line.item.tag, line.lot)
         if key in lines:

@@ -7,11 +7,10 @@ raised only where the work cannot go on, and carries its exit code and its probl
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import asdict, dataclass
+from typing import NamedTuple
 
 
-@dataclass(frozen=True, slots=True, order=True)
-class Problem:
+class Problem(NamedTuple):
     """One broken rule: where it is, what is wrong and what to do next."""
 
     source: str  # "procedures/plenum.toml:14", "tools.csv:3", a tag, or "" where there is no place
@@ -25,7 +24,7 @@ class Problem:
 
     def as_json(self) -> dict[str, str]:
         """The four keys of the JSON contract."""
-        return asdict(self)
+        return self._asdict()
 
 
 class CribkitError(Exception):

@@ -18,7 +18,8 @@ def main() -> None:
     """Load the demo crib into a file and time the commands on it."""
     with tempfile.TemporaryDirectory() as folder:
         crib = str(Path(folder) / "crib.db")
-        cribkit = ["-m", "cribkit", "--crib", crib]
+        start = ["-c", "from cribkit.cli.app import main; main()"]  # as the installed command does
+        cribkit = [*start, "--crib", crib]
         look = ["--procedures", str(ROOT / "procedures")]
         run([*cribkit, "load", str(ROOT / "seed_inventory")])
         commands = {
@@ -26,7 +27,7 @@ def main() -> None:
             FLOOR: [str(Path(__file__).parent / "floor.py"), crib],
             "check throttle-body-service": [*cribkit, "check", "throttle-body-service", *look],
             "check throttle-body-service --json": [*cribkit, "check", "throttle-body-service", "--json", *look],
-            "check throttle-body-service --demo": ["-m", "cribkit", "check", "throttle-body-service", "--demo"],
+            "check throttle-body-service --demo": [*start, "check", "throttle-body-service", "--demo"],
             "find '8 mm socket, 1/4 drive'": [*cribkit, "find", "8 mm socket, 1/4 drive"],
             "wrench covers '89 in-lb'": [*cribkit, "wrench", "covers", "89 in-lb"],
         }

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import json
-from dataclasses import asdict, replace
+from dataclasses import fields, is_dataclass
 from typing import TYPE_CHECKING, Any
 
 from cribkit.domain.procedure.model import ConsumableNeed, Procedure, Reach, ToolNeed, TorqueNeed
@@ -17,7 +17,17 @@ READER_VERSION = 2  # raised whenever the same text may give another procedure o
 
 def to_json(procedure: Procedure) -> str:
     """Compact JSON of everything but the name of the file."""
-    return json.dumps(asdict(replace(procedure, file="")), ensure_ascii=False, separators=(",", ":"))
+    return json.dumps(plain(procedure._replace(file="")), ensure_ascii=False, separators=(",", ":"))
+
+
+def plain(value: Any) -> Any:
+    """Named fields as a mapping, all the way down."""
+    if is_dataclass(value):
+        return {field.name: plain(getattr(value, field.name)) for field in fields(value)}
+    if isinstance(value, tuple):
+        names = getattr(value, "_fields", None)
+        return dict(zip(names, map(plain, value), strict=True)) if names else list(map(plain, value))
+    return value
 
 
 def from_json(text: str, file: str = "") -> Procedure:

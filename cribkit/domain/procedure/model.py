@@ -6,7 +6,7 @@ Every need keeps the line of its file, so that a later finding can be traced to 
 from __future__ import annotations
 
 from dataclasses import dataclass, field
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, NamedTuple
 
 from cribkit.domain.quantity import Amount
 
@@ -28,8 +28,7 @@ class ToolNeed:
     line: int = 0
 
 
-@dataclass(frozen=True, slots=True)
-class Reach:
+class Reach(NamedTuple):
     """The way from the wrench's square to a fastener that cannot be reached straight."""
 
     adapter: str = ""  # "10 mm crowfoot", free text
@@ -69,8 +68,7 @@ class TorqueNeed:
         return parse_spec(self.spec, self.tolerance, self.steps)
 
 
-@dataclass(frozen=True, slots=True)
-class ConsumableNeed:
+class ConsumableNeed(NamedTuple):
     """A consumable that the job uses up."""
 
     need: str
@@ -81,8 +79,7 @@ class ConsumableNeed:
     line: int = 0
 
 
-@dataclass(frozen=True, slots=True)
-class Procedure:
+class Procedure(NamedTuple):
     """One repair job's written method, from one file."""
 
     id: str

@@ -15,10 +15,11 @@ from __future__ import annotations
 
 from collections import defaultdict
 from collections.abc import Iterator, Mapping, Sequence
-from typing import NamedTuple
+from typing import TYPE_CHECKING, NamedTuple
 
-from cribkit.domain.stock.frontier import best_of_all, holdings
-from cribkit.domain.stock.trading import Options, Trading, surely_lost
+if TYPE_CHECKING:
+    from cribkit.domain.stock.trading import Options
+
 
 Bundle = tuple[tuple[str, int], ...]  # what one way to serve a need takes at once: (tag, units), tags distinct
 
@@ -111,6 +112,8 @@ def solve(
     slots = matching_slots(group, calls, options, scarce)
     if slots is not None:
         return match(slots, available), True
+    from cribkit.domain.stock.trading import Trading, surely_lost
+
     mine = {at: tuple((index, only(bundle, scarce)) for index, bundle in options[at]) for at in group if options[at]}
     owners = {at: calls[at].owner for at in mine}
     free = {tag: available[tag] for tag in scarce}
@@ -126,6 +129,8 @@ def search(
     owners: Mapping[int, str], options: Mapping[int, Options], free: Mapping[str, int]
 ) -> tuple[dict[int, int], bool]:
     """The best sharing by dynamic programming over the owners, and whether it is proven best."""
+    from cribkit.domain.stock.frontier import best_of_all, holdings
+
     by_owner: dict[str, list[int]] = defaultdict(list)
     for at in options:
         by_owner[owners[at]].append(at)

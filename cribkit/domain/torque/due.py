@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import calendar
 import datetime as dt
 
 
@@ -13,6 +12,8 @@ def add_months(day: dt.date, months: int) -> dt.date:
     associative, so the whole interval is always added to the original date, never month by month.
     """
     year, month = divmod(day.year * 12 + day.month - 1 + months, 12)
+    import calendar
+
     return dt.date(year, month + 1, min(day.day, calendar.monthrange(year, month + 1)[1]))
 
 

@@ -8,8 +8,8 @@ of U: method 6 of the handbook to ANSI/NCSL Z540.3 (from memory) and the root of
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
 from enum import StrEnum
+from typing import NamedTuple
 
 
 class Rule(StrEnum):
@@ -20,8 +20,7 @@ class Rule(StrEnum):
     ROOT = "root"  # AL = TL·sqrt(1 - 1/TUR²)
 
 
-@dataclass(frozen=True, slots=True)
-class Guard:
+class Guard(NamedTuple):
     """The calibration's expanded uncertainty as a fraction of the torque, and the rule that uses it."""
 
     uncertainty: float

@@ -5,8 +5,8 @@ The table is kinds.toml, with its sources.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from functools import cache
+from typing import NamedTuple
 
 from cribkit.domain.problem import BadInput
 from cribkit.domain.tables import table
@@ -14,8 +14,7 @@ from cribkit.domain.tables import table
 SMALL_NM = 10.0  # ISO 6789 has one limit up to this maximum torque and another above it
 
 
-@dataclass(frozen=True, slots=True)
-class Mechanism:
+class Mechanism(NamedTuple):
     """One row of the table."""
 
     name: str  # "click", "dial", "screwdriver-click" ...

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import datetime as dt
-from dataclasses import replace
 from typing import Any
 
 from cribkit.domain.problem import BadInput
@@ -27,7 +26,7 @@ def offer(row: dict[str, Any], on: dt.date, source: str) -> Wrench:
     try:
         unit, kind = torque_unit(str(row["unit"])), mechanism(str(row["mechanism"]))
     except BadInput as error:
-        raise BadInput(*(replace(problem, source=source) for problem in error.problems)) from None
+        raise BadInput(*(problem._replace(source=source) for problem in error.problems)) from None
     except KeyError as error:
         raise unreadable(error, source) from None
     try:

@@ -11,13 +11,12 @@ there).
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
+from typing import NamedTuple
 
 SQUARE_TO_HANDLE = 1e-12  # a cosine below this is 90 degrees: floating cos(90°) is 6e-17
 
 
-@dataclass(frozen=True, slots=True)
-class Offset:
+class Offset(NamedTuple):
     """An offset adapter as it is used: length in mm from square to fastener, angle in degrees to the handle."""
 
     length_mm: float

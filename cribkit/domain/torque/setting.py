@@ -9,7 +9,7 @@ chapter 8).
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
+from typing import NamedTuple
 
 from cribkit.domain.torque.guard import Guard, narrowed
 from cribkit.domain.torque.wanted import SLACK, Wanted, at_most
@@ -19,8 +19,7 @@ COARSEST = 0.10  # of the torque: the largest graduation for a value without a t
 ROUNDING = 0.005  # a fixed wrench's value may differ so much from a bare value: conversion and rounding
 
 
-@dataclass(frozen=True, slots=True)
-class Setting:
+class Setting(NamedTuple):
     """What one scale gives: a value on it, or the reason why not. Torques are at the wrench's square."""
 
     value: float | None = None

@@ -6,6 +6,7 @@ import datetime as dt
 import re
 from dataclasses import dataclass, field
 from functools import cached_property
+from typing import NamedTuple
 
 from cribkit.domain.quantity import TorqueUnit
 from cribkit.domain.torque.due import due_date
@@ -22,8 +23,7 @@ ANGLE = re.compile(
 )
 
 
-@dataclass(frozen=True, slots=True)
-class Scale:
+class Scale(NamedTuple):
     """One scale in its own unit: lowest and highest mark, and the step between marks (0: no marks)."""
 
     unit: TorqueUnit

@@ -4,12 +4,12 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from functools import cache
+from typing import NamedTuple
 
 from cribkit.domain.tables import table
 
 
-@dataclass(frozen=True, slots=True)
-class Family:
+class Family(NamedTuple):
     """What a thing is: its names, its numbers, and whose need it meets."""
 
     name: str
@@ -20,8 +20,7 @@ class Family:
     absorbs: frozenset[str]
 
 
-@dataclass(frozen=True, slots=True)
-class Rule:
+class Rule(NamedTuple):
     """How a match treats one attribute or trait."""
 
     silent: str  # the need states it, the item says nothing: "none", "review", "free"
@@ -56,8 +55,7 @@ def load(name: str) -> dict[str, str]:
     return table("cribkit.domain.wording", f"data/{name}")
 
 
-@dataclass(frozen=True, slots=True)
-class Kin:
+class Kin(NamedTuple):
     """What a judgement needs: which family meets the need of which, and how attributes are treated."""
 
     families: dict[str, Family]

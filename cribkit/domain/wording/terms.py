@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from cribkit.domain.wording.meaning import Meaning
-from cribkit.domain.wording.measure import mm_of
 from cribkit.domain.wording.rule import KEYS, VAGUE, wordy
 from cribkit.domain.wording.tables import kin
 
@@ -64,7 +63,11 @@ def _values(name: str, value: str, stored: bool, tool: bool) -> set[str]:
         return always | _places(value.split(" "), stored)
     if name == "dims":
         sizes = value.split("; ")
-        return always | (set(sizes) if stored else {max(sizes, key=mm_of)})
+        if stored or len(sizes) == 1:
+            return always | set(sizes)
+        from cribkit.domain.wording.measure import mm_of  # exact fractions cost 3 ms to import
+
+        return always | {max(sizes, key=mm_of)}
     return always | set(value.split(";") if name == "dot" else value.split(" x "))
 
 
