@@ -13,7 +13,6 @@ import os
 import re
 import sys
 import tempfile
-from dataclasses import replace
 from pathlib import Path
 
 from cribkit.desk.check import check
@@ -49,7 +48,7 @@ def copy_of(row: list[str], at: int) -> list[str]:
 def jobs(count: int) -> list[Procedure]:
     """So many procedures: the demo's, under other ids."""
     known = all_procedures(None, True)
-    return [replace(known[at % len(known)], id=f"{known[at % len(known)].id}-{at}") for at in range(count)]
+    return [known[at % len(known)]._replace(id=f"{known[at % len(known)].id}-{at}") for at in range(count)]
 
 
 def timed(items: int, procedures: int) -> tuple[float, float, float]:
