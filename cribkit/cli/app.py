@@ -20,8 +20,12 @@ from cribkit.store.cache import remembered_toml
 # What a person may see of an unexpected fault: no traceback, unless asked for with CRIBKIT_TRACEBACK=1.
 FAULT = (
     "cribkit: this is a fault of the program, not of your data: {kind}: {text}\n"
-    "Nothing was posted. Run again with CRIBKIT_TRACEBACK=1 and report what it prints."
+    "Look with `cribkit history` whether a posting was made. Run a reading command again with CRIBKIT_TRACEBACK=1\n"
+    "and report what it prints."
 )
+
+
+WHOLE = 200  # characters of a command's first sentence in the list of commands: all of it
 
 
 class LazyGroup(TyperGroup):
@@ -55,7 +59,7 @@ class LazyGroup(TyperGroup):
         for name, entry in self.entries().items():
             command = self.get_command(ctx, name)
             person = entry.person if isinstance(entry, Entry) else person_of_group(name)
-            people.setdefault(person, []).append((name, command.get_short_help_str(limit=formatter.width)))
+            people.setdefault(person, []).append((name, command.get_short_help_str(limit=WHOLE)))
         for person, rows in people.items():
             with formatter.section(person):
                 formatter.write_dl(rows)
@@ -84,9 +88,9 @@ def load_group(name: str, text: str) -> Any:
 
 def root(
     ctx: typer.Context,
-    crib: Annotated[Path, typer.Option(envvar="CRIBKIT_CRIB", help="The crib's file.", metavar="FILE")] = Path(
-        "crib.db"
-    ),
+    crib: Annotated[
+        Path, typer.Option(envvar="CRIBKIT_CRIB", help="The crib's file.", metavar="FILE", readable=False)
+    ] = Path("crib.db"),
     version: Annotated[bool, typer.Option("--version", help="Print the version and end.")] = False,
 ) -> None:
     """Tool crib and consumables, keyed to repair procedures.
@@ -138,5 +142,7 @@ def leave(text: str, code: int) -> None:
 
 def close_pipe() -> None:
     """The reader went away (`| head -1`): end quietly, and keep Python from flushing into the closed pipe."""
-    os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+    from cribkit.cli.output import drop_stdout
+
+    drop_stdout()
     sys.exit(0)

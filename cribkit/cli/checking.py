@@ -62,7 +62,7 @@ def find(
     if kind not in ("", "tool", "consumable"):
         raise BadInput.of("bad-kind", f"{kind!r} is no kind", "use --kind tool or --kind consumable.")
     texts = [*(text or []), *(lines_of(from_) if from_ else [])]
-    if not texts:
+    if not texts or not all(one.strip() for one in texts):
         raise BadInput.of("no-text", "nothing to look for", "give a text, or --from FILE.")
     with reading(ctx, demo) as crib:
         matches = find_items(crib, texts, kind)

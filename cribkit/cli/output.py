@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
+import os
 import shutil
 import sys
 
 import typer
 
 from cribkit.cli.options import Form
-from cribkit.domain.problem import BadInput
+from cribkit.domain.problem import BadInput, CribUnusable, Problem
 from cribkit.report.answer import Answer
 from cribkit.report.forms import as_csv, as_json, as_markdown, as_table
 
@@ -17,11 +18,34 @@ WIDEST = 100  # a page wider than this is hard to read
 
 def emit(answer: Answer, form: Form, failure: int = 1) -> None:
     """Print the answer on stdout and its problems on stderr; end with 1 (or `failure`) if the answer is no."""
-    typer.echo(written(answer, form))
+    text = written(answer, form)
+    try:
+        typer.echo(text)
+    except BrokenPipeError:
+        raise
+    except OSError as error:
+        drop_stdout()
+        raise unwritten(error) from error
     for problem in answer.problems:
         print(problem, file=sys.stderr)
     if not answer.ok:
         raise typer.Exit(failure)
+
+
+def drop_stdout() -> None:
+    """Keep Python from flushing what is left into an output that takes nothing more."""
+    os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+
+
+def unwritten(error: OSError) -> CribUnusable:
+    """The answer was found and cannot be handed over: a full disk behind `> file`."""
+    problem = Problem(
+        source="",
+        code="answer-not-written",
+        message=f"the answer cannot be written ({error.strerror})",
+        next="write it elsewhere; a posting of this command was made: do not post it again.",
+    )
+    return CribUnusable(problem)
 
 
 def written(answer: Answer, form: Form) -> str:

@@ -257,6 +257,9 @@ def uncovered(plan: TorquePlan, wanted: Wanted, coverages: Sequence[Coverage]) -
         case 1:
             return Status.UNFIT, told, "have it calibrated or repaired, or get another that covers it."
         case 2:
+            if not plan.kit.understood:
+                why = f'the head "{plan.need.head}" is not understood: no socket or bit can be chosen for it'
+                return Status.ABSENT, why, 'mend the procedure: head = "10 mm hex", "T30" or "E12".'
             if plan.away:
                 return (
                     Status.OUT,

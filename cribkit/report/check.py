@@ -61,7 +61,8 @@ def page(check: Check, width: int) -> Iterator[str]:
     """The whole report, line by line."""
     yield verdict(check)
     for procedure in check.procedures:
-        head = f"{procedure.id}: {procedure.title}. {procedure.applies_to}. Revision {procedure.revision}."
+        revision = f" Revision {procedure.revision}." if procedure.revision else ""
+        head = f"{procedure.id}: {procedure.title}. {procedure.applies_to}.{revision}"
         yield from wrap(head, width, subsequent_indent="  ")
     yield f"On {check.on.isoformat()}."
     many = len(check.procedures) > 1

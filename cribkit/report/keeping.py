@@ -59,10 +59,11 @@ def loaded_text(done: Loaded, width: int) -> str:
         words = counted(len(done.changes), "changed word")
         head = f"Loaded: {counted(len(done.added), 'new item')}, {words}, {counted(done.posted, 'movement')}."
     lines = [head]
-    lines += [
-        f"  {one.tag}: {one.column}: {cell(one.before) or '-'} -> {cell(one.after) or '-'}" for one in done.changes
+    changes = [
+        f"{one.tag}: {one.column}: {cell(one.before) or '-'} -> {cell(one.after) or '-'}" for one in done.changes
     ]
-    lines += recount_lines(done)
+    lines += [below(text, width) for text in changes]
+    lines += recount_lines(done, width)
     if done.vanished:
         lines.append(paragraph(f"In the crib but not in the files (left alone): {', '.join(done.vanished)}", width))
     if done.ignored:
@@ -70,12 +71,17 @@ def loaded_text(done: Loaded, width: int) -> str:
     return "\n".join([*lines, *unread_lines(done, width)])
 
 
-def recount_lines(done: Loaded) -> list[str]:
+def below(text: str, width: int) -> str:
+    """A line under its heading."""
+    return fill(text, width, initial_indent="  ", subsequent_indent="    ", break_on_hyphens=False)
+
+
+def recount_lines(done: Loaded, width: int) -> list[str]:
     """Quantities that differ."""
     if not done.recounts:
         return []
     head = "Counted:" if done.recounted else "Quantities that differ, not posted (--recount posts them as counts):"
-    return [head, *(f"  {recount_text(one)}" for one in done.recounts)]
+    return [head, *(below(recount_text(one), width) for one in done.recounts)]
 
 
 def recount_text(one: Recount) -> str:
@@ -98,7 +104,7 @@ def unread_lines(done: Loaded, width: int) -> list[str]:
     ]
     for one in done.unread[:WORST]:
         what = f"unread: {', '.join(one.words)}" if one.family else "not understood"
-        lines.append(f"  {one.tag}: {one.description} ({what})")
+        lines.append(below(f"{one.tag}: {one.description} ({what})", width))
     return lines
 
 

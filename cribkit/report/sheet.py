@@ -33,7 +33,8 @@ def parts(check: Check) -> Iterator[str]:
     """The sheet from the top down."""
     for procedure in check.procedures:
         yield f"<h1>{html(procedure.title)}</h1>"
-        text = f"{procedure.id}, revision {procedure.revision}. {procedure.applies_to}. {procedure.source}"
+        revision = f", revision {procedure.revision}" if procedure.revision else ""
+        text = f"{procedure.id}{revision}. {procedure.applies_to}. {procedure.source}"
         yield paragraph(text, "note")
     yield paragraph(verdict(check), "verdict")
     yield paragraph(f"Day {check.on.isoformat()}. Job: ____________ Vehicle: ____________ Technician: ____________")

@@ -201,7 +201,7 @@ def not_a_crib(path: Path) -> Exception:
         "not-a-crib",
         path,
         "this file is not a crib",
-        "name the crib with --crib FILE, or make one with `cribkit load`.",
+        "name the crib with --crib FILE, or make one with `cribkit load DIR`.",
     )
 
 

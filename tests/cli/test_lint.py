@@ -92,6 +92,16 @@ def test_every_problem_of_every_file_is_told_at_once(folder: Path) -> None:
     )
 
 
+def test_an_id_that_two_files_claim_is_told_although_one_has_other_errors(folder: Path) -> None:
+    write(folder, "twin", "# a copy\n" + GOOD.replace("minutes = 20", 'minutes = "many"'))
+    done = run("lint")
+    assert (done.exit_code, done.stdout) == (2, "2 procedures, 2 errors\n")
+    assert done.stderr == (
+        "procedures/twin.toml:5: minutes is 'many': it has to be a whole number without quotes.\n"
+        "procedures/twin.toml:2: the id 'hub-nut' is taken by procedures/hub-nut.toml:1: give one of them another.\n"
+    )
+
+
 def test_notes_alone_are_no_error(folder: Path) -> None:
     write(folder, "bare", BARE)
     done = run("lint", "procedures/bare.toml")

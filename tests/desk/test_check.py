@@ -214,6 +214,13 @@ def test_an_adapter_square_to_the_handle_is_said_to_leave_the_setting(tmp_path: 
     assert any("leaves the setting as it is" in text for text in line.warnings)
 
 
+def test_a_head_that_is_not_understood_is_said_to_be_the_procedures_fault(tmp_path: Path) -> None:
+    (line,) = checked(tmp_path, torque("10 N·m", head="blorp"), tools=SOCKET, wrenches=CLICK).torques
+    assert line.status is Status.ABSENT
+    assert line.why.startswith('the head "blorp" is not understood')
+    assert "mend the procedure" in line.next
+
+
 CLEANER = "C1,throttle body cleaner,mL,500,2,L1,2028-01,B1,sensor-safe"
 CONSUMABLES = {
     "there": (CLEANER, "120 mL", [], Status.READY, 1000),

@@ -14,11 +14,11 @@ from cribkit.domain.procedure.model import (
 )
 
 if TYPE_CHECKING:
-    from cribkit.domain.procedure.checks import check_procedures, notes
+    from cribkit.domain.procedure.checks import check_ids, check_procedures, notes
     from cribkit.domain.procedure.reader import read_procedure
 
 # The reader is imported when it is first used: a procedure from the cache does not pay for it.
-LATE = {"read_procedure": "reader", "check_procedures": "checks", "notes": "checks"}
+LATE = {"read_procedure": "reader", "check_ids": "checks", "check_procedures": "checks", "notes": "checks"}
 
 
 def __getattr__(name: str) -> Any:
@@ -38,6 +38,7 @@ __all__ = [
     "Reach",
     "ToolNeed",
     "TorqueNeed",
+    "check_ids",
     "check_procedures",
     "from_json",
     "notes",

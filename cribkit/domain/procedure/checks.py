@@ -49,13 +49,18 @@ def check_draft(draft: Draft) -> Iterator[Problem]:
 
 def check_procedures(procedures: Iterable[Procedure]) -> tuple[Problem, ...]:
     """Ids that more than one file claims."""
-    first: dict[str, Procedure] = {}
+    return check_ids(procedure.claim for procedure in procedures)
+
+
+def check_ids(claims: Iterable[tuple[str, str]]) -> tuple[Problem, ...]:
+    """The same of ids and places, so that a file with other errors counts too."""
+    first: dict[str, str] = {}
     problems = []
-    for procedure in procedures:
-        other = first.setdefault(procedure.id.casefold(), procedure)
-        if other is not procedure:
-            message = f"the id {procedure.id!r} is taken by {other.at(other.line)}"
-            problems.append(Problem(procedure.at(procedure.line), "duplicate-id", message, "give one of them another."))
+    for name, place in claims:
+        if name.casefold() in first:
+            message = f"the id {name!r} is taken by {first[name.casefold()]}"
+            problems.append(Problem(place, "duplicate-id", message, "give one of them another."))
+        first.setdefault(name.casefold(), place)
     return tuple(problems)
 
 

@@ -97,6 +97,11 @@ class Procedure(NamedTuple):
     file: str = ""  # where it was read from
     line: int = 1  # of its id
 
+    @property
+    def claim(self) -> tuple[str, str]:
+        """Its id and where that stands."""
+        return self.id, self.at(self.line)
+
     def at(self, line: int) -> str:
         """A place in this procedure's file, as problems name it."""
         return f"{self.file}:{line}"

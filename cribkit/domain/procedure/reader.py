@@ -146,6 +146,8 @@ def _words(error: dict[str, Any], keys: list[str]) -> tuple[str, str, str]:
             return "out-of-range", f"{key} is {error['input']}", f"it has to be {limit}."
         case "string_too_long":
             return "too-long", f"{key} is longer than {context['max_length']} letters", "say it shorter."
+        case "list_type" if key in ("tool", "torque", "consumable"):
+            return "wrong-kind", f"{key} is {_shown(error['input'])}", f"begin each with a line [[{key}]]."
         case kind:
             wanted = KINDS.get(kind, "another kind of value")
             return "wrong-kind", f"{key} is {_shown(error['input'])}", f"it has to be {wanted}."

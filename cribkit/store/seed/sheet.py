@@ -32,12 +32,15 @@ class Sheet:
     problems: tuple[Problem, ...] = ()
 
 
+TODO = "ask its owner for permission, or take it out of the folder."
+
+
 def read_sheet(path: Path, known: Iterable[str], required: Iterable[str]) -> Sheet:
     """Read one file. `known` are the columns that it may have, `required` those that it must."""
     try:
         data = path.read_bytes() if path.stat().st_size <= LARGEST else None
     except OSError as error:
-        return Sheet(problems=(problem(path.name, "unreadable-file", f"cannot be read ({error.strerror})", "look."),))
+        return Sheet(problems=(problem(path.name, "unreadable-file", f"cannot be read ({error.strerror})", TODO),))
     if data is None:
         return Sheet(problems=(problem(path.name, "too-large", "the file is larger than 200 MB", "split it."),))
     return parse_sheet(data, path.name, tuple(known), tuple(required))

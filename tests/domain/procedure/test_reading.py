@@ -246,7 +246,7 @@ x = 1
         ('tool = ["socket"]', "p.toml:6: tool 1 is not a table: write [[tool]] above its keys."),
         (
             '[tool]\nneed = "x"',
-            "p.toml:6: tool is {'need': 'x'}: it has to be a list, such as [\"first\", \"second\"].",
+            "p.toml:6: tool is {'need': 'x'}: begin each with a line [[tool]].",
         ),
         ("minutes = nan", "p.toml:6: minutes is nan: it has to be a whole number without quotes."),
         ("minutes = 1.5", "p.toml:6: minutes is 1.5: it has to be a whole number without quotes."),
