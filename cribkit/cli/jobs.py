@@ -69,7 +69,11 @@ def close(
         list[str] | None, typer.Option(metavar="TAG=AMOUNT", help="So much is left; the rest was used.")
     ] = None,
     torque: Annotated[
-        list[str] | None, typer.Option(metavar="ID=TAG", help="This wrench did that torque, not the planned one.")
+        list[str] | None,
+        typer.Option(
+            metavar="ID=TAG[@SETTING]",
+            help="This wrench did that torque, not the planned one, set to that mark: bolts=TW-03@25.",
+        ),
     ] = None,
     as_planned: Annotated[
         bool, typer.Option("--as-planned", help="Other consumables were used as the procedures expect.")
@@ -81,7 +85,8 @@ def close(
 ) -> None:
     """Hand everything back and close the job. What is not mentioned comes back whole.
 
-    Exit code 1 where something is missing: the job is held until it is `found` or `lost`.
+    Exit code 1 where something is missing: the job is held until it is `found` or `lost`. Exit code 1 also where the
+    wrench or setting that you say was not fit for its torque.
 
     Example: cribkit close wren-40 --used CH-002="120 mL" --missing SK-002 --by "J. Sedge"
     """

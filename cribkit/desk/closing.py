@@ -7,6 +7,7 @@ from dataclasses import dataclass, field, replace
 
 from cribkit.desk.handing import Handed, handed
 from cribkit.desk.ledger import Posted, come_back, leave, settled, spread
+from cribkit.desk.torques_said import doubts, torques_said
 from cribkit.domain.problem import BadInput, Problem, refuse
 from cribkit.domain.stock.amounts import amount_words
 from cribkit.domain.stock.item import Item, Kind
@@ -39,7 +40,7 @@ class Said:
     piece: Mapping[str, str] = field(default_factory=dict)  # it is back, but this member or piece of it is not
     used: Mapping[str, str] = field(default_factory=dict)  # how much
     left: Mapping[str, str] = field(default_factory=dict)  # how much
-    torque: Mapping[str, str] = field(default_factory=dict)  # torque's id -> the wrench that did it
+    torque: Mapping[str, str] = field(default_factory=dict)  # torque's id -> TAG or TAG@SETTING
     as_planned: bool = False  # consumables of which nothing is said were used as the procedures expect
 
 
@@ -62,6 +63,7 @@ class Closed:
     usage: tuple[Usage, ...]
     torques: tuple[JobTorque, ...]
     broken: tuple[str, ...] = ()
+    doubts: tuple[Problem, ...] = ()  # torques that have to be looked at again, or whose setting is unknown
 
 
 def close(crib: Crib, name: str, said: Said, entry: Entry) -> Closed:
@@ -70,8 +72,9 @@ def close(crib: Crib, name: str, said: Said, entry: Entry) -> Closed:
         job, loans = open_one(crib, name, entry)
         plan = plans(crib, job, loans, said, entry)
         posted = [movement for one in plan for movement in carry_out(crib, job, one, entry)]
-        for torque, wrench in wrenches_said(crib, job, said, entry):
-            change_wrench(crib, job.job, torque, wrench, lever_of(crib, torque, wrench))
+        told = torques_said(crib, job_torques(crib, job.job), said.torque, entry.day)
+        for one in told:
+            change_wrench(crib, job.job, one.torque, one.wrench.tag, one.lever, one.setting, one.unit)
         torques_done(crib, job.job, entry)
         held = holds(crib, job=job.job)
         state = JobState.HELD if held else JobState.CLOSED
@@ -83,6 +86,7 @@ def close(crib: Crib, name: str, said: Said, entry: Entry) -> Closed:
             usage(crib, job),
             job_torques(crib, job.job),
             tuple(one.item.tag for one in plan if one.broken),
+            tuple(doubt for one in told for doubt in doubts(one, entry.day)),
         )
 
 
@@ -236,47 +240,6 @@ def take_out_of_use(crib: Crib, job: Job, item: Item, entry: Entry) -> Iterator[
     yield post(
         crib, Movement(MovementKind.SCRAP, item.tag, parts(1), entry.by, entry.day, job=job.job, note=note), entry.at
     )
-
-
-def wrenches_said(crib: Crib, job: Job, said: Said, entry: Entry) -> list[tuple[JobTorque, str]]:
-    """Torques that another wrench did than was planned."""
-    torques = job_torques(crib, job.job)
-    problems: list[Problem] = []
-    found = []
-    for name, text in said.torque.items():
-        meant = [one for one in torques if name.casefold() in (one.torque.casefold(), full_name(one).casefold())]
-        try:
-            item = handed(crib, text, entry.day).item
-        except BadInput as error:
-            problems += error.problems
-            continue
-        if len(meant) != 1:
-            names = ", ".join(full_name(one) for one in meant or torques)
-            todo = f"the torques are {names}." if names else "the job has no torques."
-            problems.append(Problem(job.job, "which-torque", f"{name} is not one torque of the job", todo))
-        elif item.kind is not Kind.WRENCH:
-            problems.append(Problem(item.tag, "no-wrench", "it is not a torque wrench", "say which wrench did it."))
-        else:
-            found.append((meant[0], item.tag))
-    refuse(problems)
-    return found
-
-
-def lever_of(crib: Crib, torque: JobTorque, tag: str) -> float:
-    """Another wrench on the same offset adapter: from L / (L + e) of the planned one, e; then the same for this one."""
-    if torque.lever == 1:
-        return 1.0
-    arms = {wrench.tag: wrench.lever_mm for wrench in crib.wrenches()}
-    planned, other = arms.get(torque.wrench or ""), arms[tag]
-    if planned is None or other is None:
-        todo = "write its lever_mm in torque_wrenches.csv and load it: the adapter's effect depends on it."
-        raise BadInput.of("no-lever", f"the lever length of {tag} is not known", todo, tag)
-    return other / (other + planned / torque.lever - planned)
-
-
-def full_name(torque: JobTorque) -> str:
-    """A torque's id with its procedure."""
-    return f"{torque.procedure}/{torque.torque}"
 
 
 def usage(crib: Crib, job: Job) -> tuple[Usage, ...]:

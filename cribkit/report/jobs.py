@@ -93,11 +93,11 @@ def closed(done: Closed) -> Answer:
     rows += [(f"held: {one.what.value}", one.tag, one.lot, whole(one.amount), "", 0) for one in done.holds]
     return Answer(
         "close",
-        ok=done.job.state is JobState.CLOSED,
+        ok=done.job.state is JobState.CLOSED and all(one.code == "setting-unknown" for one in done.doubts),
         result=lambda: close_json(done),
         listing=lambda: Listing(columns, tuple(rows)),
         text=lambda width: "\n".join(close_page(done)),
-        problems=done.posted.warnings,
+        problems=(*done.posted.warnings, *done.doubts),
     )
 
 
@@ -113,7 +113,14 @@ def close_json(done: Closed) -> Mapping[str, object]:
             for one in done.usage
         ],
         "torques": [
-            {"procedure": one.procedure, "id": one.torque, "wrench": one.wrench, "cycles": one.cycles}
+            {
+                "procedure": one.procedure,
+                "id": one.torque,
+                "wrench": one.wrench,
+                "setting": one.setting,
+                "setting_unit": one.setting_unit,
+                "cycles": one.cycles,
+            }
             for one in done.torques
         ],
         "broken": list(done.broken),

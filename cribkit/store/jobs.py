@@ -116,12 +116,14 @@ def job_torques(crib: Crib, job: str) -> tuple[JobTorque, ...]:
     )
 
 
-def change_wrench(crib: Crib, job: str, torque: JobTorque, wrench: str, lever: float) -> None:
-    """Another wrench did it than was planned. What it was set to is not known. Inside `posting()`."""
+def change_wrench(
+    crib: Crib, job: str, torque: JobTorque, wrench: str, lever: float, setting: float | None, unit: str
+) -> None:
+    """Another wrench did it than was planned, or at another setting (None: not known). Inside `posting()`."""
     crib.connection.execute(
-        "UPDATE job_torque SET wrench = ?, lever = ?, setting = NULL, setting_unit = '' "
+        "UPDATE job_torque SET wrench = ?, lever = ?, setting = ?, setting_unit = ? "
         "WHERE job = ? AND procedure = ? AND torque = ?",
-        (wrench, lever, job, torque.procedure, torque.torque),
+        (wrench, lever, setting, unit, job, torque.procedure, torque.torque),
     )
 
 
