@@ -28,3 +28,33 @@ def test_a_thread_alone_gives_no_socket(head: str) -> None:
 )
 def test_the_size_is_that_of_the_head(head: str, attribute: tuple[str, str]) -> None:
     assert attribute in head_drivers(head)[0].attributes
+
+
+# A socket head (ISO 4762, ISO 7380, ISO 10642) takes a hexagon key; a hex cap screw (ASME B18.2.1) a socket outside.
+@pytest.mark.parametrize(
+    ("head", "family", "attribute"),
+    [
+        ("5 mm socket head cap screw", "bit-socket", ("tip", "hex 5 mm")),
+        ("6 mm internal hex bolt", "bit-socket", ("tip", "hex 6 mm")),
+        ("6 mm SHCS", "bit-socket", ("tip", "hex 6 mm")),
+        ("5 mm cap screw", "bit-socket", ("tip", "hex 5 mm")),
+        ("4 mm countersunk socket screw", "bit-socket", ("tip", "hex 4 mm")),
+        ("T30 button head", "bit-socket", ("tip", "T30")),
+        ("1/2 in hex cap screw", "socket", ("size", "1/2 in")),
+        ("13 mm hex head bolt", "socket", ("size", "13 mm")),
+        ("13 mm hex, deep", "socket", ("depth", "deep")),
+        ("13 mm deep hex", "socket", ("depth", "deep")),
+        ("16 mm hex, spark plug", "spark-plug-socket", ("size", "16 mm")),
+        ("glow plug, 10 mm hex", "glow-plug-socket", ("size", "10 mm")),
+        ("22 mm hex, oxygen sensor", "oxygen-sensor-socket", ("size", "22 mm")),
+        ("10 mm square head", "socket", ("points", "8")),
+    ],
+)
+def test_the_driver_goes_into_or_onto_the_head(head: str, family: str, attribute: tuple[str, str]) -> None:
+    first = head_drivers(head)[0]
+    assert (first.family, attribute in first.attributes) == (family, True)
+
+
+@pytest.mark.parametrize("head", ["8 mm square drain plug", "8 mm square recess"])
+def test_a_square_recess_has_no_socket(head: str) -> None:
+    assert head_drivers(head) == ()

@@ -7,6 +7,7 @@ from itertools import pairwise
 from cribkit.domain.wording.lexer import Token
 from cribkit.domain.wording.measure import number
 from cribkit.domain.wording.reading import Reading
+from cribkit.domain.wording.rule import USUAL_SHANK
 from cribkit.domain.wording.sizes import Length, square
 from cribkit.domain.wording.squares import lone_square, missing_square, one_size, points
 from cribkit.domain.wording.stores import any_numbers
@@ -41,6 +42,7 @@ PROFILES = {
     "insidehex": "hex",
     "hex": "hex",
     "sixlobe": "T",
+    "sixlobeplus": "IP",
     "triplesquare": "XZN",
     "phillips": "PH",
     "pozidriv": "PZ",
@@ -101,6 +103,15 @@ def bit(reading: Reading) -> None:
             reading.set("shank", Length(number(token.values[0]), token.unit or "in").text)
             reading.use("shank", "drive")
     tip_from_numbers(reading)
+    for token in reading.tokens:
+        if (
+            "tip" in reading.attributes
+            and token.kind == "num"
+            and not token.used
+            and token.values[0] in ("1/4", "5/16")
+        ):
+            token.used = True
+            reading.set("shank", f"{token.values[0]} in")
     _rest_length(reading)
 
 
@@ -166,6 +177,12 @@ def wrench(reading: Reading) -> None:
             {length.text for length in sizes}, key=lambda text: (float(number(text.split()[0].replace("-", " "))), text)
         )
         reading.set("size", " x ".join(texts))
+
+
+def socket_set(reading: Reading) -> None:
+    """The square that all have, then the sizes."""
+    lone_square(reading)
+    any_numbers(reading)
 
 
 def drive_only(reading: Reading) -> None:
@@ -237,10 +254,6 @@ def multiplier(reading: Reading) -> None:
         drive = reading.attributes.pop("drive_in", "") or reading.attributes.pop("drive_out", "") or drive
         if drive:
             reading.set("drive", drive)
-
-
-# The hex that bits have unless something else is said (ISO 1173 form C and E 6.3, from memory).
-USUAL_SHANK = "1/4 in"
 
 
 def holder(reading: Reading) -> None:

@@ -13,7 +13,20 @@ _NO_SIZE = re.compile(r"\bm\s?\d+(?:[.,]\d+)?(?:\s*[x×*]\s*\d+(?:[.,]\d+)?)*\b|
 _SPLINE = re.compile(r"spline|xzn|triple", re.I)  # their sizes are called M6, M8 ...
 _TWELVE = re.compile(r"\b(?:12[ -]?(?:pt|points?)|bi-?hex|double[ -]?hex)", re.I)  # a 6-point socket does not go on it
 _TAMPER = re.compile(r"tamper|security|pin[ -]?in|tr\b", re.I)  # a plain bit does not enter a recess with a pin
-_INSIDE = re.compile(r"internal|allen|socket|recess|cap|key|inhex", re.I)
+# A hexagon recess. A "hex cap screw" has a hexagon outside (ASME B18.2.1), a "cap screw" alone a socket (ISO 4762).
+_OUTSIDE = re.compile(r"hex(?:agon(?:al)?)?[ -]*(?:head|flange|washer|cap|bolt|nut)", re.I)
+_INSIDE = re.compile(r"internal|allen|socket|recess|\bkey\b|in-?hex|inner|shcs", re.I)
+_SOCKETED = re.compile(r"\bcap\b|capscrew|button|csk|countersunk|grub|set ?screw", re.I)
+_SQUARE = re.compile(r"\b(?:square|sq)\b|four-?sided", re.I)
+# Fasteners with sockets of their own, which also go on with a long socket, except where a cable is in the way.
+_PLUGS = (
+    ("spark plug", True),
+    ("sparking plug", True),
+    ("glow plug", True),
+    ("oxygen sensor", False),
+    ("lambda", False),
+)
+_DEEP = re.compile(r"\b(?:deep|long stud|long reach|stud end|recessed well)\b", re.I)
 
 
 def head_drivers(head: str) -> tuple[Meaning, ...]:
@@ -30,11 +43,23 @@ def head_drivers(head: str) -> tuple[Meaning, ...]:
     tip = dict(read_one(f"{head} bit socket").attributes).get("tip", "")
     if tip.startswith("E"):
         return _read(f"{tip} external six lobe socket")
-    if "spark plug" in plain:
-        return _read(f"{_size(plain)} spark plug socket", f"{_size(plain)} socket deep")
-    if (re.search(r"\bhex", plain) and not _INSIDE.search(plain)) or not tip or _plain_size(plain):
-        return _read(f"{points}{_size(plain)} socket") if _size(plain) else ()
+    if plug := next((entry for entry in _PLUGS if entry[0] in plain), None):
+        return _plug(_size(plain), *plug)
+    inside = bool(_INSIDE.search(plain) or (_SOCKETED.search(plain) and not _OUTSIDE.search(plain)))
+    if _SQUARE.search(plain) and "hex" not in plain:
+        return _read(f"{_size(plain)} 8 point socket") if _size(plain) and "head" in plain and not inside else ()
+    if inside and (not tip or tip.startswith("hex")):
+        return _read(f"{_size(plain)} hex bit socket")
+    if (re.search(r"\bhex", plain) and not inside) or not tip or _plain_size(plain):
+        deep = "deep " if _DEEP.search(plain) else ""
+        return _read(f"{points}{deep}{_size(plain)} socket") if _size(plain) else ()
     return _read(f"{tip} {'tamper ' if _TAMPER.search(head) else ''}bit socket")
+
+
+def _plug(size: str, name: str, long_socket: bool) -> tuple[Meaning, ...]:
+    """The socket made for a plug or a sensor, then a deep one."""
+    found = (f"{size} {name} socket", f"{size} deep socket")
+    return _read(*found if long_socket else found[:1])
 
 
 def _plain_size(head: str) -> bool:

@@ -84,7 +84,7 @@ _PARTS = [
     (
         "tip",
         (
-            r"(?P<p1>torx|tx|trx|t|e|ip|tp|ts|tr|ph|pz|sl|jis|r(?=[0-4]\b)|h|hx|xzn|txe|"
+            r"(?P<p1>torx|tx|trx|t|e|ip|tp|ts|tr|ph|pz|sl|jis|sq(?=[0-4]\b)|r(?=[0-4]\b)|h|hx|xzn|txe|"
             r"tks)[- ]?(?P<p2>\d{1,3}(?:\.\d)?)(?P<p3>[hs]|tr|tamper|x)?(?![\w./\"-]|\s*(?:tooth|"
             r"teeth|ton))"
         ),
@@ -173,7 +173,7 @@ def _digit_phrases() -> re.Pattern[str]:
         (p for p in tables().spellings if any(c.isdigit() for word in p for c in word)), key=lambda p: -len(" ".join(p))
     )
     return re.compile(
-        r"(?<![a-z\d./-])(?:"
+        r"(?<![a-z\d./#-])(?<!no\. )(?<!no )(?:"
         + "|".join(r"[ /-]?".join(re.escape(word) for word in phrase) for phrase in spelled)
         + r")(?![a-z\d/]|-\d)"
     )
@@ -222,7 +222,7 @@ def torque_nm(unit: str) -> Fraction:
         return Fraction("9.80665") / (100 if "cm" in plain else 1)
     if "oz" in plain:
         return LBF_FT / 192
-    return LBF_FT if "f" in plain.replace("lbf", "").replace("lbsf", "") else LBF_FT / 12
+    return LBF_FT / 12 if "in" in plain else LBF_FT
 
 
 def _torque(kind: str, found: re.Match[str]) -> Token:

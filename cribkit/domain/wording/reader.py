@@ -10,7 +10,7 @@ from cribkit.domain.wording.context import beside_the_point, pass_over
 from cribkit.domain.wording.damage import mend
 from cribkit.domain.wording.lexer import Token, lex
 from cribkit.domain.wording.meaning import Meaning
-from cribkit.domain.wording.reading import Reading
+from cribkit.domain.wording.reading import Reading, Said
 from cribkit.domain.wording.tables import Family, tables
 from cribkit.domain.wording.text import tidy
 
@@ -62,14 +62,29 @@ def _asides(reading: Reading) -> None:
     """Mark the words after "with" and "for"."""
     at = {id(token): said for said in reading.words for token in said.tokens}
     aside = ""
+    sized = stopped = False
     for place, token in enumerate(reading.tokens):
+        sized = sized or (not stopped and token.kind in ("num", "tip"))
         if token.kind == "stop":
-            aside = ""
+            aside, stopped = "", True
         elif said := at.get(id(token)):
+            said.after_stop = stopped and sized
+            if said.word == "torquewrench" and _driven(reading.words, said):
+                aside = "for"
             if said.text in _ASIDE and place > 0:
                 aside = said.text
             said.aside = aside != ""
             said.besides = aside in _BESIDES
+
+
+# What a torque wrench turns: named after one of these and its size, the wrench is what it is used with.
+_DRIVEN = frozenset({"socket", "bit", "crowfoot", "extension", "adapter", "ujoint", "insidehex", "sixlobe"})
+
+
+def _driven(words: list[Said], wrench: Said) -> bool:
+    """Whether a torque wrench is named after a comma, beside the socket that it turns."""
+    before = words[: next(place for place, said in enumerate(words) if said is wrench)]
+    return any(said.word in _DRIVEN for said in before) and wrench.after_stop
 
 
 def _external(reading: Reading) -> None:

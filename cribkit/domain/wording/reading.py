@@ -21,6 +21,7 @@ class Said:
     negated: bool = False
     aside: bool = False  # after "with" or "for": what it comes with or is used on
     besides: bool = False  # after "with": no part of the thing itself
+    after_stop: bool = False  # a comma stands before it
     used: bool = False
     became: str = ""
 

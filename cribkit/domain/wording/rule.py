@@ -37,6 +37,8 @@ KEYS: dict[str, tuple[str, ...]] = {
     "lock": ("strength",),
 }
 
+# The hex that bits have unless another is said (ISO 1173 form C 6.3, from memory).
+USUAL_SHANK = "1/4 in"
 NONE = Judgement("none", 0.0, "")
 _OPEN = Rule("review", "", "free")
 # Lengths of extensions, blades and ties are nominal: 6 in and 150 mm are one, within this share. Common practice.
@@ -50,7 +52,8 @@ def judge(need: Meaning, item: Meaning) -> Judgement:
     """Whether the item (or a member of it) is what the need, or one of its alternatives, asks for."""
     asked_for = (need, *need.others)
     best = max((_judge_one(asked, item) for asked in asked_for), key=lambda found: found.rank)
-    if item.members and best.status == "review" and need.family != item.family:
+    whole = "set" in need.traits or need.family.endswith("-set")
+    if item.members and best.status == "review" and not (whole and need.family == item.family):
         best = NONE  # its contents are known: they say what it has
     for member in item.members:
         found = max((_judge_one(asked, member) for asked in asked_for), key=lambda found: found.rank)
@@ -160,6 +163,8 @@ def _attribute(name: str, value: str, has: str | None, need: Meaning, item: Mean
         has = dict(item.attributes).get("size")
     if has is None:
         has = rule.default or None
+    if has is None and (name, value) == ("shank", USUAL_SHANK):
+        return []
     if has is None:
         if {name, *dict(item.attributes)} >= {"size", "tip"}:
             return None  # a hexagon and a six-lobe are different things

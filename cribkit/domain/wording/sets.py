@@ -55,7 +55,7 @@ def _listed(item: Meaning, part: str) -> list[Meaning]:
 def _name(item: Meaning) -> str:
     """What the set is called, without "set": the name of its members."""
     said = (word for word in item.words if word.how in ("name", "known", "corrected"))
-    return " ".join(word.text for word in said if word.became not in ("set", "kit"))
+    return " ".join(word.text for word in said if word.became not in ("set", "kit", "drive", "square"))
 
 
 def _pieces(part: str) -> list[str]:

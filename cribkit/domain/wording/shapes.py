@@ -17,13 +17,14 @@ from cribkit.domain.wording.handtools import (
     profile,
     screwdriver,
     socket,
+    socket_set,
     tip_shape,
     torque,
     wrench,
 )
 from cribkit.domain.wording.measure import mm_of
 from cribkit.domain.wording.reading import Reading, Said
-from cribkit.domain.wording.rule import COARSE_PITCH
+from cribkit.domain.wording.rule import COARSE_PITCH, USUAL_SHANK
 from cribkit.domain.wording.squares import long_numbers
 from cribkit.domain.wording.stores import (
     GLOVE_TYPES,
@@ -73,6 +74,8 @@ SHAPES: dict[str, Callable[[Reading], None]] = {
     "adapter": adapter,
     "torque": torque,
     "multiplier": multiplier,
+    "set-lobe": socket_set,
+    "set": socket_set,
     "holder": holder,
     "tap": thread,
     "bolt": thread,
@@ -236,7 +239,9 @@ def finish(reading: Reading) -> None:
     _own_sense(reading)
     if shape in TIPPED and shape != "set-bit":
         profile(reading)
-    if reading.family in _TWO_SYSTEMS:
+    if reading.family == "bit-set" and reading.attributes.get("dims") == USUAL_SHANK:
+        del reading.attributes["dims"]
+    if reading.family in _TWO_SYSTEMS or (shape.startswith("set") and reading.kind == "tool"):
         _system(reading)
     else:
         system = reading.attributes.pop("system", None)
@@ -264,6 +269,14 @@ def _own_sense(reading: Reading) -> None:
     """Words that mean something else on some families."""
     if reading.family == "extension" and "flexible" in reading.traits:
         reading.traits = reading.traits - {"flexible"} | {"flexible-shaft"}
+    if reading.family == "crowfoot" and any(said.word in ("openend", "open") for said in reading.words):
+        reading.traits.add("open-end")
+    if reading.family in ("flare-crowfoot", "ring-crowfoot"):
+        reading.traits.add("not-open-end")
+    if reading.family == "t-key":
+        reading.traits.add("t-handle")
+    if reading.family == "key" and any(said.word in ("l", "wrenchkey") for said in reading.words):
+        reading.traits.add("not-t-handle")
     if reading.family in ("ratcheting-wrench", "ratchet", "bit-ratchet", "ratchet-screwdriver"):
         reading.traits.discard("ratcheting")
 

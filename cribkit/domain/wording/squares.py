@@ -79,7 +79,12 @@ def settle(reading: Reading) -> None:
         family = "bit-socket"
     elif family == "ratcheting-wrench" and drive and not _has_size(reading):
         family = "ratchet"
-    elif family == "" and drive and any(token.text in ("shank", "hex shank") for token in reading.tokens):
+    elif (
+        family in ("", "screwdriver")
+        and drive
+        and not tip
+        and any(token.text in ("shank", "hex shank") for token in reading.tokens)
+    ):
         family = "adapter"
     elif family == "" and drive:
         family = "lobe-socket" if outside else "bit-socket" if tip else "socket" if _has_size(reading) else ""
@@ -182,7 +187,11 @@ def missing_square(reading: Reading) -> None:
         return
     entries = [group for group in reading.numbers() if len(group.tokens) == 1 and group.tokens[0].unit != "mm"]
     squares = [group for group in entries if square(group.tokens[0]) and not metric(group.tokens[0])]
-    others = "tip" in reading.attributes or len(reading.numbers()) > len(squares)
+    others = (
+        any(token.kind == "thread" for token in reading.tokens)
+        or "tip" in reading.attributes
+        or len(reading.numbers()) > len(squares)
+    )
     if len(squares) == 1 and others:
         squares[0].use()
         reading.set("drive", square(squares[0].tokens[0]))

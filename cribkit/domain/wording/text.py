@@ -150,10 +150,17 @@ _STUCK = [
     (re.compile(r"\be[- ]?(?=torx|star\b|sixlobe|six[- ]lobe|6[- ]lobe)"), "external "),  # e-torx
     (re.compile(r"\b([1-4])\.(\d{1,2}/(?:2|4|8|16|32)\b)"), r"\1-\2"),  # 1.1/16
     (re.compile(r"\b\d{1,2}(?:\.\d)? ?: ?1\b"), " "),  # a ratio of gears
+    (
+        re.compile(r"(?:#|\bno\.? ?)([0-4])[ -](?:sq|square)(?:[ -](?:drive|recess|head|tip))?\b(?! ?\d)"),
+        r" robertson \1 ",
+    ),
+    (re.compile(r"\b(?:sq|square)(?:[ -](?:drive|recess|head|tip))? ?(?:#|no\.? ?)([0-4])\b"), r" robertson \1 "),
+    (re.compile(r"\bc/w\b"), " with "),
+    (re.compile(r"\bt?[- ]?(\d{1,3})[- ]?ip\b"), r" ip\1 "),  # T25 IP
     (re.compile(r"(?<=/\d)[\"']{0,2} ?-?(?:sd|sqd)\b"), " sq dr"),  # 3/8SD
     (re.compile(r"(?<=[\d\"'])(?=(?:dr|drv|drive|sq|sqdr|skt|socket|sckt)\b)"), " "),  # 1/4dr
     (re.compile(r"(?<=\d)(?=(?:deep|dp|impact|imp|hex|hx|long|pos|ratchet|ext)\b)"), " "),
-    (re.compile(r"\b(dr|drv|drive|sq|skt|sckt|socket|spanner|spnr)(?=\d)"), r"\1 "),
+    (re.compile(r"\b(dr|drv|drive|sq(?![0-4](?![\d/.]))|skt|sckt|socket|spanner|spnr)(?=\d)"), r"\1 "),
     (re.compile(r"(?<=[a-z]),(?=[a-z\d])"), ", "),
     (re.compile(r"(?<=\dmm)(?=\d)"), " "),
     (re.compile(r"(?<=\d[\"'])(?=[a-z\d])"), " "),

@@ -105,6 +105,8 @@ def _letter_tip(reading: Reading, token: Token) -> None:
     if letters in ("sq", "r") and not reading.has("bit", "key", "screwdriver", "robertson", "driver"):
         return
     word, prefix = LETTERS[letters]
+    if prefix == "T" and reading.has("sixlobeplus"):
+        prefix = "IP"
     valid = VALID.get(prefix)
     if (valid and size not in valid) or ("." in size and prefix not in ("hex ", "slot ")):
         return
@@ -135,7 +137,7 @@ def tip_from_numbers(reading: Reading) -> None:
             group.use()
             reading.set("tip", f"{'E' if outside else 'T'}{size}")
         return
-    if reading.has("insidehex", "hex", "slotted", "ballend"):
+    if reading.has("insidehex", "hex", "slotted", "ballend", "capscrew"):
         _measured(reading)
 
 
