@@ -105,6 +105,7 @@ _OF_THE_PLACE = frozenset(
         "flanged",
         "self-locking",
         "serrated",
+        "ratcheting",
         "telescopic",
         "folding",
         "heavy-duty",
@@ -142,6 +143,8 @@ def pass_over(reading: Reading, family: Family | None) -> None:
     for said in reading.words:
         if said.how == "unread" and not said.negated and id(said) in context and idle(said.text):
             said.how, said.used = "context", True
+    for token in _measures(reading):
+        token.used = True
 
 
 def _told(reading: Reading, family: Family) -> bool:
@@ -189,6 +192,23 @@ def _segments(reading: Reading) -> set[int]:
 def _first_stop(reading: Reading) -> int:
     places = (place for place, token in enumerate(reading.tokens) if token.kind == "stop")
     return next(places, len(reading.tokens))
+
+
+# Measures that no hand tool is told by: a battery's volts, a tank's litres.
+_ELSEWHERE = frozenset({"power", "volume", "mass", "pressure", "ton", "temp", "percent", "visc", "dot", "bolt_grade"})
+
+
+def _measures(reading: Reading) -> list[Token]:
+    """Measures after "for" and its like, up to the next stop."""
+    found, led = [], False
+    for token in reading.tokens:
+        if token.kind == "stop":
+            led = False
+        elif token.kind == "word" and token.text in _LEADS:
+            led = True
+        elif led and token.kind in _ELSEWHERE:
+            found.append(token)
+    return found
 
 
 def _tail(reading: Reading) -> set[int]:

@@ -185,6 +185,16 @@ def socket_set(reading: Reading) -> None:
     any_numbers(reading)
 
 
+def lobe_wrench(reading: Reading) -> None:
+    """External six-lobe sizes of a flat spanner, both ends."""
+    tips = [token.values[1] for token in reading.tokens if token.kind == "tip" and token.values[0] in ("e", "txe")]
+    reading.doubts = [doubt for doubt in reading.doubts if not doubt.startswith("tip E")]
+    reading.attributes.pop("tip", None)
+    if sizes := sorted(set(tips), key=int):
+        reading.set("size", " x ".join(f"E{size}" for size in sizes))
+    _rest_length(reading)
+
+
 def drive_only(reading: Reading) -> None:
     """The square, then whatever else is measured."""
     lone_square(reading)

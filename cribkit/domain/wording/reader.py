@@ -58,6 +58,27 @@ _ASIDE = frozenset(
 _BESIDES = frozenset({"with", "w", "incl", "including", "includes", "c/w", "complete"})
 
 
+# A clause begins: "to undo the nut", "in case it is tight".
+_CLAUSES = {
+    "to": frozenset(
+        "fit hold counterhold counter remove undo reach loosen slacken tighten turn clean release suit open close the a an free stop"
+        " drain fill avoid protect lift support measure check get move take push pull press strip cut seal chase torque catch"
+        " keep prevent replace refit unscrew retain work go break wipe collect read spin start crack grip steady clear".split()
+    ),
+    "in": frozenset("case the a an order tight confined narrow place situ".split()),
+    "of": frozenset({"the", "a"}),
+}
+_BEGINS = frozenset(
+    "when while where if because that which behind under inside near beside against during via using".split()
+)
+
+
+def _clause(tokens: list[Token], place: int) -> bool:
+    """Whether a clause about the use begins at this place."""
+    after = tokens[place + 1].text if place + 1 < len(tokens) else ""
+    return tokens[place].text in _BEGINS or after in _CLAUSES.get(tokens[place].text, ())
+
+
 def _asides(reading: Reading) -> None:
     """Mark the words after "with" and "for"."""
     at = {id(token): said for said in reading.words for token in said.tokens}
@@ -71,8 +92,8 @@ def _asides(reading: Reading) -> None:
             said.after_stop = stopped and sized
             if said.word == "torquewrench" and _driven(reading.words, said):
                 aside = "for"
-            if said.text in _ASIDE and place > 0:
-                aside = said.text
+            if place > 0 and (said.text in _ASIDE or _clause(reading.tokens, place)):
+                aside = said.text if said.text in _ASIDE else "for"
             said.aside = aside != ""
             said.besides = aside in _BESIDES
 
@@ -180,7 +201,7 @@ _CONTRARY = frozenset({"chlorinated", "nonchlorinated", "flammable", "nonflammab
 
 
 # Words that name another thing only where they stand before it: a plug socket, but a socket for square plugs.
-_WEAK = frozenset({"plug"})
+_WEAK = frozenset({"plug", "sumpplug"})
 
 
 def choose_family(reading: Reading, kind: str) -> None:
@@ -198,6 +219,10 @@ def choose_family(reading: Reading, kind: str) -> None:
     squares.settle(reading)
 
 
+# What belongs to another part: a water pump gasket is a gasket, however its words stand.
+_PARTS_OF = frozenset({"gasket", "seal", "oring", "grommet"})
+
+
 def _best_name(reading: Reading, kind: str, words: set[str]) -> None:
     known = tables()
     reading.family, reading.name = "", frozenset()
@@ -211,7 +236,8 @@ def _best_name(reading: Reading, kind: str, words: set[str]) -> None:
                 fits = 1 if kind and told.kind == kind else 0
                 grouped = 1 if "set" in name else 0
                 counted = 2 * (len(name & said) + grouped) - len(name & said & handtools.PROFILES.keys())
-                score = (counted, fits, explained, 1 if head in name else 0, len(name))
+                part = 1 if told.kind == "consumable" and name & _PARTS_OF else 0
+                score = (counted, fits, part, explained, 1 if head in name else 0, len(name))
                 if score > best:
                     best = score
                     reading.family, reading.name = family, name

@@ -12,6 +12,7 @@ KEYS: dict[str, tuple[str, ...]] = {
     "crowfoot": ("size", "drive"),
     "wrench": ("size",),
     "wrench2": ("size",),
+    "lobe-wrench": ("size",),
     "lobe-socket": ("tip", "drive"),
     "bit-socket": ("tip", "drive"),
     "bit": ("tip", "shank"),

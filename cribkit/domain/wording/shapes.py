@@ -13,6 +13,7 @@ from cribkit.domain.wording.handtools import (
     drive_only,
     extension,
     holder,
+    lobe_wrench,
     multiplier,
     profile,
     screwdriver,
@@ -77,6 +78,7 @@ SHAPES: dict[str, Callable[[Reading], None]] = {
     "set-lobe": socket_set,
     "set": socket_set,
     "holder": holder,
+    "lobe-wrench": lobe_wrench,
     "tap": thread,
     "bolt": thread,
     "nut": thread,
@@ -269,6 +271,14 @@ def _own_sense(reading: Reading) -> None:
     """Words that mean something else on some families."""
     if reading.family == "extension" and "flexible" in reading.traits:
         reading.traits = reading.traits - {"flexible"} | {"flexible-shaft"}
+    if (
+        reading.family == "extension"
+        and reading.attributes.pop("length_class", "")
+        and "length" not in reading.attributes
+    ):
+        reading.doubts.append("a length in words only")
+    if reading.family == "lobe-wrench":
+        reading.attributes.pop("side", None)
     if reading.family == "crowfoot" and any(said.word in ("openend", "open") for said in reading.words):
         reading.traits.add("open-end")
     if reading.family in ("flare-crowfoot", "ring-crowfoot"):

@@ -66,6 +66,9 @@ def metric(token: Token) -> bool:
     return token.unit == "mm" or (not token.unit and "/" not in token.text and number(token.values[0]) > 2)
 
 
+_FLAT_WRENCHES = frozenset({"wrench", "ring-wrench", "key", "open-end-wrench", "combination-wrench"})
+
+
 def settle(reading: Reading) -> None:
     """What numbers and codes say about the family that words left open."""
     tip, drive = reading.attributes.get("tip", ""), "drive" in reading.attributes
@@ -75,6 +78,8 @@ def settle(reading: Reading) -> None:
         family = "bit-socket"
     if family in ("socket", "bit-socket", "nut-driver", "screwdriver") and outside:
         family = "lobe-socket" if family in ("socket", "bit-socket") else family
+    elif family in _FLAT_WRENCHES and outside:
+        family = "lobe-wrench"
     elif family == "socket" and (tip or reading.has("insidehex", "sixlobe", "triplesquare", "phillips", "slotted")):
         family = "bit-socket"
     elif family == "ratcheting-wrench" and drive and not _has_size(reading):

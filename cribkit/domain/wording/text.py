@@ -155,6 +155,7 @@ _STUCK = [
         r" robertson \1 ",
     ),
     (re.compile(r"\b(?:sq|square)(?:[ -](?:drive|recess|head|tip))? ?(?:#|no\.? ?)([0-4])\b"), r" robertson \1 "),
+    (re.compile(r"\b(e\d{1,2}) ?[x/] ?(?=e\d)"), r"\1 x "),
     (re.compile(r"\bc/w\b"), " with "),
     (re.compile(r"\bt?[- ]?(\d{1,3})[- ]?ip\b"), r" ip\1 "),  # T25 IP
     (re.compile(r"(?<=/\d)[\"']{0,2} ?-?(?:sd|sqd)\b"), " sq dr"),  # 3/8SD
