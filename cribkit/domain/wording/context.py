@@ -7,128 +7,26 @@ from functools import cache
 from cribkit.domain.wording.lexer import Token
 from cribkit.domain.wording.reading import Reading
 from cribkit.domain.wording.rule import KEYS
-from cribkit.domain.wording.tables import Family, tables
-
-# Shapes whose families are told by numbers and by a closed list of words: one more word does not make another thing.
-CLOSED = frozenset(
-    [
-        "socket",
-        "plug-socket",
-        "crowfoot",
-        "wrench",
-        "wrench2",
-        "lobe-socket",
-        "bit-socket",
-        "bit",
-        "key",
-        "screwdriver",
-        "ratchet",
-        "drive-tool",
-        "drive-any",
-        "extension",
-        "adapter",
-        "torque",
-        "bolt",
-        "nut",
-        "tap",
-        "drill",
-        "washer",
-        "seal-washer",
-        "pin",
-        "clamp",
-        "tie",
-    ]
-)
-# Fasteners are told by their place too: only what follows "for" and "with" is no part of their name.
-_PLACED = frozenset({"bolt", "nut", "pin", "seal-washer"})
-_LEADS = frozenset(
-    [
-        "for",
-        "with",
-        "w",
-        "on",
-        "of",
-        "to",
-        "in",
-        "from",
-        "by",
-        "at",
-        "under",
-        "behind",
-        "inside",
-        "near",
-        "beside",
-        "against",
-        "into",
-        "onto",
-        "per",
-        "when",
-        "where",
-        "while",
-        "before",
-        "after",
-        "during",
-        "that",
-        "which",
-        "as",
-        "so",
-        "since",
-        "because",
-        "incl",
-        "including",
-        "includes",
-        "c/w",
-        "suits",
-        "fits",
-        "to",
-    ]
-)
+from cribkit.domain.wording.tables import Family, load, tables
 
 
-# What says nothing of a hand tool when it stands after "for" or "with": on left-hand brackets, with rubber grip.
-_OF_THE_PLACE = frozenset(
-    [
-        "side",
-        "material",
-        "colour",
-        "strength",
-        "seat",
-        "fuel",
-        "base",
-        "synthetic",
-        "grade",
-        "cordless",
-        "pneumatic",
-        "hydraulic",
-        "digital",
-        "electrical",
-        "flanged",
-        "self-locking",
-        "serrated",
-        "ratcheting",
-        "telescopic",
-        "folding",
-        "heavy-duty",
-        "high-temperature",
-        "waterproof",
-        "magnetic",
-        "offset",
-        "bent",
-        "staked",
-        "self-tapping",
-    ]
-)
+@cache
+def listed(name: str) -> frozenset[str]:
+    """A list of data/context.toml."""
+    return frozenset(_file().get(name, "").split())
 
 
-_OF_THE_GRIP = frozenset({"material", "colour"})
+@cache
+def _file() -> dict[str, str]:
+    return load("context.toml")
 
 
 def beside_the_point(family: Family | None, effect: tuple[str, str] | None, besides: bool) -> bool:
     """Whether what a word after "for" or "with" says is said of the place where a hand tool is used."""
-    if family is None or effect is None or family.kind != "tool" or family.shape not in CLOSED:
+    if family is None or effect is None or family.kind != "tool" or family.shape not in listed("closed"):
         return False
     said = effect[1] if effect[0] == "+" else effect[0]
-    return said in (_OF_THE_GRIP if besides else _OF_THE_PLACE)
+    return said in (listed("of_the_grip") if besides else listed("of_the_place"))
 
 
 def pass_over(reading: Reading, family: Family | None) -> None:
@@ -137,9 +35,9 @@ def pass_over(reading: Reading, family: Family | None) -> None:
     Context stands after "for", "with", "in", "on", "of" and "to", in brackets, and at the end. A word that may be short
     for, or a slip of, one that tells things apart stays unread; so does one with digits, and a negated one.
     """
-    if family is None or family.shape not in CLOSED or not _told(reading, family):
+    if family is None or family.shape not in listed("closed") or not _told(reading, family):
         return
-    context = _context(reading, end=family.shape not in _PLACED)
+    context = _context(reading, end=family.shape not in listed("placed"))
     for said in reading.words:
         if said.how == "unread" and not said.negated and id(said) in context and idle(said.text):
             said.how, said.used = "context", True
@@ -165,7 +63,7 @@ def _context(reading: Reading, end: bool) -> set[int]:
             led = led and token.text in "()[]"
         elif said is None:
             continue
-        elif said.text in _LEADS:
+        elif said.text in listed("leads"):
             led = True
         elif led or inside:
             found.add(id(said))
@@ -194,19 +92,15 @@ def _first_stop(reading: Reading) -> int:
     return next(places, len(reading.tokens))
 
 
-# Measures that no hand tool is told by: a battery's volts, a tank's litres.
-_ELSEWHERE = frozenset({"power", "volume", "mass", "pressure", "ton", "temp", "percent", "visc", "dot", "bolt_grade"})
-
-
 def _measures(reading: Reading) -> list[Token]:
     """Measures after "for" and its like, up to the next stop."""
     found, led = [], False
     for token in reading.tokens:
         if token.kind == "stop":
             led = False
-        elif token.kind == "word" and token.text in _LEADS:
+        elif token.kind == "word" and token.text in listed("leads"):
             led = True
-        elif led and token.kind in _ELSEWHERE:
+        elif led and token.kind in listed("elsewhere"):
             found.append(token)
     return found
 
@@ -259,7 +153,7 @@ def _inside(word: str, one: str) -> bool:
 def telling() -> frozenset[str]:
     """The words that tell one thing from another: traits, and names of the families with closed lists."""
     known = tables()
-    closed = {name for name, family in known.families.items() if family.shape in CLOSED}
+    closed = {name for name, family in known.families.items() if family.shape in listed("closed")}
     names = {word for group in known.names.values() for name, owner in group if owner in closed for word in name}
     told = names | {word for word, effect in known.effects.items() if effect[0] != "~"}
     written = {phrase[0] for phrase, word in known.spellings.items() if word in told and len(phrase) == 1}

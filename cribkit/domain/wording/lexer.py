@@ -127,7 +127,8 @@ _PARTS = [
             r"(?<![x*] )(?<![x*])(?P<co>\d{1,4})(?:[- ]?|/)(?:bx|box|"
             r"pcs?|pieces?|pce|pces|pk|pack|off|ea|each|pairs?|in 1(?![/\d])|way|tpi|"
             r"sheets?|leaf|rows?|blades?|ply|nos?)\b\.?|(?:qty|quantity|pack(?:et)? of|box of|bag of|set of|"
-            r"(?:bx|box|pk|pkt|bag)(?=[ /]?\d)|case of|tin of|roll of|pkt of|pair of)[.:/]? ?(?P<co2>\d{1,4})\b(?![./]\d| ?(?:mm|in\b|inch|\"|x \d))|"
+            r"(?:bx|box|pk|pkt|bag)(?=[ /]?\d)|case of|tin of|roll of|pkt of|pair of)[.:/]? ?(?P<co2>\d{1,4})\b"
+            r"(?![./]\d| ?(?:mm|in\b|inch|\"|x \d))|"
             r"(?<![\d\"'m] )(?<![\d\"'m])\(?x ?(?P<co3>\d{1,3})\)?$"
         ),
     ),

@@ -6,7 +6,7 @@ import re
 from functools import cache
 
 from cribkit.domain.wording import handtools, shapes, squares, stores
-from cribkit.domain.wording.context import beside_the_point, pass_over
+from cribkit.domain.wording.context import beside_the_point, listed, pass_over
 from cribkit.domain.wording.damage import mend
 from cribkit.domain.wording.lexer import Token, lex
 from cribkit.domain.wording.meaning import Meaning
@@ -58,25 +58,10 @@ _ASIDE = frozenset(
 _BESIDES = frozenset({"with", "w", "incl", "including", "includes", "c/w", "complete"})
 
 
-# A clause begins: "to undo the nut", "in case it is tight".
-_CLAUSES = {
-    "to": frozenset(
-        "fit hold counterhold counter remove undo reach loosen slacken tighten turn clean release suit open close the a an free stop"
-        " drain fill avoid protect lift support measure check get move take push pull press strip cut seal chase torque catch"
-        " keep prevent replace refit unscrew retain work go break wipe collect read spin start crack grip steady clear".split()
-    ),
-    "in": frozenset("case the a an order tight confined narrow place situ".split()),
-    "of": frozenset({"the", "a"}),
-}
-_BEGINS = frozenset(
-    "when while where if because that which behind under inside near beside against during via using".split()
-)
-
-
 def _clause(tokens: list[Token], place: int) -> bool:
     """Whether a clause about the use begins at this place."""
     after = tokens[place + 1].text if place + 1 < len(tokens) else ""
-    return tokens[place].text in _BEGINS or after in _CLAUSES.get(tokens[place].text, ())
+    return tokens[place].text in listed("begins") or after in listed(f"after_{tokens[place].text}")
 
 
 def _asides(reading: Reading) -> None:
