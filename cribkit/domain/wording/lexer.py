@@ -76,7 +76,8 @@ _PARTS = [
         (
             r"(?P<u1>\d{1,2}/\d{1,2}|#\d{1,2}|no\.? ?\d{1,2}|"
             r"\b\d{1,2})\"?\s?-\s?(?P<u2>\d{2})(?=\s*(?:x|unc|unf|unef|tpi|bolt|nut|screw|stud|thread|"
-            r"tap|die|un\b|bsp|bsf))(?:\s*x\s*(?P<u3>[1-4] \d/\d{1,2}|\d{1,2}-\d/\d|\d/\d{1,2}|"
+            r"tap|die|un\b|bsp|bsf|$|,|gr|hex|hx|cap|set\b|helicoil|insert|flange|nyloc|lock|wheel|cage|skt|socket h))"
+            r"(?:\s*(?:unc|unf|unef|un)?\s*x\s*(?P<u3>[1-4] \d/\d{1,2}|\d{1,2}-\d/\d|\d/\d{1,2}|"
             r"\d*\.\d+|\d+)\"?)?"
         ),
     ),
@@ -120,7 +121,7 @@ _PARTS = [
     ),
     ("temp", r"(?P<tt>-?\d+(?:\s*(?:-|to|\.\.+)\s*-?\d+)?)\s*(?:deg)?\s*(?P<tc>c|celsius)\b|(?P<tf>-?\d+)\s*deg\s*f\b"),
     ("deg", rf"(?P<de>{NUM})\s*(?:deg|degrees?)\b"),
-    ("percent", r"(?P<pc>\d{1,3})\s*%"),
+    ("percent", r"(?P<pc>\d{1,3})(?:\.\d+)?\s*%"),
     (
         "count",
         (

@@ -238,6 +238,12 @@ def spend_words(reading: Reading) -> None:
             said.how = "attribute"
         if said.how == "unread" or said.used:
             continue
+        if not said.negated and (says := known.kinds.get((reading.family, word))):
+            said.used, said.how = True, "name" if word in reading.name else said.how
+            said.became = ", ".join(f"{name} {value}" for name, value in says)
+            for name, value in says:
+                reading.set(name, value)
+            continue
         if said.negated and word not in (family.absorbs if family else ()):
             if (effect := known.effects.get(word)) and effect[0] == "+":
                 said.used = True

@@ -160,6 +160,12 @@ def _attribute(name: str, value: str, has: str | None, need: Meaning, item: Mean
     rule = kin().rules.get(name, _OPEN)
     if has is None:
         has = implied(name, item)
+    if name == "colour" and has is None and item.family == "threadlocker" and "strength" in dict(item.attributes):
+        return None  # its strength has a colour of its own
+    if name == "grade" and has is None and (wool := dict(item.attributes).get("wool")):
+        return ["fine may be 00 or 0"] if "fine" in value and wool in ("00", "0") else None
+    if name == "material" and value == "steel" and has is None:
+        return []
     if has is None and name == "dims":
         has = dict(item.attributes).get("size")
     if has is None:
@@ -192,7 +198,10 @@ IMPLIED = {
 
 def implied(name: str, item: Meaning) -> str | None:
     """What goes without saying."""
-    return IMPLIED.get((item.family, name))
+    attributes = dict(item.attributes)
+    if name == "material" and "bolt_grade" in attributes:
+        return "steel"
+    return IMPLIED.get((item.family, name)) or kin().implied.get((item.family, name))
 
 
 def same(name: str, asked: str, has: str, exact: bool = False) -> list[str] | None:

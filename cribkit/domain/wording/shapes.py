@@ -38,6 +38,7 @@ from cribkit.domain.wording.stores import (
     fuse,
     glove,
     grit,
+    inch_thread,
     lock,
     oil,
     packing,
@@ -47,6 +48,7 @@ from cribkit.domain.wording.stores import (
     thread,
     tie,
     two_ends,
+    wire,
 )
 from cribkit.domain.wording.tables import Family, tables
 
@@ -99,6 +101,7 @@ SHAPES: dict[str, Callable[[Reading], None]] = {
     "wipe": chem,
     "part": part,
     "fuse": fuse,
+    "wire": wire,
     "stud-tool": stud_tool,
     "drill": drill,
 }
@@ -126,7 +129,7 @@ def may_say(family: Family | None, name: str) -> bool:
 
 def placed(family: Family | None) -> bool:
     """Whether the family is told by its place."""
-    return family is not None and (family.shape in PLACED or (family.kind == "consumable" and family.shape == "sized"))
+    return family is not None and (family.shape in PLACED or (family.kind == "consumable" and family.shape in ("sized", "wire")))
 
 
 def _pliers(reading: Reading) -> None:
@@ -254,6 +257,8 @@ def finish(reading: Reading) -> None:
     coarse = COARSE_PITCH.get(reading.attributes.get("thread", ""))
     if coarse and "pitch" in reading.attributes and shape in ("bolt", "nut", "tap", "thread-part"):
         reading.attributes["pitch_class"] = "coarse" if reading.attributes["pitch"] == coarse else "fine"
+    if shape in ("bolt", "nut", "tap", "thread-part"):
+        inch_thread(reading)
     if shape == "lock":
         _strength(reading)
     if placed(family):
@@ -323,10 +328,11 @@ def _strength(reading: Reading) -> None:
     if "wicking" in reading.traits:
         reading.attributes["strength"] = "wicking"
         reading.traits.discard("wicking")
-        reading.attributes.pop("colour", None)
-        reading.attributes.pop("colour", None)
-    elif strength := LOCK_COLOURS.get(colour):
-        reading.set("strength", strength)
+    strength = LOCK_COLOURS.get(colour, "")
+    stated = reading.attributes.setdefault("strength", strength) if strength else ""
+    if strength and stated != strength and colour != "green":
+        reading.attributes["strength"] = f"{stated}, but {colour}"  # purple and high: nobody sells it
+    if strength:
         reading.attributes.pop("colour", None)
 
 

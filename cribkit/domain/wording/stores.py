@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable
 from fractions import Fraction
 
@@ -11,6 +12,7 @@ from cribkit.domain.wording.reading import Reading
 from cribkit.domain.wording.sizes import Length
 from cribkit.domain.wording.squares import missing_square, one_size, points
 from cribkit.domain.wording.tables import tables
+from cribkit.domain.wording.text import tidy
 
 
 def thread(reading: Reading) -> None:
@@ -29,7 +31,53 @@ def thread(reading: Reading) -> None:
             reading.set("bolt_length", Length(number(inch.values[2].replace("-", " ")), "in").text)
     if grade := reading.take("bolt_grade"):
         reading.set("bolt_grade", grade.values[0])
+    _property_class(reading)
     _thread_rest(reading)
+
+
+_CLASS_WORDS = frozenset({"grade", "gr", "class", "cl", "property"})
+_CLASSES = frozenset({"2", "5", "8", "10", "12", "6"})
+
+
+def _property_class(reading: Reading) -> None:
+    """ "grade 8", "GR5", "class 10": inch bolts by SAE J429, nuts by ISO 898-2 (from memory)."""
+    tokens = [token for token in reading.tokens if token.text != "."]
+    for before, token in zip(tokens, tokens[1:], strict=False):
+        if token.kind == "num" and before.text in _CLASS_WORDS and token.values[0] in _CLASSES and not token.unit:
+            token.used = True
+            reading.set("bolt_grade", token.values[0])
+            for said in reading.words:
+                if said.text == before.text:
+                    said.used, said.how = True, "known"
+    for token in tokens:
+        if token.kind == "mixed" and (found := re.fullmatch(r"(?:gr|cl)(2|5|8|10|12)", token.text)):
+            token.used = True
+            reading.set("bolt_grade", found[1])
+
+
+# Threads to the inch of UNC and UNF, ASME B1.1 (from memory).
+_INCH_PITCHES = {
+    "1/4": ("20", "28"),
+    "5/16": ("18", "24"),
+    "3/8": ("16", "24"),
+    "7/16": ("14", "20"),
+    "1/2": ("13", "20"),
+    "9/16": ("12", "18"),
+    "5/8": ("11", "18"),
+    "3/4": ("10", "16"),
+    "7/8": ("9", "14"),
+    "1": ("8", "12"),
+}
+
+
+def inch_thread(reading: Reading) -> None:
+    """5/16 UNF is 5/16-24; once the pitch is told, coarse and fine say nothing more."""
+    name = reading.attributes.get("thread", "")
+    pitches = _INCH_PITCHES.get(name.removesuffix(" in"))
+    if pitches and (told := reading.attributes.pop("pitch_class", "")):
+        reading.attributes["thread"] = f"{name.removesuffix(' in')}-{pitches[told == 'fine']}"
+    elif "-" in name:
+        reading.attributes.pop("pitch_class", None)
 
 
 def _thread_rest(reading: Reading) -> None:
@@ -123,8 +171,24 @@ def _named_measures(reading: Reading, first: str, second: str) -> None:
             reading.use(word, "internal", "external")
 
 
+_EARS = {"1": re.compile(r"\b(?:single|one|1)[ -]ear|\bstepless"), "2": re.compile(r"\b(?:two|double|twin|2)[ -]ear")}
+
+
+def _ears(reading: Reading) -> None:
+    """One ear or two."""
+    plain = reading.text.lower()
+    for number_of, pattern in _EARS.items():
+        if pattern.search(plain):
+            reading.set("ears", number_of)
+            for token in reading.tokens:
+                if token.kind == "num" and token.values[0] == number_of and not token.unit:
+                    token.used = True
+
+
 def clamp(reading: Reading) -> None:
     """The range of hoses that a clamp closes on, in mm."""
+    if reading.family == "ear-clamp":
+        _ears(reading)
     for group in reading.numbers():
         lengths = group.lengths()
         if len(lengths) == 2 and lengths[0].mm < lengths[1].mm:
@@ -189,8 +253,41 @@ def glove(reading: Reading) -> None:
         reading.set("class", rated_class.values[0])
 
 
+_GRITTED = frozenset({"sandpaper", "abrasive-disc", "abrasive-belt", "scouring-pad"})
+_DISCS = frozenset({"50", "75", "76", "100", "115", "125", "150", "180", "230"})
+
+
+def _disc(reading: Reading) -> None:
+    """A bare number that is a usual diameter of discs, beside a grit that is told as one."""
+    numbers = [token for token in reading.tokens if token.kind == "num" and not token.used and not token.unit]
+    told = any(token.kind == "grit" and not token.used for token in reading.tokens)
+    if told and len(numbers) == 1 and numbers[0].values[0] in _DISCS:
+        numbers[0].unit = "mm"
+
+
+# Grades of steel wool, finest first. Common practice.
+_WOOL = frozenset({"0000", "000", "00", "0", "1", "2", "3", "4"})
+
+
+def _wool(reading: Reading) -> None:
+    """The grade of steel wool: 0000 to 4, also as 4/0."""
+    for token in reading.tokens:
+        written = token.values[0] if token.kind in ("num", "numbered", "class") else ""
+        zeros = "0" * int(written[0]) if re.fullmatch(r"[234]/0", written) else written
+        if zeros in _WOOL and not token.unit and not token.used:
+            token.used = True
+            reading.set("wool", zeros)
+
+
 def grit(reading: Reading) -> None:
     """The grit number."""
+    if reading.family == "steel-wool":
+        _wool(reading)
+    for token in reading.tokens:  # 80G of an abrasive is its grit, not its weight
+        if token.kind == "mass" and re.fullmatch(r"\d{2,4} ?g", token.text) and reading.family in _GRITTED:
+            token.kind, token.values = "grit", (token.values[0], "")
+    if reading.family == "abrasive-disc":
+        _disc(reading)
     if token := reading.take("grit"):
         reading.set("grit", token.values[0] or token.values[1])
     else:
@@ -248,8 +345,14 @@ def _more_dots(reading: Reading) -> None:
                 reading.attributes["dot"] = ";".join(sorted({*reading.attributes["dot"].split(";"), later.values[0]}))
 
 
+# Chemicals that are told by their strength.
+_BY_STRENGTH = frozenset({"isopropyl-alcohol", "acetone", "meths"})
+
+
 def packing(reading: Reading) -> None:
     """How much a container holds: nothing that a match hangs on."""
+    if reading.family in _BY_STRENGTH and (token := reading.take("percent")):
+        reading.set("purity", f"{token.values[0]} %")
     for token in reading.tokens:
         if token.kind in ("volume", "mass", "percent", "temp", "nlgi") and not token.used:
             token.used = True
@@ -287,6 +390,28 @@ def lock(reading: Reading) -> None:
 def chem(reading: Reading) -> None:
     """A chemical: its pack does not matter, its traits are words."""
     packing(reading)
+
+
+_AREA = re.compile(r"\b(\d+(?:\.\d+)?) ?(?:mm ?2\b|sq\.? ?mm|mm ?sq\b|sqmm)")
+_AWG = re.compile(r"\b(\d{1,2}) ?(?:awg|gauge|ga|swg)\b|\bawg ?(\d{1,2})\b")
+_RATIO = re.compile(r"\b([234]) ?: ?1\b|\b([234]) to 1\b")
+
+
+def wire(reading: Reading) -> None:
+    """A cross-section in square millimetres or a gauge; other measures."""
+    plain = reading.text.lower().replace("²", "2")
+    for name, pattern in (("area", _AREA), ("gauge", _AWG), ("ratio", _RATIO)):
+        found = pattern.search(plain)
+        if found and (name != "ratio" or reading.family == "heat-shrink"):
+            value = next(group for group in found.groups() if group)
+            reading.set(name, value)
+            for token in reading.tokens:
+                if token.kind in ("num", "mixed", "numbered") and token.text.strip() and token.text.strip() in found[0]:
+                    token.used = True
+            for said in reading.words:
+                if said.text in ("awg", "gauge", "ga", "swg", "sq", "sqmm", "mm", "square mm"):
+                    said.used, said.how = True, "known"
+    any_numbers(reading)
 
 
 def part(reading: Reading) -> None:
@@ -408,8 +533,32 @@ def drill(reading: Reading) -> None:
     any_numbers(reading)
 
 
+# Codes of bulbs, UN ECE R37 and R99 (from memory).
+_BULB = re.compile(
+    r"\b(?:h(?:1[0-9]|[1-9])|hb[34]|hir2|py?21/?[45]?/?[45]?w|p21/[45]w|wy?\d{1,2}(?:/5)?w|ry?(?:5|10)w|t4w|c5w|c10w|d[1-4][sr])\b"
+)
+_PINS = re.compile(r"\b([2-8])[ -]?(?:pin|p|terminal|way|pole)s?\b")
+
+
+def _coded(reading: Reading, pattern: re.Pattern[str], name: str) -> None:
+    """An attribute that the whole text tells by its form; the pieces that it is made of are read with it."""
+    plain = tidy(reading.text)
+    if found := pattern.search(plain):
+        reading.set(name, (found[1] if pattern.groups else found[0]).replace(" ", ""))
+        for token in reading.tokens:
+            if not token.used and token.kind not in ("power", "stop") and token.text.strip() in found[0]:
+                token.used = True
+        for said in reading.words:
+            if said.text in found[0].split() or (said.text in found[0] and len(said.text) < 3):
+                said.used, said.how = True, "known"
+
+
 def fuse(reading: Reading) -> None:
-    """A rating in A, V or W."""
+    """A rating in A, V or W; codes of bulbs, pins of relays."""
+    if reading.family == "bulb":
+        _coded(reading, _BULB, "bulb")
+    if reading.family == "relay":
+        _coded(reading, _PINS, "pins")
     found = [token for token in reading.tokens if token.kind == "power"]
     for token in found:
         token.used = True

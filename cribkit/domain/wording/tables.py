@@ -38,6 +38,7 @@ class Tables:
     names: dict[str, tuple[tuple[frozenset[str], str], ...]]  # a word -> the names that hold it as their rarest word
     effects: dict[str, tuple[str, str]]  # a word -> (attribute, value), or ("+", trait)
     rules: dict[str, Rule]
+    kinds: dict[tuple[str, str], tuple[tuple[str, str], ...]]  # (family, word) -> what it says there
     neutral: frozenset[str]
     negations: frozenset[str]
     names_of: dict[str, str]  # words that alone name a thing -> its family
@@ -60,6 +61,7 @@ class Kin(NamedTuple):
 
     families: dict[str, Family]
     rules: dict[str, Rule]
+    implied: dict[tuple[str, str], str]  # (family, attribute) -> what a silent item of it is
 
 
 @cache
@@ -71,7 +73,29 @@ def kin() -> Kin:
             name, shape, parents = (part.strip() for part in line.split("|", 3)[:3])
             sure, perhaps = _parents(parents)
             families[name] = Family(name, kind, shape, sure, perhaps, frozenset())
-    return Kin(families, dict(_rule(line) for line in lines(load("traits.toml")["rules"])))
+    traits = load("traits.toml")
+    implied = {(family, name): default for family, name, default, _ in _kinds(traits["kinds"]) if default}
+    return Kin(families, dict(_rule(line) for line in lines(traits["rules"])), implied)
+
+
+def _kinds(block: str) -> list[tuple[str, str, str, str]]:
+    """One entry for each family of each line: family, attribute, default, values with their words."""
+    found = []
+    for line in lines(block):
+        families, name, default, values = (part.strip() for part in line.split("|"))
+        found += [(family, name, default, values) for family in families.split()]
+    return found
+
+
+def _said(block: str, spellings: dict[tuple[str, ...], str]) -> dict[tuple[str, str], tuple[tuple[str, str], ...]]:
+    found: dict[tuple[str, str], tuple[tuple[str, str], ...]] = {}
+    for family, name, _, values in _kinds(block):
+        for entry in values.split():
+            value, _, words = entry.partition("=")
+            for word in words.split(","):
+                key = (family, spellings.get((word,), word))
+                found[key] = (*found.get(key, ()), (name, value))
+    return found
 
 
 def _parents(text: str) -> tuple[frozenset[str], frozenset[str]]:
@@ -92,7 +116,10 @@ def tables() -> Tables:
     singles = {phrase[0] for phrase in spellings if len(phrase) == 1}
     specs = frozenset(traits["specs"].split())
     negations = frozenset(traits["negations"].split())
+    kinds = _said(traits["kinds"], spellings)
+    context = frozenset(traits["context"].split())
     known = singles | negations | in_names | absorbed | specs | set(effects) | neutral | set(spellings.values())
+    known |= context | {word for _, word in kinds}
     longest: dict[str, int] = {}
     for phrase in spellings:
         longest[phrase[0]] = max(longest.get(phrase[0], 1), len(phrase))
@@ -104,6 +131,7 @@ def tables() -> Tables:
         names,
         effects,
         rules,
+        kinds,
         neutral,
         negations,
         _lone(names),

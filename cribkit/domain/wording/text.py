@@ -131,6 +131,7 @@ _SCAN = [
     (re.compile(r"(?<=\d)([ -]?)[l1](?=n\b|nch\b)"), r"\1i"),  # 1/4-lnch
     (re.compile(r"(?<!\d)([1-9]?)b(?=\s*mm\b)"), r"\g<1>8"),  # 1B mm
     (re.compile(r"(?<=\d)o(?=\d|\s*mm\b|\s*pt\b|\s*nm\b|\b)"), "0"),  # 1O mm -> 10 mm, E1O, T3O
+    (re.compile(r"(?<=\dw)(?=\d)"), "-"),  # 5w30
     (re.compile(r"\bo(?=[.,]\d)"), "0"),  # O.5
     (re.compile(r"\b([et]|tx|m|ph|pz)[il](?=\d\b)"), r"\g<1>1"),  # El0 -> E10
     (re.compile(r"\b([et])[il][o](?=\b)"), r"\g<1>10"),  # ElO -> E10
@@ -147,6 +148,15 @@ _SCAN = [
     (re.compile(r"\b([12])s(?=\s*mm\b)"), r"\g<1>5"),  # 1Smm
 ]
 _STUCK = [
+    (re.compile(r"\b([io])\. ?d\b\.?"), r"\1d"),  # I.D.
+    (re.compile(r"\b(m\d{1,2}) ?- ?(?=\d?\.\d|[123] ?x)"), r"\1 x "),  # M8-1.25 x 40
+    (re.compile(r"\b(pag|poe|vg|hlp|hm|hvlp|iso)(?=\d{2,3}\b)"), r"\1 "),  # PAG46
+    (re.compile(r"\bvg(?= ?\d{2,3}\b)"), "iso vg"),
+    (re.compile(r"\biso iso\b"), "iso"),
+    (re.compile(r"(?<=\d)(?=awg\b|sqmm\b)"), " "),
+    (re.compile(r"\bw ?(?:and|n|\+|/) ?d\b"), "wet and dry"),
+    (re.compile(r"(?<=\dv)(?=\d+ ?[wa]\b)"), " "),  # 12V55W
+    (re.compile(r"(?<=[a-z])(?=(?:nbr|fkm|epdm|hnbr)\b)"), " "),
     (re.compile(r"\be[- ]?(?=torx|star\b|sixlobe|six[- ]lobe|6[- ]lobe)"), "external "),  # e-torx
     (re.compile(r"\b([1-4])\.(\d{1,2}/(?:2|4|8|16|32)\b)"), r"\1-\2"),  # 1.1/16
     (re.compile(r"\b\d{1,2}(?:\.\d)? ?: ?1\b"), " "),  # a ratio of gears
@@ -188,6 +198,7 @@ def tidy(text: str) -> str:
     plain = _INITIALS.sub(lambda found: found[0].replace(".", ""), plain)
     for pattern, better in _STUCK:
         plain = pattern.sub(better, plain)
+    plain = _REUSE.sub(" ", plain)
     plain = _HARDNESS.sub(r"\1", _SPLIT_UNIT.sub(" ", _NOTES.sub(" ", plain)))
     if "/" in plain:
         plain = _PAIR.sub(_pair, plain)
@@ -203,8 +214,13 @@ _NOTES = re.compile(
     r"|[(*\[]+ *(?:[a-z]+ )?(?:red|blue|green|grn|yellow|white|black|orange|pink|purple) "
     r"(?:tape|band|dot|mark|stripe|ring|tag|label|paint)s? *[)*\]]+"
 )
+# "do not use the old ones again", "always renew": says nothing about the thing.
+_REUSE = re.compile(
+    r"[(,;-]? ?(?:do not|don't|never|must not be) (?:re-?use[d]?|use (?:the )?(?:old|again|twice))[^,;)]*\)?"
+    r"|\b(?:single[- ]use|one[- ]time[- ]use|not re-?us(?:ed|able)|no re-?use)\b"
+)
 _SPLIT_UNIT = re.compile(r"(?<=\d)\s*[;,]\s*(?=(?:mm|inch|dr|drive|sq|pt)\b)")
-_HARDNESS = re.compile(r"\b(nbr|fkm|fpm|epdm|hnbr|viton|nitrile)[ -]?(?:60|70|75|80|90)\b")
+_HARDNESS = re.compile(r"\b(nbr|fkm|fpm|epdm|hnbr|viton|nitrile)[ -,]{0,2}(?:60|70|75|80|90)\b(?: ?(?:deg(?:rees?)?|shore|sh|irhd|duro(?:meter)?) ?a?\b)?")
 _PAIR = re.compile(r"(?<![\d./-])(\d{1,2})/(\d{1,2})(?![\d./])(\s*mm)?")
 
 
