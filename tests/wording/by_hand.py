@@ -71,7 +71,7 @@ PAIRS: list[tuple[str, str, str]] = [
     ("medium strength threadlocker", "THREADLOCKER BLUE 10ML", "match"),
     ("medium strength threadlocker", "THREADLOCKER RED 10ML", "none"),
     ("medium strength threadlocker", "retaining compound medium strength 50ml", "none"),
-    ("sensor-safe RTV, black", "RTV BLACK 80ML", "none"),
+    ("sensor-safe RTV, black", "RTV BLACK 80ML", "review"),
     ("sensor-safe RTV, black", "black rtv silicone, oxygen sensor safe", "match"),
     ("nickel anti-seize", "copper anti-seize 500g", "none"),
     ("ceramic brake grease", "COPPER GREASE 500G", "none"),

@@ -61,7 +61,7 @@ _PARTS = [
             r"iso ?vg ?(?P<v4>\d{2,3})\b|(?P<v5>75|80|85|90)w\b"
         ),
     ),
-    ("gl", r"gl[- ]?(?P<g1>[1-6])\b(?:/\d)?"),
+    ("gl", r"gl[- ]?(?P<g1>[1-6])\b(?:/(?P<g2>[1-6])\b)?"),
     ("nlgi", r"(?:nlgi|ep)[- ]?(?:no\.? ?)?(?P<n1>00|[0-3])\b"),
     ("dot", r"dot[- ]?(?P<d1>5\.1|3|4|5)(?P<d2>\+| plus\b| ?lv\b)?"),
     (
@@ -75,10 +75,10 @@ _PARTS = [
         "unc",
         (
             r"(?P<u1>\d{1,2}/\d{1,2}|#\d{1,2}|no\.? ?\d{1,2}|"
-            r"\b\d{1,2})\"?\s?-\s?(?P<u2>\d{2})(?=\s*(?:x|unc|unf|unef|tpi|bolt|nut|screw|stud|thread|"
-            r"tap|die|un\b|bsp|bsf|$|,|gr|hex|hx|cap|set\b|helicoil|insert|flange|nyloc|lock|wheel|cage|skt|socket h))"
-            r"(?:\s*(?:unc|unf|unef|un)?\s*x\s*(?P<u3>[1-4] \d/\d{1,2}|\d{1,2}-\d/\d|\d/\d{1,2}|"
-            r"\d*\.\d+|\d+)\"?)?"
+            r"\b\d{1,2})\"?\s?-\s?(?P<u2>\d{2})(?:(?=\s*(?:x|unc|unf|unef|tpi|bolt|nut|screw|stud|thread|"
+            r"tap|die|un\b|bsp|bsf))|(?:(?<=/\d-\d\d)|(?<=/\d\d-\d\d))(?=$|,|\s*(?:gr|hex|hx|cap|set\b|helicoil|"
+            r"insert|flange|nyloc|lock|wheel|cage)))(?:\s*(?:unc|unf|unef|un)?\s*x\s*(?P<u3>[1-4] \d/\d{1,2}|"
+            r"\d{1,2}-\d/\d|\d/\d{1,2}|\d*\.\d+|\d+)\"?)?"
         ),
     ),
     ("tips", r"(?P<r1>t|e|tx)[- ]?(?P<r2>\d{1,2})\s*(?:-|to|thru)\s*(?:tx|t|e)?(?P<r3>\d{1,3})(?![\d./])"),
@@ -94,7 +94,7 @@ _PARTS = [
     ("numbered", r"(?:#|no\.? ?|nr\.? ?|number )(?P<no>\d{1,2})(?![\d./])"),
     ("points", r"(?P<pt>4|6|8|12)[- ]?(?:pts?|points?|pnts?|pointed|kt|sided)\b\.?"),
     ("pitch", r"(?P<pi1>\d*\.\d+|\d)\s*(?:mm)?\s*pitch\b|pitch (?P<pi2>\d*\.\d+|\d)(?:\s*mm\b)?"),
-    ("class", r"class ?(?P<cl>00|[0-4])(?![\d.])"),
+    ("class", r"cl(?:ass|\.)? ?(?P<cl>00|[0-4])(?![\d.])"),
     ("flutes", r"(?P<fl>\d{1,2})[- ]?(?:flutes?|fluted|flt|fl)\b(?!\.? ?oz)"),
     ("teeth", r"(?P<te>\d{2,3})[- ]?(?:t|tooth|teeth)\b"),
     ("grit", r"(?:grit ?|p|g)(?P<gr1>\d{2,4})(?:[- ]?grit)?\b|(?P<gr2>\d{2,4})[- ]?(?:grit|grade grit|gr\b)"),
@@ -191,8 +191,27 @@ def lex(text: str) -> list[Token]:
         kind = next(name for name, _ in _PARTS if found[name] is not None)
         if kind == "mixed" and found[0] in tables().known:
             kind = "word"
+        if kind == "mixed" and (word := unscanned(found[0])):
+            tokens.append(Token("word", word))
+            continue
         tokens.append(_MAKERS.get(kind, _plain)(kind, found))
     return tokens
+
+
+_DIGITS_READ = (str.maketrans("01583", "olsbe"), str.maketrans("01583", "oisbe"))
+
+
+@cache
+def unscanned(text: str) -> str:
+    """The known word of which letters were scanned as digits (b1ue, s0cket), or ""; codes have fewer letters."""
+    if sum(char.isalpha() for char in text) < 3 or not text.isalnum():
+        return ""
+    known = tables()
+    for swap in _DIGITS_READ:
+        word = text.translate(swap)
+        if word.isalpha() and {word, word.removesuffix("s")} & (known.known | known.longest.keys()):
+            return word
+    return ""
 
 
 def _plain_phrase(found: re.Match[str]) -> str:
@@ -271,7 +290,7 @@ _Maker = Callable[[str, re.Match[str]], Token]
 _MAKERS: dict[str, _Maker] = {
     "torque": _torque,
     "visc": _values("v1", "v2", "v3", "v4", "v5"),
-    "gl": _values("g1"),
+    "gl": _values("g1", "g2"),
     "nlgi": _values("n1"),
     "dot": _values("d1", "d2"),
     "thread": _thread,

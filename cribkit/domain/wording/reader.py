@@ -161,6 +161,8 @@ def correct(word: str) -> str:
     Only words of five letters or more, one slip (two from eight letters on), never by dropping or adding a prefix that
     turns the meaning round, and never where two different words are equally near.
     """
+    if scanned := _rescanned(word):
+        return scanned
     if len(word) < 5 or not word.isalpha():
         return ""
     from rapidfuzz import process  # imported here: start-up counts
@@ -174,6 +176,25 @@ def correct(word: str) -> str:
     if len({sense for sense, _, _ in nearest}) > 1:  # a hurried hand gets the first letter right
         nearest = [entry for entry in nearest if entry[2][0] == word[0]]
     return nearest[0][0] if len({sense for sense, _, _ in nearest}) == 1 else ""
+
+
+# Letters that a scanner takes for each other.
+_ALIKE = (("l", "i"), ("i", "l"), ("rn", "m"), ("m", "rn"), ("vv", "w"), ("cl", "d"), ("ii", "u"), ("0", "o"))
+
+
+def _rescanned(word: str) -> str:
+    """The one known word that this is when a letter was taken for one that looks like it: hlgh is high."""
+    if len(word) < 4 or not word.isalpha():
+        return ""
+    known = tables()
+    found = set()
+    for wrong, right in _ALIKE:
+        for at in range(len(word)):
+            if word.startswith(wrong, at):
+                other = word[:at] + right + word[at + len(wrong) :]
+                if other in known.known and _same_sense(word, other):
+                    found.add(known.spellings.get((other,), other))
+    return found.pop() if len(found) == 1 else ""
 
 
 def _same_sense(word: str, hit: str) -> bool:
@@ -236,9 +257,16 @@ def spend_words(reading: Reading) -> None:
         word = said.word
         if said.how == "unread" and said.text in stores.GLOVES and shapes.takes_word(reading, said):
             said.how = "attribute"
+        if said.how == "unread" and said.aside and not said.besides and family and _aside_is_idle(family):
+            said.how, said.used = "known", True
         if said.how == "unread" or said.used:
             continue
-        if not said.negated and (says := known.kinds.get((reading.family, word))):
+        says = known.kinds.get((reading.family, word), ())
+        if said.negated and says:
+            said.used = True
+            reading.traits |= {f"not-{name}={value}" for name, value in says}
+            continue
+        if says:
             said.used, said.how = True, "name" if word in reading.name else said.how
             said.became = ", ".join(f"{name} {value}" for name, value in says)
             for name, value in says:
@@ -268,6 +296,11 @@ def spend_words(reading: Reading) -> None:
             said.used = True
         else:
             said.how = "unread"
+
+
+def _aside_is_idle(family: Family) -> bool:
+    """Whether what a thing is used on says nothing about it: chemicals, tapes and the like, not parts."""
+    return family.kind == "consumable" and not shapes.placed(family)
 
 
 # Shapes whose names hold words that are attributes too: copper washer, nickel paste, lint-free wipe.

@@ -93,6 +93,8 @@ def _judge_one(need: Meaning, item: Meaning) -> Judgement:
         return NONE
     doubts += verdict
     loss += 2.0 * len(item.traits - need.traits)
+    if bond and doubts[1:] and item.kind == "consumable":
+        return NONE  # perhaps another kind of thing, and it does not even say what is asked for
     strange = _unread(need, item)
     if strange is None:
         return NONE
@@ -175,6 +177,8 @@ def _attribute(name: str, value: str, has: str | None, need: Meaning, item: Mean
     if has is None:
         if {name, *dict(item.attributes)} >= {"size", "tip"}:
             return None  # a hexagon and a six-lobe are different things
+        if (name, value) in ALWAYS_SAID:
+            return None
         if rule.silent == "none" or (name in key_of(item)[:1] and item.unread):
             return None  # an item without its size, and with words that nobody could read, is no candidate
         if name in ("pitch", "pitch_class"):
@@ -184,6 +188,9 @@ def _attribute(name: str, value: str, has: str | None, need: Meaning, item: Mean
         return [f"{name} not stated"] if rule.silent == "review" else []
     return same(name, value, has, exact=name == "dims" and item.kind != "tool" and not item.family.endswith("tape"))
 
+
+# What nobody leaves out: an item that does not say it does not have it.
+ALWAYS_SAID = frozenset({("material", "microfibre"), ("material", "butyl"), ("alloy", "lead-free")})
 
 # What a family implies where an item says nothing: a flat combination spanner's ring is 12 point. Common practice.
 IMPLIED = {
@@ -212,6 +219,8 @@ def same(name: str, asked: str, has: str, exact: bool = False) -> list[str] | No
         return [] if set(asked.split(" x ")) <= set(has.split(" x ")) else None
     if name in ("range",):
         return _range(asked, has)
+    if name == "gl" and set(asked.split(";")) & set(has.split(";")):
+        return [f"it says GL-{has.replace(';', ' and GL-')}"]
     if name == "dot":
         return [] if set(asked.split(";")) & set(has.split(";")) else None
     if name in MORE_IS_FINE:
@@ -225,6 +234,9 @@ def same(name: str, asked: str, has: str, exact: bool = False) -> list[str] | No
 
 def _words(asked: str, has: str, name: str) -> list[str] | None:
     wanted, given = set(asked.replace(";", " ").split()), set(has.replace(";", " ").split())
+    if name == "place" and (given - wanted) & OTHER_PART:
+        return None
+    wanted -= {one for one in wanted if _older(one, given)}
     if "multi" in given and not wanted <= given:
         return ["it says multi-vehicle, without this grade"]
     if wanted <= given:
@@ -232,6 +244,15 @@ def _words(asked: str, has: str, name: str) -> list[str] | None:
     if given < wanted:
         return [f"{name} {' '.join(sorted(wanted - given))} not stated"]
     return None
+
+
+# A word that makes another part of the one that a need names: the gasket of the EGR cooler is not that of the EGR.
+OTHER_PART = frozenset({"cooler", "outlet", "return", "feed", "elbow", "bypass", "adapter", "intermediate"})
+
+
+def _older(one: str, given: set[str]) -> bool:
+    """Whether an API class for petrol engines is met by a later one: SP serves where SN is asked for (API 1509)."""
+    return len(one) == 2 and one[0] == "s" and any(len(has) == 2 and has[0] == "s" and has > one for has in given)
 
 
 def _nominal(asked: str, has: str, exact: bool) -> list[str] | None:
@@ -295,6 +316,10 @@ def _traits(need: Meaning, item: Meaning) -> list[str] | None:
         safe |= {"non-magnetic"}
     if any(f"not-{trait}" in need.traits for trait in item.traits):
         return None
+    if any(f"not-{name}={value}" in need.traits for name, value in item.attributes):
+        return None
+    if "sensor-safe" in need.traits and dict(item.attributes).get("cure") == "acetoxy":
+        return None  # acetic acid is what harms the sensor
     for trait in need.traits - item.traits - safe:
         if trait.startswith("not-"):
             continue

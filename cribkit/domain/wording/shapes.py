@@ -41,6 +41,7 @@ from cribkit.domain.wording.stores import (
     inch_thread,
     lock,
     oil,
+    oil_specs,
     packing,
     part,
     put_place,
@@ -48,6 +49,7 @@ from cribkit.domain.wording.stores import (
     thread,
     tie,
     two_ends,
+    wipes,
     wire,
 )
 from cribkit.domain.wording.tables import Family, tables
@@ -98,7 +100,7 @@ SHAPES: dict[str, Callable[[Reading], None]] = {
     "chem": chem,
     "grease": chem,
     "seize": chem,
-    "wipe": chem,
+    "wipe": wipes,
     "part": part,
     "fuse": fuse,
     "wire": wire,
@@ -200,6 +202,10 @@ def takes_word(reading: Reading, said: Said) -> bool:
     if shape in ("wrench", "wrench2") and said.word in ("bent", "offset", "deep"):
         said.used = True
         return True
+    if said.word == "head" and reading.family in ("gasket", "gasket-set"):
+        said.used = True
+        put_place(reading, "cylinderhead")
+        return True
     if shape == "oil" and said.word in tables().specs:
         said.used = True
         _spec(reading, said.word)
@@ -261,6 +267,12 @@ def finish(reading: Reading) -> None:
         inch_thread(reading)
     if shape == "lock":
         _strength(reading)
+    if shape == "oil":
+        oil_specs(reading)
+    if reading.family == "rtv" and _celsius(reading) >= _HOT:
+        reading.traits.add("high-temperature")
+    if reading.attributes.get("nlgi") in ("0", "00", "000"):
+        reading.attributes["fluidity"] = "semi-fluid"
     if placed(family):
         _unknown_places(reading)
     if reading.kind == "consumable":
@@ -308,6 +320,16 @@ def _depth(reading: Reading, shape: str) -> None:
         attributes.setdefault("length_class", {"deep": "long", "extra-deep": "extra-long"}.get(deep, "standard"))
     if shape == "bit-socket" and mm_of(attributes.get("length", "0 mm")) >= LONG_BIT:
         attributes.setdefault("length_class", "long")
+
+
+# From here on a silicone sealant is one for high temperatures. Common practice.
+_HOT = 250
+
+
+def _celsius(reading: Reading) -> int:
+    """The highest temperature that the text names, 0 if none."""
+    figures = reading.attributes.get("temperature", "").rstrip("c").replace("to", "-").split("-")
+    return max((int(figure) for figure in figures if figure.strip().isdigit()), default=0)
 
 
 def _system(reading: Reading) -> None:

@@ -29,6 +29,12 @@ def thread(reading: Reading) -> None:
         reading.set("thread", f"{inch.values[0]}-{inch.values[1]}")
         if inch.values[2]:
             reading.set("bolt_length", Length(number(inch.values[2].replace("-", " ")), "in").text)
+    elif reading.family in _NUMBERED and (numbered := reading.take("numbered")):
+        reading.set("thread", f"#{numbered.values[0]}")
+    if reading.family == "thread-insert":
+        _coded(reading, _INSERT, "insert_length")
+    if reading.family == "grease-nipple" and (angle := reading.take("deg")):
+        reading.set("nipple", f"{angle.values[0]} deg")
     if grade := reading.take("bolt_grade"):
         reading.set("bolt_grade", grade.values[0])
     _property_class(reading)
@@ -78,6 +84,11 @@ def inch_thread(reading: Reading) -> None:
         reading.attributes["thread"] = f"{name.removesuffix(' in')}-{pitches[told == 'fine']}"
     elif "-" in name:
         reading.attributes.pop("pitch_class", None)
+
+
+# Screws that are sold by a number, and wire inserts by diameters of length.
+_NUMBERED = frozenset({"self-tapping-screw", "machine-screw", "wood-screw", "cage-nut", "screw", "countersunk-screw"})
+_INSERT = re.compile(r"(?<![\d.])([123](?:\.5)?) ?x? ?d\b")
 
 
 def _thread_rest(reading: Reading) -> None:
@@ -279,6 +290,13 @@ def _wool(reading: Reading) -> None:
             reading.set("wool", zeros)
 
 
+def wipes(reading: Reading) -> None:
+    """Wipes and rags: how many or how much does not matter."""
+    packing(reading)
+    for group in reading.numbers():
+        group.use()
+
+
 def grit(reading: Reading) -> None:
     """The grit number."""
     if reading.family == "steel-wool":
@@ -319,8 +337,11 @@ def oil(reading: Reading) -> None:
         if "lv" in token.values[1]:
             reading.traits.add("low-viscosity")
         _more_dots(reading)
-    if token := reading.take("gl"):
-        reading.set("gl", token.values[0])
+    classes = []
+    while token := reading.take("gl"):
+        classes += [one for one in token.values if one]
+    if classes:
+        reading.set("gl", ";".join(sorted(set(classes))))
     if reading.family in ("pag-oil", "poe-oil", "hydraulic-oil", "compressor-oil"):
         for group in reading.numbers():
             if (
@@ -331,6 +352,30 @@ def oil(reading: Reading) -> None:
                 group.use()
                 reading.set("viscosity", f"ISO {group.tokens[0].values[0]}")
     packing(reading)
+
+
+# Classes of engine oils (ACEA, API, ILSAC, JASO), as written. From memory.
+_SPECS = re.compile(
+    r"\b(?:[abe]\d{1,2}|c[1-6]|c[d-k] ?-? ?4|fa ?-? ?4|s[g-q]|gf ?-? ?[3-6][ab]?|ma2?|mb)\b(?! ?[vw])", re.IGNORECASE
+)
+
+
+def oil_specs(reading: Reading) -> None:
+    """The classes of an engine oil; the name of an ATF's maker says no more than its number."""
+    words = set(reading.attributes.get("spec", "").split())
+    if reading.family == "engine-oil":
+        for found in _SPECS.finditer(tidy(reading.text)):
+            words.add(re.sub(r"[ -]", "", found[0]))
+            for token in reading.tokens:
+                if not token.used and token.kind in ("mixed", "word", "tip", "num") and token.text.strip() in found[0]:
+                    token.used = True
+            for said in reading.words:
+                if said.how == "unread" and said.text in found[0]:
+                    said.how, said.used = "known", True
+    if len(words & {"ii", "iid", "iie", "iii", "iiih", "iih", "iv", "vi"}):
+        words.discard("dexron")
+    if words:
+        reading.attributes["spec"] = " ".join(sorted(words))
 
 
 def _more_dots(reading: Reading) -> None:
@@ -537,6 +582,8 @@ def drill(reading: Reading) -> None:
 _BULB = re.compile(
     r"\b(?:h(?:1[0-9]|[1-9])|hb[34]|hir2|py?21/?[45]?/?[45]?w|p21/[45]w|wy?\d{1,2}(?:/5)?w|ry?(?:5|10)w|t4w|c5w|c10w|d[1-4][sr])\b"
 )
+# What the trade calls them by number. From memory.
+_BULB_NUMBERS = {"382": "p21w", "380": "p21/5w", "501": "w5w", "472": "h4", "477": "h7", "499": "h7", "448": "h1", "453": "h3"}
 _PINS = re.compile(r"\b([2-8])[ -]?(?:pin|p|terminal|way|pole)s?\b")
 
 
@@ -557,6 +604,10 @@ def fuse(reading: Reading) -> None:
     """A rating in A, V or W; codes of bulbs, pins of relays."""
     if reading.family == "bulb":
         _coded(reading, _BULB, "bulb")
+        for token in reading.tokens:
+            if token.kind == "num" and not token.used and (code := _BULB_NUMBERS.get(token.text.strip())):
+                token.used = True
+                reading.set("bulb", code)
     if reading.family == "relay":
         _coded(reading, _PINS, "pins")
     found = [token for token in reading.tokens if token.kind == "power"]

@@ -148,6 +148,7 @@ _SCAN = [
     (re.compile(r"\b([12])s(?=\s*mm\b)"), r"\g<1>5"),  # 1Smm
 ]
 _STUCK = [
+    (re.compile(r"(?<=\d) ?in\.? (?=hex)"), '" '),  # 1 in. hex head is no internal hexagon
     (re.compile(r"\b([io])\. ?d\b\.?"), r"\1d"),  # I.D.
     (re.compile(r"\b(m\d{1,2}) ?- ?(?=\d?\.\d|[123] ?x)"), r"\1 x "),  # M8-1.25 x 40
     (re.compile(r"\b(pag|poe|vg|hlp|hm|hvlp|iso)(?=\d{2,3}\b)"), r"\1 "),  # PAG46
@@ -156,7 +157,7 @@ _STUCK = [
     (re.compile(r"(?<=\d)(?=awg\b|sqmm\b)"), " "),
     (re.compile(r"\bw ?(?:and|n|\+|/) ?d\b"), "wet and dry"),
     (re.compile(r"(?<=\dv)(?=\d+ ?[wa]\b)"), " "),  # 12V55W
-    (re.compile(r"(?<=[a-z])(?=(?:nbr|fkm|epdm|hnbr)\b)"), " "),
+    (re.compile(r"(?<=\d)(?=(?:nbr|fkm|epdm|hnbr)\b)"), " "),
     (re.compile(r"\be[- ]?(?=torx|star\b|sixlobe|six[- ]lobe|6[- ]lobe)"), "external "),  # e-torx
     (re.compile(r"\b([1-4])\.(\d{1,2}/(?:2|4|8|16|32)\b)"), r"\1-\2"),  # 1.1/16
     (re.compile(r"\b\d{1,2}(?:\.\d)? ?: ?1\b"), " "),  # a ratio of gears
@@ -198,7 +199,9 @@ def tidy(text: str) -> str:
     plain = _INITIALS.sub(lambda found: found[0].replace(".", ""), plain)
     for pattern, better in _STUCK:
         plain = pattern.sub(better, plain)
-    plain = _REUSE.sub(" ", plain)
+    plain = _STANDARD.sub(" ", _REUSE.sub(" ", plain))
+    if not _CLOSES.search(plain):
+        plain = _PURPOSE.sub(" ", plain)
     plain = _HARDNESS.sub(r"\1", _SPLIT_UNIT.sub(" ", _NOTES.sub(" ", plain)))
     if "/" in plain:
         plain = _PAIR.sub(_pair, plain)
@@ -213,6 +216,17 @@ _NOTES = re.compile(
     r"[ :#.]*(?:[a-z]-?\d{1,3}|\d{1,3}[a-z]?|[a-h])\b"
     r"|[(*\[]+ *(?:[a-z]+ )?(?:red|blue|green|grn|yellow|white|black|orange|pink|purple) "
     r"(?:tape|band|dot|mark|stripe|ring|tag|label|paint)s? *[)*\]]+"
+)
+# What a thing is wanted for, in a verb.
+_PURPOSE = re.compile(
+    r" \(?to (?:close|clean|cover|seal|wipe|protect|clear|stop|hold|catch|mark|check|dry|lubricate|coat|fill|top|flush|"
+    r"secure|keep|avoid|prevent|plug|degrease|prime|bond|glue|fix|free|refit|reassemble|wash|rinse|polish)\b[^,;:()]*\)?"
+)
+# What is told by what it does.
+_CLOSES = re.compile(r"\b(?:plugs?|caps?|bungs?|covers?)\b")
+# Numbers of standards for the thing itself.
+_STANDARD = re.compile(
+    r"\b(?:iso[ -]?\d{4,5}|(?:din|en|bs|astm|jis|ece)[ -]?(?:en |iso |[a-z] ?)?\d{3,5})(?:[-:/]\d{1,4})*\b"
 )
 # "do not use the old ones again", "always renew": says nothing about the thing.
 _REUSE = re.compile(
