@@ -131,7 +131,9 @@ def may_say(family: Family | None, name: str) -> bool:
 
 def placed(family: Family | None) -> bool:
     """Whether the family is told by its place."""
-    return family is not None and (family.shape in PLACED or (family.kind == "consumable" and family.shape in ("sized", "wire")))
+    return family is not None and (
+        family.shape in PLACED or (family.kind == "consumable" and family.shape in ("sized", "wire"))
+    )
 
 
 def _pliers(reading: Reading) -> None:

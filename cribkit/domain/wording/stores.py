@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Callable
 from fractions import Fraction
+from itertools import pairwise
 
 from cribkit.domain.wording.lexer import Token
 from cribkit.domain.wording.measure import decimal, number, tell_decimal
@@ -48,7 +49,7 @@ _CLASSES = frozenset({"2", "5", "8", "10", "12", "6"})
 def _property_class(reading: Reading) -> None:
     """ "grade 8", "GR5", "class 10": inch bolts by SAE J429, nuts by ISO 898-2 (from memory)."""
     tokens = [token for token in reading.tokens if token.text != "."]
-    for before, token in zip(tokens, tokens[1:], strict=False):
+    for before, token in pairwise(tokens):
         if token.kind == "num" and before.text in _CLASS_WORDS and token.values[0] in _CLASSES and not token.unit:
             token.used = True
             reading.set("bolt_grade", token.values[0])
@@ -301,9 +302,9 @@ def grit(reading: Reading) -> None:
     """The grit number."""
     if reading.family == "steel-wool":
         _wool(reading)
-    for token in reading.tokens:  # 80G of an abrasive is its grit, not its weight
-        if token.kind == "mass" and re.fullmatch(r"\d{2,4} ?g", token.text) and reading.family in _GRITTED:
-            token.kind, token.values = "grit", (token.values[0], "")
+    for weight in reading.tokens:  # 80G of an abrasive is its grit, not its weight
+        if weight.kind == "mass" and re.fullmatch(r"\d{2,4} ?g", weight.text) and reading.family in _GRITTED:
+            weight.kind, weight.values = "grit", (weight.values[0], "")
     if reading.family == "abrasive-disc":
         _disc(reading)
     if token := reading.take("grit"):
@@ -583,7 +584,16 @@ _BULB = re.compile(
     r"\b(?:h(?:1[0-9]|[1-9])|hb[34]|hir2|py?21/?[45]?/?[45]?w|p21/[45]w|wy?\d{1,2}(?:/5)?w|ry?(?:5|10)w|t4w|c5w|c10w|d[1-4][sr])\b"
 )
 # What the trade calls them by number. From memory.
-_BULB_NUMBERS = {"382": "p21w", "380": "p21/5w", "501": "w5w", "472": "h4", "477": "h7", "499": "h7", "448": "h1", "453": "h3"}
+_BULB_NUMBERS = {
+    "382": "p21w",
+    "380": "p21/5w",
+    "501": "w5w",
+    "472": "h4",
+    "477": "h7",
+    "499": "h7",
+    "448": "h1",
+    "453": "h3",
+}
 _PINS = re.compile(r"\b([2-8])[ -]?(?:pin|p|terminal|way|pole)s?\b")
 
 

@@ -234,7 +234,10 @@ _REUSE = re.compile(
     r"|\b(?:single[- ]use|one[- ]time[- ]use|not re-?us(?:ed|able)|no re-?use)\b"
 )
 _SPLIT_UNIT = re.compile(r"(?<=\d)\s*[;,]\s*(?=(?:mm|inch|dr|drive|sq|pt)\b)")
-_HARDNESS = re.compile(r"\b(nbr|fkm|fpm|epdm|hnbr|viton|nitrile)[ -,]{0,2}(?:60|70|75|80|90)\b(?: ?(?:deg(?:rees?)?|shore|sh|irhd|duro(?:meter)?) ?a?\b)?")
+_HARDNESS = re.compile(
+    r"\b(nbr|fkm|fpm|epdm|hnbr|viton|nitrile)[ ,-]{0,2}(?:60|70|75|80|90)\b"
+    r"(?: ?(?:deg(?:rees?)?|shore|sh|irhd|duro(?:meter)?) ?a?\b)?"
+)
 _PAIR = re.compile(r"(?<![\d./-])(\d{1,2})/(\d{1,2})(?![\d./])(\s*mm)?")
 
 
