@@ -76,7 +76,7 @@ def openers(
     for step, key in [*plain_steps(stuck), *wrench_steps(stuck, found, offers, reacher, on, guard)]:
         serving.setdefault(step, []).append(key)
     for text in wished_parts(stuck, found):
-        serving.setdefault(("buy", text), []).extend(served_by(text, stuck, found, drives))
+        serving.setdefault(("buy", text), []).extend(served_by(text, stuck, found, drives, reacher.limits))
     jobs = {name: {key for key in stuck.lines if key[0] == name} for name in stuck.checks}
     steps = [
         Step(action, what, tuple(sorted(set(keys))), opens(set(keys), jobs))
@@ -186,7 +186,9 @@ def parts_for(plan: TorquePlan) -> Iterator[str]:
             yield f"{reach.adapter}, {drive} drive"
 
 
-def served_by(text: str, stuck: Blocked, found: Gaps, drives: Mapping[str, str]) -> Iterator[Blocker]:
+def served_by(
+    text: str, stuck: Blocked, found: Gaps, drives: Mapping[str, str], limits: Mapping[str, float]
+) -> Iterator[Blocker]:
     """The needs that a thing of this description would serve."""
     meaning = read_item(text, "tool")
     for key, line in stuck.lines.items():
@@ -196,7 +198,8 @@ def served_by(text: str, stuck: Blocked, found: Gaps, drives: Mapping[str, str])
                 yield key
     for key, plan in torque_plans(stuck, found):
         gaps = [gap for gap in found.gaps if gap.plan is plan]
-        if all(reaches(drives, gap, tuple(as_parts(text, meaning, plan.need))) for gap in gaps):
+        more = tuple(as_parts(text, meaning, plan.need))
+        if all(reaches(drives, limits, gap, more) for gap in gaps):
             yield key
 
 
@@ -224,8 +227,8 @@ def heads_of(head: str) -> tuple[Meaning, ...]:
     return head_drivers(head) if head else ()
 
 
-def reaches(drives: Mapping[str, str], gap: Gap, more: tuple[Part, ...]) -> bool:
+def reaches(drives: Mapping[str, str], limits: Mapping[str, float], gap: Gap, more: tuple[Part, ...]) -> bool:
     """Whether these parts open a way for a wrench that lacks nothing else."""
     near = [one.tag for one in gap.coverages if one.reasons == ("no-reach",)] if more else []
     kit, want = gap.plan.kit, wanted_reach(gap.plan.need, gap.wanted.most_nm)
-    return any(find_ways(drives[tag], kit.drivers, (*kit.parts, *more), want, most=1).ways for tag in near)
+    return any(find_ways(drives[tag], kit.drivers, (*kit.parts, *more), want, limits, most=1).ways for tag in near)

@@ -34,6 +34,7 @@ class Reacher:
 
     def __init__(self, finder: Finder) -> None:
         self.finder = finder
+        self.limits = finder.crib.square_limits()
         self.kits: dict[tuple[str, str, bool, bool], Kit] = {}
         self.known: dict[tuple[str, tuple[str, str, bool, bool], Reach], Ways] = {}
 
@@ -53,10 +54,11 @@ class Reacher:
         """The ways from a wrench's square; with `everything`, also over parts that are not on the shelf."""
         kit, want = self.kit(need), wanted_reach(need, torque_nm)
         if everything:
-            return find_ways(square, [*kit.drivers, *drivers_of(kit.away)], [*kit.parts, *others_of(kit.away)], want)
+            drivers = [*kit.drivers, *drivers_of(kit.away)]
+            return find_ways(square, drivers, [*kit.parts, *others_of(kit.away)], want, self.limits)
         key = square, self.key(need), want
         if key not in self.known:
-            self.known[key] = find_ways(square, kit.drivers, kit.parts, want)
+            self.known[key] = find_ways(square, kit.drivers, kit.parts, want, self.limits)
         return self.known[key]
 
     def preferred(self, need: TorqueNeed, ways: Sequence[Way], pulled: frozenset[str] = frozenset()) -> list[Way]:

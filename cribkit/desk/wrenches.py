@@ -194,7 +194,8 @@ def reached(
         drivers = tuple(part for part in drivers if square(part.female) == square(question.drive))
     after = []
     for coverage in found:
-        ways = find_ways(wrenches[coverage.tag].drive, drivers, kit.parts, wanted_reach(need, spec.most_nm), most=1)
+        want = wanted_reach(need, spec.most_nm)
+        ways = find_ways(wrenches[coverage.tag].drive, drivers, kit.parts, want, reacher.limits, most=1)
         if ways.ways:
             after.append(replace(coverage, adapters=ways.ways[0].adapters))
         else:

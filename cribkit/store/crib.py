@@ -91,6 +91,10 @@ class Crib:
 
         return wrenches_of(self)
 
+    def square_limits(self) -> dict[str, float]:
+        """What this crib's own parts bear, by square, in N·m: before the program's table."""
+        return dict(self.connection.execute("SELECT square, limit_nm FROM square"))
+
     def incomplete_sets(self) -> tuple[tuple[str, str, str], ...]:
         """Tag, description and contents of the sets with a member noted missing; the contents as if it were there."""
         rows = self.connection.execute(

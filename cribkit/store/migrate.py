@@ -13,7 +13,7 @@ from typing import TYPE_CHECKING
 if TYPE_CHECKING:
     from sqlite_utils import Database
 
-MIGRATIONS = ("0001_stock", "0002_orders", "0003_scans", "0004_calibration", "0005_said")
+MIGRATIONS = ("0001_stock", "0002_orders", "0003_scans", "0004_calibration", "0005_said", "0006_squares")
 FORMAT = len(MIGRATIONS)
 APPLICATION = 0x43524942  # "CRIB" in the header of the file
 

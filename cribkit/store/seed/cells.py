@@ -155,6 +155,16 @@ def mechanism(text: str) -> str:
     return retold(read, text).name
 
 
+def square(text: str) -> str:
+    """A square drive, by the name that the table of squares has for it."""
+    from cribkit.domain.torque.reach import square as read
+    from cribkit.domain.torque.reach import squares
+
+    if read(text) not in squares():
+        raise Wrong(f"{text!r} is not a square drive", f"write one of {', '.join(squares())}.")
+    return read(text)
+
+
 def retold(read: Callable[[str], Value], text: str) -> Value:
     """Let the domain read it; its problem becomes the cell's."""
     try:
@@ -179,4 +189,5 @@ READERS: dict[str, Callable[[str], object]] = {
     "hazards": hazards,
     "torque-unit": torque_unit,
     "mechanism": mechanism,
+    "square": square,
 }

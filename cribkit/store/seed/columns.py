@@ -82,6 +82,11 @@ LOANS = (
     Column("job", "text"),
     Column("note", "text"),
 )
+SQUARES = (
+    Column("square", "square", required=True, about="1/4 hex, 1/4, 3/8, 1/2, 3/4, 1"),
+    Column("limit_nm", "positive", required=True, about="the torque that the crib's parts of this square bear, N·m"),
+    Column("note", "text", about="where the figure is from"),
+)
 
 FILES: dict[str, tuple[Column, ...]] = {
     "suppliers.csv": SUPPLIERS,
@@ -89,4 +94,5 @@ FILES: dict[str, tuple[Column, ...]] = {
     "torque_wrenches.csv": WRENCHES,
     "consumables.csv": CONSUMABLES,
     "loans.csv": LOANS,
+    "squares.csv": SQUARES,
 }

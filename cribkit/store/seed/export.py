@@ -45,6 +45,7 @@ LOANS = """
                      ORDER BY id DESC LIMIT 1), '')
     FROM loan JOIN item ON item.tag = loan.tag ORDER BY loan.tag, lot, holder, job
 """
+SQUARES = "SELECT square, limit_nm, note FROM square ORDER BY limit_nm, square"
 CALIBRATION = ("calibrated_on", "certificate")  # columns of torque_wrenches.csv, in their order
 
 
@@ -67,6 +68,8 @@ def sheets(crib: Crib) -> Iterator[tuple[str, list[tuple[object, ...]]]]:
     yield "torque_wrenches.csv", calibrated_rows(crib, list(run(WRENCHES)))
     yield "consumables.csv", [in_containers(row) for row in run(CONSUMABLES)]
     yield "loans.csv", [in_pieces(row) for row in run(LOANS)]
+    if squares := list(run(SQUARES)):  # only where the crib has figures of its own
+        yield "squares.csv", squares
 
 
 def calibrated_rows(crib: Crib, rows: list[tuple[object, ...]]) -> list[tuple[object, ...]]:

@@ -14,7 +14,16 @@ from cribkit.domain.stock.item import Condition, Kind
 from cribkit.domain.stock.movement import parts
 from cribkit.store.seed.cells import READERS, STOCK_UNITS, Wrong
 from cribkit.store.seed.columns import FILES
-from cribkit.store.seed.parts import Seed, SeedConsumable, SeedItem, SeedLoan, SeedLot, SeedSupplier, SeedWrench
+from cribkit.store.seed.parts import (
+    Seed,
+    SeedConsumable,
+    SeedItem,
+    SeedLoan,
+    SeedLot,
+    SeedSquare,
+    SeedSupplier,
+    SeedWrench,
+)
 from cribkit.store.seed.sheet import Cells, problem, read_sheet
 
 
@@ -116,7 +125,11 @@ def assembled(rows: dict[str, list[Row]], problems: list[Problem]) -> Seed:
     by_tag = {item.tag.casefold(): item for item in merged}
     suppliers = tuple(map(supplier, rows["suppliers.csv"]))
     loans = tuple(loan(row, by_tag.get(row.text("tag").casefold())) for row in rows["loans.csv"])
-    return Seed(merged, suppliers, loans)
+    squares = tuple(
+        SeedSquare(row.source, row.text("square"), row.filled("limit_nm"), row.text("note"))
+        for row in rows["squares.csv"]
+    )
+    return Seed(merged, suppliers, loans, squares)
 
 
 class Common(TypedDict):
@@ -264,6 +277,7 @@ def plain(item: SeedItem) -> SeedItem:
 def crossing(seed: Seed) -> Iterator[Problem]:
     """Problems that only show when rows are seen together."""
     yield from doubled_suppliers(seed)
+    yield from doubled_squares(seed)
     yield from doubled_gtins(seed)
     for item in seed.items:
         if item.wrench:
@@ -280,6 +294,16 @@ def doubled_suppliers(seed: Seed) -> Iterator[Problem]:
         first = seen.setdefault(one.name.casefold(), one.source)
         if first != one.source:
             yield problem(one.source, "double-supplier", f"{one.name} is already at {first}", "delete one of them.")
+
+
+def doubled_squares(seed: Seed) -> Iterator[Problem]:
+    """One square, one limit."""
+    seen: dict[str, str] = {}
+    for one in seed.squares:
+        first = seen.setdefault(one.square, one.source)
+        if first != one.source:
+            message = f"the square {one.square} is already at {first}"
+            yield problem(one.source, "double-square", message, "delete one of them.")
 
 
 def doubled_gtins(seed: Seed) -> Iterator[Problem]:

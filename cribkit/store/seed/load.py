@@ -13,7 +13,7 @@ from cribkit.store.crib import Crib
 from cribkit.store.posting import Entry, post, set_lot
 from cribkit.store.seed.parts import Seed, SeedItem, SeedLoan, SeedLot
 from cribkit.store.seed.sheet import problem
-from cribkit.store.seed.tables import consumable_row, item_row, supplier_row, wrench_row
+from cribkit.store.seed.tables import consumable_row, item_row, square_row, supplier_row, wrench_row
 from cribkit.store.terms import set_meaning
 
 READ_FROM = ("kind", "description", "contents", "traits", "hazards")  # what an item's meaning is read from
@@ -78,6 +78,7 @@ def load(crib: Crib, seed: Seed, entry: Entry, recount: bool = False) -> Loaded:
         done = Loaded(recounted=recount, ignored=seed.ignored)
         for one in seed.suppliers:
             put(crib, "supplier", "name", supplier_row(one), done)
+        put_squares(crib, seed, done)
         new = {item.tag for item in seed.items if put_item(crib, item, done)}
         for item in seed.items:
             if item.tag in new:
@@ -159,6 +160,22 @@ def put(crib: Crib, table: str, key: str, row: Mapping[str, object], done: Loade
             crib.connection.execute(f"UPDATE {table} SET {column} = ? WHERE {key} = ?", (row[column], row[key]))
             done.changes.append(Change(str(row[key]), column, before, row[column]))
     return False
+
+
+def put_squares(crib: Crib, seed: Seed, done: Loaded) -> None:
+    """The crib's own limits of squares. A squares.csv says them all: a limit that it no longer has is the table's."""
+    if "squares.csv" not in seed.files:
+        return
+    said = {one.square for one in seed.squares}
+    for name, limit in sorted(crib.square_limits().items()):
+        if name not in said:
+            crib.connection.execute("DELETE FROM square WHERE square = ?", (name,))
+            done.changes.append(Change(f"square {name}", "limit_nm", limit, None))
+    for one in seed.squares:
+        seen = len(done.changes)
+        if put(crib, "square", "square", square_row(one), done):
+            done.changes.append(Change(f"square {one.square}", "limit_nm", None, one.limit_nm))
+        done.changes[seen:] = [replace(change, tag=f"square {one.square}") for change in done.changes[seen:]]
 
 
 def put_item(crib: Crib, item: SeedItem, done: Loaded) -> bool:

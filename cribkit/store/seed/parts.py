@@ -100,11 +100,22 @@ class SeedLoan:
 
 
 @dataclass(frozen=True, slots=True)
+class SeedSquare:
+    """What the crib's parts of one square bear."""
+
+    source: str
+    square: str
+    limit_nm: float
+    note: str
+
+
+@dataclass(frozen=True, slots=True)
 class Seed:
     """All files of a folder."""
 
     items: tuple[SeedItem, ...] = ()
     suppliers: tuple[SeedSupplier, ...] = ()
     loans: tuple[SeedLoan, ...] = ()
+    squares: tuple[SeedSquare, ...] = ()
     files: frozenset[str] = frozenset()  # which of a crib's files the folder has
     ignored: tuple[str, ...] = ()  # CSV files of other names

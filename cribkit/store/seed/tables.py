@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import asdict
 
-from cribkit.store.seed.parts import SeedConsumable, SeedItem, SeedSupplier, SeedWrench
+from cribkit.store.seed.parts import SeedConsumable, SeedItem, SeedSquare, SeedSupplier, SeedWrench
 
 
 def item_row(item: SeedItem) -> dict[str, object]:
@@ -40,3 +40,8 @@ def supplier_row(one: SeedSupplier) -> dict[str, object]:
     row = asdict(one)
     del row["source"]
     return row
+
+
+def square_row(one: SeedSquare) -> dict[str, object]:
+    """A row of `square`."""
+    return {"square": one.square, "limit_nm": one.limit_nm, "note": one.note}
