@@ -32,6 +32,13 @@ def check(crib: Crib, procedures: Sequence[Procedure], on: dt.date, guard: Guard
     torques = [
         plan_torque(reacher, wrenches, p.id, need, on, guard, pulled[p.id]) for p in procedures for need in p.torques
     ]
+    angled = {plan.procedure for plan in torques if plan.spec.needs_angle_gauge}
+    if angled:  # imported where an angle is asked for: other checks do not pay for it
+        from cribkit.desk.angles import with_angle_wrenches
+
+        tools = [
+            with_angle_wrenches(finder, plan, torques, wrenches) if plan.procedure in angled else plan for plan in tools
+        ]
     plans = [plan_consumable(finder, p.id, need) for p in procedures for need in p.consumables]
     sharing, takers = give_out(tools, torques, units_of(tools, torques, wrenches))
     tool_lines = tuple(tool_line(plan, sharing.chosen[at], takers) for at, plan in enumerate(tools))
@@ -40,6 +47,11 @@ def check(crib: Crib, procedures: Sequence[Procedure], on: dt.date, guard: Guard
         torque_line(plan, sharing.chosen[len(tools) + at], takers, by_tag) for at, plan in enumerate(torques)
     )
     consumable_lines = ration_out(plans, on)
+    told: tuple[str, ...] = ()
+    if angled:
+        from cribkit.desk.angles import angle_notes
+
+        told = tuple(angle_notes([line for line in tool_lines if line.procedure in angled], by_tag))
     return Check(
         on=on,
         procedures=tuple(procedures),
@@ -48,7 +60,7 @@ def check(crib: Crib, procedures: Sequence[Procedure], on: dt.date, guard: Guard
         consumables=consumable_lines,
         pull=pull_list(tool_lines, torque_lines, consumable_lines),
         proven=sharing.proven,
-        notes=tuple(notes(tool_lines, consumable_lines, sharing)),
+        notes=(*notes(tool_lines, consumable_lines, sharing), *told),
     )
 
 

@@ -42,12 +42,17 @@ def plan_tool(finder: Finder, procedure: str, need: ToolNeed) -> ToolPlan:
             kept = found.get(entry.item.tag)
             if kept is None or (entry.matches and not kept.matches):
                 found[entry.item.tag] = entry
-    ready = [entry for entry in found.values() if entry.matches and fit(entry) and entry.item.on_hand >= 1]
+    hint = "" if found else hinted(finder, need.need)
+    return planned(procedure, need, tuple(found.values()), hint)
+
+
+def planned(procedure: str, need: ToolNeed, found: tuple[Found, ...], hint: str) -> ToolPlan:
+    """The plan over what was found."""
+    ready = [entry for entry in found if entry.matches and fit(entry) and entry.item.on_hand >= 1]
     picks = tuple(gather(ready, need.count))
     options = tuple(tuple((pick.tag, int(pick.count)) for pick in way) for way in picks)
-    hint = "" if found else hinted(finder, need.need)
     usable = {entry.item.tag: int(entry.item.on_hand) for entry in ready}
-    return ToolPlan(procedure, need, tuple(found.values()), hint, options, picks, usable)
+    return ToolPlan(procedure, need, found, hint, options, picks, usable)
 
 
 def hinted(finder: Finder, text: str) -> str:

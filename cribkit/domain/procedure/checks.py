@@ -88,14 +88,14 @@ def _spec_problems(draft: Draft, at: int, error: BadInput) -> Iterator[Problem]:
 
 
 def _angle_gauge(draft: Draft, specs: dict[int, Spec]) -> Iterator[Problem]:
-    """A step in degrees needs a tool that shows degrees."""
-    texts = [text for tool in draft.tools if not tool.optional for text in (tool.need, *tool.instead)]
-    if any(measures_angles(text) for text in texts):
+    """A step in degrees needs a tool that shows degrees, and so must whatever stands in for it."""
+    needed = [(tool.need, *tool.instead) for tool in draft.tools if not tool.optional]
+    if any(all(measures_angles(text) for text in texts) for texts in needed):
         return
     for at, spec in specs.items():
         if spec.needs_angle_gauge:
             message = f"{draft.torques[at].id} is tightened by an angle, and no tool of the procedure measures one"
-            todo = 'add a [[tool]] with need = "angle gauge, 1/2 drive".'
+            todo = 'add a [[tool]] with need = "angle gauge, 1/2 drive"; a wrench that measures angle serves it too.'
             yield draft.problem(at, "steps", "no-angle-gauge", message, todo)
 
 

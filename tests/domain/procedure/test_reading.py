@@ -263,7 +263,7 @@ x = 1
         (
             '[[torque]]\nid = "t"\nfastener = "bolt"\nspec = "30 N·m"\nsteps = ["30 N·m", "+90°"]',
             "p.toml:10: t is tightened by an angle, and no tool of the procedure measures one: "
-            'add a [[tool]] with need = "angle gauge, 1/2 drive".',
+            'add a [[tool]] with need = "angle gauge, 1/2 drive"; a wrench that measures angle serves it too.',
         ),
         (
             '[[consumable]]\nneed = "oil"\namount = "4 quarts"',
@@ -278,10 +278,12 @@ def test_a_problem_says_what_is_wrong_and_what_to_do(lines: str, said: str) -> N
     assert problems(f"{HEAD}{lines}\n") == [said]
 
 
-def test_an_angle_gauge_may_be_an_alternative_but_not_optional() -> None:
+def test_what_stands_in_for_an_angle_gauge_measures_angles_and_neither_is_optional() -> None:
     torque = '[[torque]]\nid = "t"\nfastener = "bolt"\nspec = "30 N·m"\nsteps = ["30 N·m", "+90°"]\n'
-    gauge = '[[tool]]\nneed = "marker"\ninstead = ["torque angle gauge"]\n'
+    gauge = '[[tool]]\nneed = "degree wheel"\ninstead = ["torque angle gauge"]\n'
     assert codes(HEAD + gauge + torque) == []
+    marker = gauge.replace("degree wheel", "marker")
+    assert codes(HEAD + marker + torque) == [("p.toml:13", "no-angle-gauge")]
     assert codes(HEAD + gauge + "optional = true\n" + torque) == [("p.toml:14", "no-angle-gauge")]
 
 
