@@ -339,7 +339,7 @@ def jobs(
     Example: cribkit jobs --all
     """
     from cribkit.desk import whereabouts
-    from cribkit.report.ledger import job_list, job_page
+    from cribkit.report.job_list import job_list, job_page
 
     with reading(ctx, demo) as crib:
         answer = job_page(whereabouts.job(crib, job)) if job else job_list(whereabouts.jobs(crib, everything))

@@ -94,7 +94,7 @@ def open_one(crib: Crib, name: str, entry: Entry) -> tuple[Job, tuple[OpenLoan, 
     """The job, which must be open, and what it has out. A job known only from its loans is taken up here."""
     job, loans = find_job(crib, name), open_loans(crib, job=name)
     if job is None and loans:
-        job = Job(loans[0].job, loans[0].since, loans[0].holder, "", "", (), "", JobState.OPEN)
+        job = Job.of_loan(loans[0].job, loans[0].since, loans[0].holder)
         open_job(crib, job, entry)
     if job is None:
         raise BadInput.of("unknown-job", f"there is no job {name}", "`cribkit jobs` lists them.", name)

@@ -25,7 +25,10 @@ class Handed:
         """The amount in thousandths of the item's unit: as written, else the scan's count of containers; None: open."""
         item = self.item
         if text is not None:
-            return stock_amount(text, item.unit, item.pack, counted=item.kind is not Kind.CONSUMABLE)
+            try:
+                return stock_amount(text, item.unit, item.pack, counted=item.kind is not Kind.CONSUMABLE)
+            except BadInput as error:  # among several amounts, which
+                raise BadInput(*(one._replace(source=one.source or item.tag) for one in error.problems)) from None
         if self.scan is None or self.scan.count is None:
             return None
         return parts(self.scan.count * item.pack)

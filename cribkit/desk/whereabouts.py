@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 import datetime as dt
+from collections.abc import Iterator
 from dataclasses import dataclass
 
 from cribkit.desk.handing import handed
 from cribkit.domain.stock.item import Item, Lot
-from cribkit.domain.stock.job import Hold, Job, JobTorque
+from cribkit.domain.stock.job import Hold, Job, JobState, JobTorque
 from cribkit.domain.stock.movement import Movement
 from cribkit.store.crib import Crib
 from cribkit.store.jobs import holds, job_torques, must_have_job
@@ -72,14 +73,25 @@ class JobView:
 
 
 def jobs(crib: Crib, everything: bool = False) -> tuple[JobView, ...]:
-    """Jobs that are not closed; all of them if asked for."""
-    found = all_jobs(crib, "1" if everything else "state <> 'closed'")
-    return tuple(view(crib, job) for job in found)
+    """Jobs that are not closed; all of them if asked for. What is held comes first."""
+    found = (*all_jobs(crib, "1" if everything else "state <> 'closed'"), *lent(crib))
+    order = (JobState.HELD, JobState.OPEN, JobState.CLOSED)
+    return tuple(view(crib, job) for job in sorted(found, key=lambda job: (order.index(job.state), job.day, job.job)))
+
+
+def lent(crib: Crib) -> Iterator[Job]:
+    """Jobs known only from what is out for them: issued by hand, or taken over with the first load."""
+    known = {one.job.casefold() for one in all_jobs(crib)}
+    for loan in open_loans(crib):
+        if loan.job and loan.job.casefold() not in known:
+            known.add(loan.job.casefold())
+            yield Job.of_loan(loan.job, loan.since, loan.holder)
 
 
 def job(crib: Crib, name: str) -> JobView:
     """One job with its torques."""
-    return view(crib, must_have_job(crib, name), torques=True)
+    known = next((one for one in lent(crib) if one.job.casefold() == name.casefold()), None)
+    return view(crib, known or must_have_job(crib, name), torques=True)
 
 
 def view(crib: Crib, one: Job, torques: bool = False) -> JobView:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
+from textwrap import wrap
 
 from cribkit.desk.closing import Closed, Usage
 from cribkit.desk.pulling import Pulled
@@ -13,7 +14,7 @@ from cribkit.report.answer import Answer, Listing
 from cribkit.report.check import answer as check_answer
 from cribkit.report.check import bullet, card, pull_rows, section, trouble
 from cribkit.report.check_words import care, verdict
-from cribkit.report.ledger import SEARCH, amount, movement_json
+from cribkit.report.ledger import SEARCH, movement_json
 
 PULLED = ("tag", "lot", "amount", "unit", "location", "description", "movement")
 
@@ -96,7 +97,7 @@ def closed(done: Closed) -> Answer:
         ok=done.job.state is JobState.CLOSED and all(one.code == "setting-unknown" for one in done.doubts),
         result=lambda: close_json(done),
         listing=lambda: Listing(columns, tuple(rows)),
-        text=lambda width: "\n".join(close_page(done)),
+        text=lambda width: "\n".join(row for text in close_page(done) for row in close_rows(text, width)),
         problems=(*done.posted.warnings, *done.doubts),
     )
 
@@ -127,6 +128,11 @@ def close_json(done: Closed) -> Mapping[str, object]:
     }
 
 
+def close_rows(text: str, width: int) -> list[str]:
+    """One line of the page, wrapped; what goes on stands further in."""
+    return wrap(text, width, subsequent_indent="    ", break_on_hyphens=False)
+
+
 def close_page(done: Closed) -> Iterator[str]:
     """The page of `close`: what holds the job comes first."""
     if done.holds:
@@ -142,17 +148,21 @@ def close_page(done: Closed) -> Iterator[str]:
         yield f"Back in the crib: {', '.join(dict.fromkeys(one.tag for one in back))}"
     for tag in done.broken:
         yield f"Out of use, broken: {tag}"
-    yield from (usage_text(one) for one in done.usage)
+    yield from (usage_text(one) for one in done.usage if one.used)
+    whole_back = [one.item.tag for one in done.usage if not one.used]
+    if whole_back:
+        yield f"Nothing was used, though the procedures expect it, of: {', '.join(whole_back)}"
+        yield f"  If it was used: `cribkit issue TAG AMOUNT --use --job {done.job.job}`."
     cycles: dict[str, int] = {}
     for torque in done.torques:
         if torque.wrench:
             cycles[torque.wrench] = cycles.get(torque.wrench, 0) + torque.cycles
-    yield from (f"Torque wrench {tag}: {count} cycles" for tag, count in cycles.items())
+    yield from (f"Torque wrench {tag}: {count} cycle{'' if count == 1 else 's'}" for tag, count in cycles.items())
 
 
 def usage_text(one: Usage) -> str:
     """What was used against what was expected."""
-    used = amount(one.item, one.used)
+    used = amount_words(one.used, one.item.unit)
     if one.used == one.planned:
         return f"Used {used} of {one.item.tag}, as expected"
     return f"Used {used} of {one.item.tag}; expected {amount_words(one.planned, one.item.unit)}"

@@ -6,10 +6,9 @@ from collections.abc import Mapping, Sequence
 
 from cribkit.desk.counting import Count, Difference
 from cribkit.desk.ledger import Posted
-from cribkit.desk.whereabouts import ExpiryLine, HistoryLine, JobView, OutLine
+from cribkit.desk.whereabouts import ExpiryLine, HistoryLine, OutLine
 from cribkit.domain.stock.amounts import amount_words
 from cribkit.domain.stock.item import Item
-from cribkit.domain.stock.job import HoldKind
 from cribkit.domain.stock.movement import Movement, MovementKind, whole
 from cribkit.report.answer import Answer, Listing
 
@@ -189,7 +188,7 @@ def out_list(lines: Sequence[OutLine], only_overdue: bool) -> Answer:
             f"{line.overdue_days} d" if line.overdue_days else "",
             line.loan.tag,
             line.loan.description,
-            amount_words(line.loan.amount, line.loan.unit, line.loan.pack),
+            amount_words(line.loan.amount, line.loan.unit),
             line.loan.holder,
             line.loan.job,
             line.loan.since,
@@ -213,7 +212,7 @@ def out_page(lines: Sequence[OutLine], only_overdue: bool) -> Listing:
         (
             f"{line.overdue_days} d" if line.overdue_days else "",
             line.loan.tag,
-            f"{amount_words(line.loan.amount, line.loan.unit, line.loan.pack)} x {line.loan.description}",
+            so_much(line.loan.amount, line.loan.unit, line.loan.description),
             f"{line.loan.holder}{f', job {line.loan.job}' if line.loan.job else ''}",
             line.loan.since,
         )
@@ -221,6 +220,11 @@ def out_page(lines: Sequence[OutLine], only_overdue: bool) -> Listing:
     )
     empty = "Nothing is overdue." if only_overdue else "Nothing is out."
     return Listing(("overdue", "tag", "what", "who", "since"), rows, empty)
+
+
+def so_much(amount: int, unit: str, description: str) -> str:
+    """What is out, and how much of it: "2 x ...", "120 mL of ..."."""
+    return f"{amount_words(amount, unit)} {'x' if unit == 'each' else 'of'} {description}"
 
 
 def out_json(line: OutLine) -> Mapping[str, object]:
@@ -301,9 +305,11 @@ def history_page(item: Item, lines: Sequence[HistoryLine]) -> Listing:
 def what_happened(item: Item, one: Movement) -> str:
     """Kind, amount, lot and people of a movement."""
     lot = f" of lot {one.lot}" if one.lot else ""
-    holder = f", {one.holder}" if one.holder else ""
+    way = " to " if one.kind is MovementKind.ISSUE else " from " if one.kind is MovementKind.RETURN else ", "
+    holder = f"{way}{one.holder}" if one.holder else ""
     job = f", job {one.job}" if one.job else ""
-    return f"{one.kind.value} {signed(item, one)}{lot}{holder}{job} (by {one.by})"
+    by = "" if one.by == one.holder else f" (by {one.by})"
+    return f"{one.kind.value} {signed(item, one)}{lot}{holder}{job}{by}"
 
 
 def signed(item: Item, one: Movement) -> str:
@@ -317,113 +323,6 @@ def history_note(line: HistoryLine) -> str:
     corrects = f"takes back {line.movement.corrects}" if line.movement.corrects is not None else ""
     taken = f"taken back by {line.corrected_by}" if line.corrected_by is not None else ""
     return "; ".join(filter(None, (corrects, taken, line.movement.note)))
-
-
-def job_list(views: Sequence[JobView]) -> Answer:
-    """Jobs and how they stand."""
-    columns = ("job", "state", "day", "by", "bay", "procedures", "out", "held for", "anyway")
-    rows = tuple(
-        (
-            view.job.job,
-            view.job.state.value,
-            view.job.day,
-            view.job.by,
-            view.job.bay,
-            tuple(name for name, _ in view.job.procedures),
-            len(view.out),
-            tuple(hold_text(view, at) for at in range(len(view.holds))),
-            view.job.anyway,
-        )
-        for view in views
-    )
-    return Answer(
-        "jobs",
-        ok=True,
-        result=lambda: {"jobs": [job_json(view) for view in views]},
-        listing=lambda: Listing(columns, rows, empty="No job is open."),
-    )
-
-
-def hold_text(view: JobView, at: int) -> str:
-    """What a job is held for."""
-    one = view.holds[at]
-    what = f"a piece of {one.tag}" if one.what is HoldKind.PIECE else f"{one.tag}"
-    return f"{what} ({one.settled} by {one.settled_by})" if one.settled else what
-
-
-def job_json(view: JobView) -> Mapping[str, object]:
-    """The JSON of a job."""
-    one = view.job
-    return {
-        "job": one.job,
-        "state": one.state.value,
-        "day": one.day,
-        "by": one.by,
-        "bay": one.bay,
-        "vehicle": one.vehicle,
-        "procedures": [{"id": name, "revision": revision} for name, revision in one.procedures],
-        "anyway": one.anyway,
-        "closed_at": one.closed_at or None,
-        "closed_by": one.closed_by,
-        "out": [
-            {"tag": loan.tag, "lot": loan.lot, "amount": whole(loan.amount), "unit": loan.unit, "holder": loan.holder}
-            for loan in view.out
-        ],
-        "holds": [
-            {
-                "tag": hold.tag,
-                "what": hold.what.value,
-                "amount": whole(hold.amount),
-                "by": hold.by,
-                "at": hold.at,
-                "settled": hold.settled or None,
-                "settled_by": hold.settled_by,
-                "reason": hold.reason,
-            }
-            for hold in view.holds
-        ],
-        "torques": [
-            {
-                "procedure": torque.procedure,
-                "id": torque.torque,
-                "fastener": torque.fastener,
-                "count": torque.count,
-                "spec": torque.spec,
-                "wrench": torque.wrench,
-                "setting": torque.setting,
-                "setting_unit": torque.setting_unit,
-                "cycles": torque.cycles,
-            }
-            for torque in view.torques
-        ],
-    }
-
-
-def job_page(view: JobView) -> Answer:
-    """One job: what it has out, what holds it, and which wrench did which torque."""
-    columns = ("what", "tag", "detail")
-    rows: list[tuple[object, ...]] = [
-        ("out", loan.tag, f"{amount_words(loan.amount, loan.unit, loan.pack)}, {loan.holder}, since {loan.since}")
-        for loan in view.out
-    ]
-    rows += [
-        ("held for" if not one.settled else one.settled, one.tag, f"{one.what.value}; {one.reason or SEARCH}")
-        for one in view.holds
-    ]
-    rows += [
-        ("torque", torque.wrench or "none", f"{torque.procedure} {torque.torque}: {torque.count} x {torque.spec}")
-        for torque in view.torques
-    ]
-    one = view.job
-    head = f"Job {one.job}: {one.state.value}; pulled by {one.by} on {one.day}"
-    listing = Listing(columns, tuple(rows), empty="Nothing is out for it.")
-    return Answer(
-        "jobs",
-        ok=True,
-        result=lambda: {"jobs": [job_json(view)]},
-        listing=lambda: listing,
-        text=lambda width: f"{head}{f', anyway: {one.anyway}' if one.anyway else ''}.\n\n{tabled(listing, width)}",
-    )
 
 
 def tabled(listing: Listing, width: int) -> str:

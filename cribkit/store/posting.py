@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import datetime as dt
 import sqlite3
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 
 from cribkit.domain.problem import BadInput
@@ -68,7 +68,8 @@ def change_balance(connection: sqlite3.Connection, movement: Movement) -> None:
     row = connection.execute("SELECT inside, outside FROM balance WHERE tag = ? AND lot = ?", key).fetchone() or (0, 0)
     inside, outside = row[0] + movement.inside, row[1] + movement.outside
     if inside < 0:
-        raise too_little(movement, f"only {amount_text(connection, movement.tag, row[0])} in the crib")
+        there = f"only {amount_text(connection, movement.tag, row[0])} in the crib"
+        raise too_little(movement, "; ".join((there, *who_has(connection, movement.tag))))
     if outside < 0:
         raise too_little(movement, f"only {amount_text(connection, movement.tag, row[1])} out")
     connection.execute(
@@ -134,6 +135,13 @@ def amount_text(connection: sqlite3.Connection, tag: str, amount: int) -> str:
     """An amount as people read it: "3", "120 mL"."""
     unit = connection.execute("SELECT unit FROM item WHERE tag = ?", (tag,)).fetchone()[0]
     return f"{whole(amount):g}" if unit == "each" else f"{whole(amount):g} {unit}"
+
+
+def who_has(connection: sqlite3.Connection, tag: str) -> Iterator[str]:
+    """Who has the rest of an item, longest first."""
+    query = "SELECT holder, job, amount, since FROM loan WHERE tag = ? ORDER BY since, holder, job"
+    for holder, job, amount, since in connection.execute(query, (tag,)):
+        yield f"{holder}{f', job {job},' if job else ''} has {amount_text(connection, tag, amount)} since {since}"
 
 
 def too_little(movement: Movement, there: str) -> BadInput:

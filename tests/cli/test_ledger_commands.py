@@ -139,7 +139,7 @@ def test_a_job_has_these_keys(counter: Counter) -> None:
     assert closed["state"] == "held"
     assert counter.json("jobs")["jobs"][0]["holds"][0]["tag"] == "SK-8"
     counter.json("found", "SK-8", "--job", "wren-1")
-    assert counter.json("jobs")["jobs"] == []
+    assert [one["job"] for one in counter.json("jobs")["jobs"]] == ["wren-31"], "known from a loan alone"
 
 
 def test_a_pull_that_is_not_ready_says_why_and_posts_nothing(counter: Counter) -> None:
@@ -149,7 +149,7 @@ def test_a_pull_that_is_not_ready_says_why_and_posts_nothing(counter: Counter) -
     assert out.startswith("NOT READY")
     assert "R. Holm" in out
     assert "Nothing was pulled for job wren-1" in out
-    assert counter.json("jobs")["jobs"] == []
+    assert [one["job"] for one in counter.json("jobs")["jobs"]] == ["wren-31"], "known from a loan alone"
 
 
 @pytest.mark.parametrize(
@@ -214,6 +214,13 @@ def test_overdue_loans_are_the_answer_no(counter: Counter) -> None:
     assert (code, "TW-2" in out) == (1, True)
     assert counter("out", "--overdue", "--on", "2026-11-21")[:2] == (0, "Nothing is overdue.\n")
     assert counter("out", "--overdue", "--on", "2026-11-25", "--within", "1w")[0] == 0
+
+
+def test_who_has_the_last_one_is_told_to_the_next(counter: Counter) -> None:
+    counter("issue", "SK-8", "2", "--to", "R. Holm", "--job", "wren-7", "--on", "2026-11-25")
+    code, _, err = counter("issue", "SK-8", "--to", "J. Sedge", "--on", "2026-11-25")
+    assert code == 2
+    assert "SK-8: cannot issue 1: only 0 in the crib; R. Holm, job wren-7, has 2 since 2026-11-25:" in err
 
 
 @pytest.mark.parametrize(("text", "days"), [("60", 60), ("60d", 60), ("8w", 56), ("2 weeks", 14), ("1 day", 1)])

@@ -5,7 +5,8 @@ from __future__ import annotations
 import os
 import shutil
 import sqlite3
-from collections.abc import Callable
+import tempfile
+from collections.abc import Callable, Iterator
 from pathlib import Path
 
 import pytest
@@ -151,13 +152,18 @@ def test_postings_that_are_still_in_the_wal_are_seen_without_write_permission(tm
 
 
 @pytest.fixture
-def everybody(tmp_path_factory: pytest.TempPathFactory) -> Path:
-    """A folder to which every user can find the way."""
-    folder = tmp_path_factory.mktemp("everybody")
-    for part in [folder, *folder.parents]:
-        if part.stat().st_uid == os.getuid() and part != Path("/tmp") and len(part.parts) > 2:
-            part.chmod(0o755)
-    return folder
+def everybody() -> Iterator[Path]:
+    """A folder to which every user can find the way.
+
+    Not below pytest's own folder: each session that starts closes that one to other users, also for sessions that run.
+    """
+    with tempfile.TemporaryDirectory(prefix="everybody-") as name:
+        folder = Path(name).resolve()
+        folder.chmod(0o755)
+        if os.getuid() == 0 and not all(part.stat().st_mode & 0o001 for part in folder.parents):
+            pytest.skip(f"{folder.parent} is closed to the user whose rights this test takes: set TMPDIR")
+        yield folder
+        folder.chmod(0o755)  # so that its files can be removed
 
 
 def test_an_older_reader_s_index_is_renewed_in_memory_to_read_and_in_the_file_to_write(tmp_path: Path) -> None:

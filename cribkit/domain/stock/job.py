@@ -55,6 +55,11 @@ class Job:
     closed_at: str = ""
     closed_by: str = ""
 
+    @classmethod
+    def of_loan(cls, job: str, since: dt.date, holder: str) -> Job:
+        """A job of which only its loans are known: the first of them opened it."""
+        return cls(job, since, holder, "", "", (), "", JobState.OPEN)
+
 
 @dataclass(frozen=True, slots=True)
 class JobTorque:
