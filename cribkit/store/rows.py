@@ -7,6 +7,7 @@ import json
 import sqlite3
 from collections import defaultdict
 from collections.abc import Sequence
+from functools import lru_cache
 
 from cribkit.domain.stock.item import Condition, Item, Kind, Loan, Lot
 from cribkit.domain.stock.movement import Movement, MovementKind, parts, whole
@@ -25,6 +26,12 @@ LOANS = """
     ORDER BY since, holder, job
 """
 MOVEMENT = "SELECT kind, tag, amount, by, day, lot, holder, job, due, note, corrects, id, at, digest FROM movement"
+
+
+@lru_cache(maxsize=8192)
+def meaning_of(text: str) -> Meaning:
+    """A stored meaning; the same text is unpacked once, however many questions meet it."""
+    return Meaning.from_json(text)
 
 
 def date(text: str | None) -> dt.date | None:
@@ -56,7 +63,7 @@ def items_of(connection: sqlite3.Connection, where: str, values: Sequence[object
             tag=tag,
             kind=Kind(kind),
             description=description,
-            meaning=Meaning.from_json(meaning),
+            meaning=meaning_of(meaning),
             location=location,
             condition=Condition(condition),
             on_hand=whole(on_hand[tag]),
