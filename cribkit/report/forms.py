@@ -12,7 +12,7 @@ from cribkit.domain.problem import Problem
 from cribkit.report.answer import Listing
 
 CONTRACT = 1  # the version of the JSON contract: raised when a key changes its meaning or goes
-PADDING = 2  # tabulate keeps a column so much wider than its name
+LONGEST_WORD = 26  # a longer one may be broken
 NARROWEST = 8  # a column is never wrapped narrower than this
 
 
@@ -37,22 +37,29 @@ def as_table(listing: Listing, width: int) -> str:
     """Columns with their names above, wrapped to the width."""
     if not listing.rows:
         return listing.empty
-    from tabulate import tabulate
+    import tabulate
 
+    tabulate.MIN_PADDING = 0  # two spaces stand between columns anyway
     rows = [[cell(value) for value in row] for row in listing.rows]
     widths = column_widths(listing.columns, rows, width)
-    return tabulate(rows, listing.columns, tablefmt="simple", disable_numparse=True, maxcolwidths=list(widths))
+    return tabulate.tabulate(rows, listing.columns, tablefmt="simple", disable_numparse=True, maxcolwidths=list(widths))
 
 
 def column_widths(names: tuple[str, ...], rows: list[list[str]], width: int) -> list[int]:
-    """The natural width of each column; then the widest gives up columns until the row fits."""
-    widths = [
-        max(len(name) + PADDING, *(len(line) for row in rows for line in (row[at].splitlines() or [""])))
-        for at, name in enumerate(names)
-    ]
+    """The natural width of each column; then the widest gives up columns until the row fits.
+
+    No word is broken while another column can still give up something between its words.
+    """
+    columns = [[name, *(row[at] for row in rows)] for at, name in enumerate(names)]
+    widths = [max(len(line) for text in column for line in (text.splitlines() or [""])) for column in columns]
+    words = [min(LONGEST_WORD, max(len(word) for text in column for word in [*text.split(), ""])) for column in columns]
     room = max(width, 40) - 2 * (len(names) - 1)
-    while sum(widths) > room and max(widths) > NARROWEST:
-        widths[widths.index(max(widths))] -= 1
+    for least in (words, [NARROWEST] * len(names)):
+        while sum(widths) > room:
+            spare = [at for at, size in enumerate(widths) if size > least[at]]
+            if not spare:
+                break
+            widths[max(spare, key=lambda at: (widths[at], -at))] -= 1
     return [max(1, size) for size in widths]
 
 
