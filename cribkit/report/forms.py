@@ -39,28 +39,34 @@ def as_table(listing: Listing, width: int) -> str:
         return listing.empty
     import tabulate
 
-    tabulate.MIN_PADDING = 0  # two spaces stand between columns anyway
     rows = [[cell(value) for value in row] for row in listing.rows]
-    widths = column_widths(listing.columns, rows, width)
+    for padding in (2, 0):  # tabulate gives a heading two more columns, which a full page cannot spare
+        widths, fits = column_widths(listing.columns, rows, width, padding)
+        if fits:
+            break
+    tabulate.MIN_PADDING = padding
     return tabulate.tabulate(rows, listing.columns, tablefmt="simple", disable_numparse=True, maxcolwidths=list(widths))
 
 
-def column_widths(names: tuple[str, ...], rows: list[list[str]], width: int) -> list[int]:
-    """The natural width of each column; then the widest gives up columns until the row fits.
+def column_widths(names: tuple[str, ...], rows: list[list[str]], width: int, padding: int) -> tuple[list[int], bool]:
+    """The width of each column, and whether the rows fit without breaking a word.
 
-    No word is broken while another column can still give up something between its words.
+    A column has its natural width; then the widest gives up columns until the row fits. A word is broken only when no
+    other column can give up something between its words.
     """
-    columns = [[name, *(row[at] for row in rows)] for at, name in enumerate(names)]
+    columns = [[name + " " * padding, *(row[at] for row in rows)] for at, name in enumerate(names)]
     widths = [max(len(line) for text in column for line in (text.splitlines() or [""])) for column in columns]
     words = [min(LONGEST_WORD, max(len(word) for text in column for word in [*text.split(), ""])) for column in columns]
+    least = [max(size, len(name) + padding) for size, name in zip(words, names, strict=True)]
     room = max(width, 40) - 2 * (len(names) - 1)
-    for least in (words, [NARROWEST] * len(names)):
+    fits = sum(least) <= room
+    for limits in (least, [max(NARROWEST, len(name) + padding) for name in names]):
         while sum(widths) > room:
-            spare = [at for at, size in enumerate(widths) if size > least[at]]
+            spare = [at for at, size in enumerate(widths) if size > limits[at]]
             if not spare:
                 break
             widths[max(spare, key=lambda at: (widths[at], -at))] -= 1
-    return [max(1, size) for size in widths]
+    return [max(1, size) for size in widths], fits
 
 
 def as_csv(listing: Listing) -> str:
