@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import dataclass
 from functools import cache
 from typing import NamedTuple
@@ -73,6 +74,9 @@ def kin() -> Kin:
             name, shape, parents = (part.strip() for part in line.split("|", 3)[:3])
             sure, perhaps = _parents(parents)
             families[name] = Family(name, kind, shape, sure, perhaps, frozenset())
+    for line in (line for block in load("names.toml").values() for line in lines(block)):
+        name, shape, parents = (part.strip() for part in line.split("|", 3)[:3])
+        families.setdefault(name, Family(name, "tool", shape, *_parents(parents), frozenset()))
     traits = load("traits.toml")
     implied = {(family, name): default for family, name, default, _ in _kinds(traits["kinds"]) if default}
     return Kin(families, dict(_rule(line) for line in lines(traits["rules"])), implied)
@@ -107,7 +111,8 @@ def _parents(text: str) -> tuple[frozenset[str], frozenset[str]]:
 def tables() -> Tables:
     """The tables, read on first use."""
     spellings = _spellings(load("words.toml"))
-    families, names = _families(load("families.toml"), spellings)
+    longest = _longest(spellings)
+    families, names = _families(load("families.toml"), spellings, longest)
     traits = load("traits.toml")
     effects = _effects(traits["effects"])
     neutral = frozenset(traits["neutral"].split())
@@ -120,9 +125,6 @@ def tables() -> Tables:
     context = frozenset(traits["context"].split())
     known = singles | negations | in_names | absorbed | specs | set(effects) | neutral | set(spellings.values())
     known |= context | {word for _, word in kinds}
-    longest: dict[str, int] = {}
-    for phrase in spellings:
-        longest[phrase[0]] = max(longest.get(phrase[0], 1), len(phrase))
     rules = dict(_rule(line) for line in lines(traits["rules"]))
     return Tables(
         spellings,
@@ -154,22 +156,63 @@ def _spellings(words: dict[str, str]) -> dict[tuple[str, ...], str]:
     return found
 
 
+def _longest(spellings: dict[tuple[str, ...], str]) -> dict[str, int]:
+    """How many words the longest spelling has that begins with this word."""
+    longest: dict[str, int] = {}
+    for phrase in spellings:
+        longest[phrase[0]] = max(longest.get(phrase[0], 1), len(phrase))
+    return longest
+
+
 def _families(
-    file: dict[str, str], spellings: dict[tuple[str, ...], str]
+    file: dict[str, str], spellings: dict[tuple[str, ...], str], longest: dict[str, int]
 ) -> tuple[dict[str, Family], dict[str, tuple[tuple[frozenset[str], str], ...]]]:
     def plain(words: str) -> frozenset[str]:
         return frozenset(spellings.get((word,), word) for word in words.split())
 
     families: dict[str, Family] = {}
-    named: list[tuple[frozenset[str], str]] = []
+    named: dict[frozenset[str], str] = {}
     for kind, block in (("tool", file["tools"]), ("consumable", file["consumables"])):
         for line in lines(block):
             name, shape, parents, names, absorbs = (part.strip() for part in line.split("|"))
             sure, perhaps = _parents(parents)
-            own = [plain(words) for words in names.split(",") if words.strip()]
             families[name] = Family(name, kind, shape, sure, perhaps, plain(absorbs))
-            named += [(words, name) for words in own]
-    return families, _by_rarest(named)
+            for words in filter(str.strip, names.split(",")):
+                named.setdefault(plain(words), name)
+    for block in load("names.toml").values():
+        for line in lines(block):
+            told, names = _more_names(line, families, plain)
+            families[told.name] = told
+            named |= {words: told.name for words in (canonical(said, spellings, longest) for said in names) if words}
+    return families, _by_rarest(list(named.items()))
+
+
+def _more_names(
+    line: str, families: dict[str, Family], plain: Callable[[str], frozenset[str]]
+) -> tuple[Family, list[str]]:
+    """A line of names.toml: a family, new or with more names and more that goes without saying."""
+    name, shape, parents, names, absorbs = (part.strip() for part in line.split("|"))
+    sure, perhaps = _parents(parents)
+    before = families.get(name) or Family(name, "tool", shape, sure, perhaps, frozenset())
+    return before._replace(absorbs=before.absorbs | plain(absorbs)), [said for said in names.split(",") if said.strip()]
+
+
+def canonical(text: str, spellings: dict[tuple[str, ...], str], longest: dict[str, int]) -> frozenset[str]:
+    """The words of the tables that a name in plain writing is made of; longer spellings first, as in a text."""
+    texts = text.replace("-", " ").replace("/", " ").replace("'", "").split()
+    singles = [spellings.get((word,), word) for word in texts]
+    found, place = set(), 0
+    while place < len(texts):
+        most = max(longest.get(texts[place], 1), longest.get(singles[place], 1))
+        for length in range(min(most, len(texts) - place), 0, -1):
+            word = spellings.get(tuple(texts[place : place + length])) or (
+                spellings.get(tuple(singles[place : place + length])) if length > 1 else ""
+            )
+            if word:
+                break
+        found.add(word or texts[place])
+        place += length if word else 1
+    return frozenset(found)
 
 
 def _lone(names: dict[str, tuple[tuple[frozenset[str], str], ...]]) -> dict[str, str]:
