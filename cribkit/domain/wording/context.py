@@ -35,9 +35,12 @@ def pass_over(reading: Reading, family: Family | None) -> None:
     Context stands after "for", "with", "in", "on", "of" and "to", in brackets, and at the end. A word that may be short
     for, or a slip of, one that tells things apart stays unread; so does one with digits, and a negated one.
     """
-    if family is None or family.shape not in listed("closed") or not _told(reading, family):
+    closed = listed("closed")
+    if family is None or (family.shape in closed and not _told(reading, family)):
         return
-    context = _context(reading, end=family.shape not in listed("placed"))
+    if family.shape not in closed and (family.kind != "tool" or family.shape in ("part", "thread-any")):
+        return
+    context = _context(reading, end=family.shape in closed and family.shape not in listed("placed"))
     for said in reading.words:
         if said.how == "unread" and not said.negated and id(said) in context and idle(said.text):
             said.how, said.used = "context", True

@@ -117,7 +117,8 @@ _PARTS = [
     ("pressure", rf"(?P<pr>{NUM}(?:\s*(?:-|to)\s*{NUM})?)[- ]?(?P<pu>psi|bar|kpa|mpa)\b"),
     (
         "power",
-        rf"(?P<el>{NUM}(?:\s*/\s*{NUM})?)[- ]?(?P<eu>kv|volts?|v|amps?|a|watts?|w|ah|mah|ohms?|lm|lumens?)\b(?!/)",
+        rf"(?P<el>{NUM}(?:\s*(?:/|-|to)\s*{NUM})?)[- ]?"
+        r"(?P<eu>kv|volts?|v|amps?|a|watts?|w|ah|mah|ohms?|lm|lumens?)\b(?!/)",
     ),
     ("temp", r"(?P<tt>-?\d+(?:\s*(?:-|to|\.\.+)\s*-?\d+)?)\s*(?:deg)?\s*(?P<tc>c|celsius)\b|(?P<tf>-?\d+)\s*deg\s*f\b"),
     ("deg", rf"(?P<de>{NUM})\s*(?:deg|degrees?)\b"),
@@ -127,9 +128,9 @@ _PARTS = [
         (
             r"(?<![x*] )(?<![x*])(?P<co>\d{1,4})(?:[- ]?|/)(?:bx|box|"
             r"pcs?|pieces?|pce|pces|pk|pack|off|ea|each|pairs?|in 1(?![/\d])|way|tpi|"
-            r"sheets?|leaf|rows?|blades?|ply|nos?)\b\.?|(?:qty|quantity|pack(?:et)? of|box of|bag of|set of|"
+            r"sheets?|leaf|leaves|rows?|blades?|ply|nos?)\b\.?|(?:qty|quantity|pack(?:et)? of|box of|bag of|set of|"
             r"(?:bx|box|pk|pkt|bag)(?=[ /]?\d)|case of|tin of|roll of|pkt of|pair of)[.:/]? ?(?P<co2>\d{1,4})\b"
-            r"(?![./]\d| ?(?:mm|in\b|inch|\"|x \d))|"
+            r"(?![./]\d| ?(?:tons?\b|tonnes?\b|t\b|kg|mm|in\b|inch|\"|x \d))|"
             r"(?<![\d\"'m] )(?<![\d\"'m])\(?x ?(?P<co3>\d{1,3})\)?$"
         ),
     ),

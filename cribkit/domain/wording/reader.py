@@ -55,6 +55,18 @@ _ASIDE = frozenset(
 )
 
 
+# What a thing is mounted on is no part of it.
+_MOUNTS = frozenset({"stand", "base", "magnetic", "tripod", "arm"})
+# "hex to square" is an adapter, "to chase the thread" a purpose.
+_ENDS = frozenset({"square", "sq", "hex", "hexagon", "drive", "dr", "male", "female", "suit", "fit", "yield"})
+
+
+def _purpose(tokens: list[Token], place: int) -> bool:
+    """Whether "to" stands here before what the thing is for."""
+    after = tokens[place + 1] if place + 1 < len(tokens) else None
+    return tokens[place].text == "to" and after is not None and after.kind == "word" and after.text not in _ENDS
+
+
 _BESIDES = frozenset({"with", "w", "incl", "including", "includes", "c/w", "complete"})
 
 
@@ -77,10 +89,10 @@ def _asides(reading: Reading) -> None:
             said.after_stop = stopped and sized
             if said.word == "torquewrench" and _driven(reading.words, said):
                 aside = "for"
-            if place > 0 and (said.text in _ASIDE or _clause(reading.tokens, place)):
+            if place > 0 and (said.text in _ASIDE or _clause(reading.tokens, place) or _purpose(reading.tokens, place)):
                 aside = said.text if said.text in _ASIDE else "for"
             said.aside = aside != ""
-            said.besides = aside in _BESIDES
+            said.besides = aside in _BESIDES or (aside == "on" and said.word in _MOUNTS)
 
 
 # What a torque wrench turns: named after one of these and its size, the wrench is what it is used with.
@@ -312,6 +324,12 @@ def _says_more(reading: Reading, family: Family, word: str) -> bool:
     known = tables()
     if word not in known.effects or family.shape == "part":
         return False
+    name, value = known.effects[word]
+    if family.kind == "tool" and family.shape != "torque":
+        if name == "material":
+            return value not in family.name and word not in family.absorbs
+        if word in family.absorbs:
+            return False
     rest = reading.name - {word}
     return family.shape in _NAME_SAYS or any(rest == name and owner == family.name for name, owner in _names_of(rest))
 

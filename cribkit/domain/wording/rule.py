@@ -46,7 +46,7 @@ _OPEN = Rule("review", "", "free")
 NOMINAL = 0.04
 NOMINAL_NAMES = frozenset({"length", "dims", "weight"})
 # Attributes of which the item may have more than the need asks.
-MORE_IS_FINE = frozenset({"place", "spec", "rating"})
+MORE_IS_FINE = frozenset({"place", "spec"})
 
 
 def judge(need: Meaning, item: Meaning) -> Judgement:
@@ -200,6 +200,10 @@ IMPLIED = {
     ("cable-tie", "material"): "nylon",
     ("thread-tape", "material"): "ptfe",
     ("brass-brush", "material"): "brass",
+    ("needle-nose-pliers", "form"): "straight",
+    ("locking-pliers", "form"): "bent",
+    ("feeler-gauge", "material"): "steel",
+    ("file", "section"): "flat",
 }
 
 
@@ -217,6 +221,10 @@ def same(name: str, asked: str, has: str, exact: bool = False) -> list[str] | No
         return []
     if name == "size":
         return [] if set(asked.split(" x ")) <= set(has.split(" x ")) else None
+    if name == "rating":
+        from cribkit.domain.wording.ratings import rated  # few items have one: start-up counts
+
+        return rated(asked, has)
     if name in ("range",):
         return _range(asked, has)
     if name == "gl" and set(asked.split(";")) & set(has.split(";")):
@@ -327,7 +335,7 @@ def _traits(need: Meaning, item: Meaning) -> list[str] | None:
         if rule.silent == "none":
             return None
         doubts += [f"{trait} not stated"] if rule.silent == "review" else []
-    for trait in item.traits - need.traits:
+    for trait in item.traits - need.traits - safe:
         if trait.startswith("not-"):
             continue
         rule = rules.get(trait, _OPEN)

@@ -181,6 +181,10 @@ def takes_word(reading: Reading, said: Said) -> bool:
     if shape in TIPPED and said.word in PROFILES.keys() | {"internal", "external", "head", "male"}:
         said.used = True
         return True
+    if reading.family in _FILES and said.word in _SECTIONS:
+        said.used = True
+        reading.set("section", _SECTIONS[said.word])
+        return True
     if shape == "torque" and said.word in MECHANISMS:
         said.used = True
         reading.set("mechanism", MECHANISMS[said.word])
@@ -220,6 +224,27 @@ def takes_word(reading: Reading, said: Said) -> bool:
         put_place(reading, said.word)
         return True
     return False
+
+
+# Files by their section; a file of which nothing is said is flat.
+_FILES = frozenset({"file", "needle-file"})
+_SECTIONS = {
+    "flat": "flat",
+    "slotted": "flat",
+    "flatblade": "flat",
+    "mill": "flat",
+    "millsaw": "flat",
+    "warding": "warding",
+    "square": "square",
+    "robertson": "square",
+    "triplesquare": "three-square",
+    "threesquare": "three-square",
+    "triangular": "three-square",
+    "halfround": "half-round",
+    "rattail": "round",
+    "round": "round",
+    "rasp": "rasp",
+}
 
 
 # Words that keep their own meaning on a part.
@@ -286,8 +311,26 @@ def finish(reading: Reading) -> None:
 LONG_BIT = 75
 
 
+# How a caliper shows its measure, the telling ones first in the alphabet: a digital vernier is digital.
+_DISPLAYS = {
+    "digital": "digital",
+    "electronic": "digital",
+    "electrical": "digital",
+    "dial": "dial",
+    "vernier": "vernier",
+}
+
+
 def _own_sense(reading: Reading) -> None:
     """Words that mean something else on some families."""
+    if reading.family in ("caliper", "depth-gauge"):
+        words = {said.word for said in reading.words}
+        reading.traits -= {"digital", "dial"}
+        if words & _DISPLAYS.keys():
+            reading.set("display", min(_DISPLAYS[word] for word in words & _DISPLAYS.keys()))
+    if reading.family == "pick-set":
+        reading.attributes.pop("angle", None)
+        reading.traits -= {"straight", "bent"}
     if reading.family == "extension" and "flexible" in reading.traits:
         reading.traits = reading.traits - {"flexible"} | {"flexible-shaft"}
     if (

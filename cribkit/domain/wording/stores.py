@@ -483,8 +483,11 @@ def put_place(reading: Reading, word: str) -> None:
 def dims(reading: Reading) -> None:
     """Measures without a name of their own, as a set."""
     found = set()
+    inches = any(said.word in ("inch", "imperial") for said in reading.words)
     for group in reading.numbers():
         lengths = group.lengths()
+        if inches and not any(token.unit for token in group.tokens) and group.relation == "range":
+            lengths = [Length(length.value, "in") for length in lengths]
         if (
             group.tokens[-1].unit
             or group.tokens[0].unit
@@ -515,6 +518,8 @@ def any_numbers(reading: Reading) -> None:
         if thread_token.values[1]:
             reading.set("pitch", thread_token.values[1])
     family = tables().families.get(reading.family)
+    while family is not None and family.shape.startswith("set") and reading.take("numbered"):
+        pass
     lifting = family is not None and family.shape == "jack"
     for token in [one for one in reading.tokens if not one.used]:
         if token.kind == "ton" or (token.kind == "teeth" and lifting):

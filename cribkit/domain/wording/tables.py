@@ -179,11 +179,12 @@ def _families(
             families[name] = Family(name, kind, shape, sure, perhaps, plain(absorbs))
             for words in filter(str.strip, names.split(",")):
                 named.setdefault(plain(words), name)
+                named.setdefault(canonical(words, spellings, longest), name)
     for block in load("names.toml").values():
         for line in lines(block):
-            told, names = _more_names(line, families, plain)
+            told, more = _more_names(line, families, plain)
             families[told.name] = told
-            named |= {words: told.name for words in (canonical(said, spellings, longest) for said in names) if words}
+            named |= {words: told.name for words in (canonical(said, spellings, longest) for said in more) if words}
     return families, _by_rarest(list(named.items()))
 
 
