@@ -252,3 +252,22 @@ def test_the_guide_lists_every_procedure_once() -> None:
     guide = (ROOT / "docs" / "demo-world.md").read_text(encoding="utf-8")
     listed = re.findall(r"^\| ([a-z-]+) \| [^|]+ \| (?:NOT )?READY \|", guide, re.M)
     assert listed == [path.stem for path in PROCEDURES]
+
+
+RENEWED = {
+    "alternator": "alternator",
+    "front-brakes": "brake pad set",
+    "front-hub-bearing": "wheel bearing kit",
+    "fuel-line": "fuel feed pipe",
+    "spark-plugs": "spark plug,",
+    "suspension-arm": "lower suspension arm",
+    "thermostat-housing": "thermostat housing,",
+    "timing-belt-tensioner": "timing belt kit",
+    "water-pump": "water pump,",
+}
+
+
+@pytest.mark.parametrize("name", RENEWED)
+def test_a_job_that_renews_a_part_asks_for_the_part(name: str) -> None:
+    table = tomllib.loads((ROOT / "procedures" / f"{name}.toml").read_text(encoding="utf-8"))
+    assert any(need["need"].startswith(RENEWED[name]) for need in table["consumable"])
