@@ -65,7 +65,8 @@ def record(
             rows = ask_certificate(find_wrench(crib, tag), posted.on)
             entries, problems = read_rows(crib, rows, "answers", tag, far_off)
         refuse(problems)
-        emit(record_answer(keep(crib, entries, posted, GuardBand(guard) if guard else None)), form(as_, json))
+        found = keep(crib, entries, posted, GuardBand(guard) if guard else None)
+        emit(record_answer(found), form(as_, json), warnings=crib.warnings)
 
 
 def event(
@@ -94,7 +95,8 @@ def event(
     posted = Posted(person(by), today(on), now())
     with writing(ctx) as crib:
         wrench = note_event(crib, tag, what, posted, note, day)
-        emit(wrench_answer("wrench event", wrench, f"{what.value} on {day or posted.on}"), form(as_, json))
+        answer = wrench_answer("wrench event", wrench, f"{what.value} on {day or posted.on}")
+        emit(answer, form(as_, json), warnings=crib.warnings)
 
 
 def withdraw(
@@ -120,7 +122,8 @@ def withdraw(
     posted = Posted(person(by), today(on), now())
     with writing(ctx) as crib:
         wrench = take_back(crib, tag, number, posted, reason)
-        emit(wrench_answer("wrench withdraw", wrench, f"certificate {number} withdrawn"), form(as_, json))
+        answer = wrench_answer("wrench withdraw", wrench, f"certificate {number} withdrawn")
+        emit(answer, form(as_, json), warnings=crib.warnings)
 
 
 def trace(
@@ -257,4 +260,4 @@ def policy(
     posted = Posted(person(by), today(on), now())
     with writing(ctx) as crib:
         wanted = changed(shop_rules(crib), due_, start, days(away) if away else None)
-        emit(policy_answer(change_rules(crib, wanted, posted)), form(as_, json))
+        emit(policy_answer(change_rules(crib, wanted, posted)), form(as_, json), warnings=crib.warnings)

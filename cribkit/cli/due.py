@@ -26,16 +26,18 @@ def due(
 
     With the day from which on a torque has no wrench, and an order of sending out that keeps every torque covered,
     if there is one. A calibration is good through its last day. Cycles count as well, with a forecast from use so
-    far. Exit code 1 if a wrench asks for calibration.
+    far. A procedure that cannot be read is named and left out. Exit code 1 if a wrench asks for calibration, or a
+    procedure is left out.
 
     Example: cribkit wrench due --within 60d --demo
     """
     from cribkit.desk.due_list import due_list
-    from cribkit.desk.procedures import all_procedures, procedures_folder
+    from cribkit.desk.procedures import files_of, procedures_folder, read_all
     from cribkit.report.due import due_answer
 
     ahead = days(within)
-    there = demo or procedures is not None or procedures_folder(procedures).is_dir()
-    jobs = all_procedures(procedures, demo) if there else ()
+    folder = procedures_folder(procedures, demo)
+    there = demo or procedures is not None or folder.is_dir()
+    jobs = read_all(files_of(folder) if there else ())
     with reading(ctx, demo) as crib:
-        emit(due_answer(due_list(crib, jobs, today(on), ahead)), form(as_, json))
+        emit(due_answer(due_list(crib, jobs.procedures, today(on), ahead), jobs.errors), form(as_, json))

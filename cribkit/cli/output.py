@@ -16,8 +16,12 @@ from cribkit.report.forms import as_csv, as_json, as_markdown, as_table
 WIDEST = 100  # a page wider than this is hard to read
 
 
-def emit(answer: Answer, form: Form, failure: int = 1) -> None:
-    """Print the answer on stdout and its problems on stderr; end with 1 (or `failure`) if the answer is no."""
+def emit(answer: Answer, form: Form, failure: int = 1, warnings: tuple[Problem, ...] = ()) -> None:
+    """Print the answer on stdout and its problems on stderr; end with 1 (or `failure`) if the answer is no.
+
+    `warnings`: about the crib's file, told as problems of the answer.
+    """
+    answer = answer._replace(problems=(*answer.problems, *warnings))
     text = written(answer, form)
     try:
         typer.echo(text)

@@ -224,14 +224,14 @@ def order(
             raise BadInput.of("no-reason", "ending an order needs a reason", "give --reason TEXT.")
         with writing(ctx) as crib, crib.posting():
             ended = desk.end_order(crib, end, entry, reason.strip())
-        emit(placed([ended]), options.form(as_, json))
+        emit(placed([ended]), options.form(as_, json), warnings=crib.warnings)
         return
     jobs = jobs_of(policy, for_, plan, procedures, demo=False)
     with writing(ctx) as crib, crib.posting():
         found = desk.order(crib, work_out(crib, policy, jobs), entry, supplier or [])
         if to:
             write_lists(to, found)  # before the orders are kept: a folder that cannot be written to ends in nothing
-    emit(placed(found), options.form(as_, json))
+    emit(placed(found), options.form(as_, json), warnings=crib.warnings)
 
 
 def write_lists(folder: Path, found: Sequence[Purchase]) -> None:

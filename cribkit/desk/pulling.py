@@ -13,7 +13,7 @@ from cribkit.domain.problem import BadInput, Problem
 from cribkit.domain.procedure import LEFT_HAND, Procedure
 from cribkit.domain.stock.job import Job, JobState, JobTorque
 from cribkit.domain.stock.movement import Movement, MovementKind, parts
-from cribkit.domain.torque import Coverage, Guard, StepKind, Wrench
+from cribkit.domain.torque import Coverage, Guard, StepKind, Wanted, Wrench
 from cribkit.domain.torque.cover import leverage
 from cribkit.store.crib import Crib
 from cribkit.store.jobs import add_torque, find_job, open_job, set_planned
@@ -110,17 +110,19 @@ def torques_of(line: TorqueLine, wrenches: Mapping[str, Wrench]) -> Iterator[Job
     """The wrench of a torque and how often it acts; a step that another wrench does stands on a line of its own."""
     main = line.coverage
     mine = sum(step.coverage is not None and main is not None and step.coverage.tag == main.tag for step in line.steps)
-    done = job_torque(line, main, line.need.id, max(1, mine), line.spec.text)
+    done = job_torque(line, main, line.need.id, max(1, mine), line.spec.text, line.spec)
     yield replace(done, lever=lever(line, wrenches.get(done.wrench or "")), angle=turns_on(line))
-    for step in line.steps:
+    for asked, step in zip(line.spec.steps, line.steps, strict=True):
         if main is not None and step.coverage is not None and step.coverage.tag != main.tag:
-            other = job_torque(line, step.coverage, f"{line.need.id}, {step.text}", 1, step.text)
+            name = f"{line.need.id}, {step.text}"
+            other = job_torque(line, step.coverage, name, 1, step.text, asked.wanted)
             yield replace(other, lever=lever(line, wrenches.get(step.coverage.tag)))
 
 
-def job_torque(line: TorqueLine, coverage: Coverage | None, name: str, steps: int, spec: str) -> JobTorque:
-    """One line of a job's torques; without a wrench where none covers it."""
-    whole = coverage is None or coverage is line.coverage
+def job_torque(
+    line: TorqueLine, coverage: Coverage | None, name: str, steps: int, spec: str, wanted: Wanted | None
+) -> JobTorque:
+    """One line of a job's torques, with the band that it has to reach; without a wrench where none covers it."""
     return JobTorque(
         procedure=line.procedure,
         torque=name,
@@ -128,9 +130,9 @@ def job_torque(line: TorqueLine, coverage: Coverage | None, name: str, steps: in
         count=line.need.count,
         steps=steps,
         spec=spec,
-        target_nm=line.spec.target_nm if whole else None,
-        low_nm=line.spec.low_nm if whole else None,
-        high_nm=line.spec.high_nm if whole else None,
+        target_nm=wanted.target_nm if wanted else None,
+        low_nm=wanted.low_nm if wanted else None,
+        high_nm=wanted.high_nm if wanted else None,
         setting=coverage.setting if coverage else None,
         setting_unit=coverage.setting_unit if coverage else "",
         wrench=coverage.tag if coverage else None,

@@ -5,24 +5,29 @@ from __future__ import annotations
 import datetime as dt
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
+from functools import cache
 
 from cribkit.domain.calibration.certificate import Finding, Fitness, examine, subject_of
-from cribkit.domain.calibration.due import last_good_day
+from cribkit.domain.calibration.due import Start, last_good_day
 from cribkit.domain.calibration.readings import Direction, Limit
 from cribkit.domain.calibration.trace import Answer, Doubt, Fastened, trace
 from cribkit.domain.quantity import torque_unit
 from cribkit.domain.torque import Wrench
 from cribkit.store.calibrations import Kept, life, rules
 from cribkit.store.crib import Crib
+from cribkit.store.wrench_state import first_use
 
 WORK = """
     SELECT job_torque.job, job.vehicle, job.bay, job_torque.procedure, job_torque.day, torque, fastener, count, steps,
-           spec, low_nm, high_nm, setting, setting_unit, lever, left_hand, angle, job.by
+           spec, low_nm, high_nm, setting, setting_unit, lever, left_hand, angle, job.by, job.day
     FROM job_torque JOIN job ON job.job = job_torque.job
     WHERE wrench = ? AND job_torque.day <= ?
       AND NOT (job.state = 'closed' AND job_torque.done = 0)
     ORDER BY job_torque.day, job_torque.job, job_torque.procedure, job_torque.rowid
 """
+
+
+WORSE = (Answer.INSIDE, Answer.CANNOT_TELL, Answer.OUTSIDE)  # each worse than the one before
 
 
 @dataclass(frozen=True, slots=True)
@@ -77,15 +82,21 @@ def look_back(crib: Crib, wrench: Wrench, since: dt.date | None, until: dt.date,
     """Each torque with the as-found readings that came next after it."""
     papers = sorted(life(crib, wrench.tag).in_force, key=lambda kept: (kept.line.day, kept.line.id))
     found = [finding_of(kept, wrench) for kept in papers if kept.line.day <= until]
-    doubts = tuple(trace(one, next_after(found, one.on)) for one in work_of(crib, wrench, since, until))
+    doubts = tuple(judged(one, found) for one in work_of(crib, wrench, since, until))
     number = finding.certificate.number if finding else ""
     return Trace(wrench.tag, wrench.description, since, until, number, finding is not None, doubts)
 
 
-def next_after(found: Sequence[Finding], day: dt.date) -> Finding | None:
-    """The first certificate with as-found readings on or after a day: it speaks about the work of that day."""
-    speaking = (finding for finding in found if finding.certificate.on >= day and finding.as_found is not None)
-    return next(speaking, None)
+def judged(work: Fastened, found: Sequence[Finding]) -> Doubt:
+    """The answer of the as-found readings that came next.
+
+    Work is noted by its day: what was done on the day of a calibration may have come before or after it. It is
+    judged by the readings of that day and by the next ones, and the worse answer stands.
+    """
+    speaking = [one for one in found if one.as_found is not None and one.certificate.on >= work.on]
+    same_day = [one for one in speaking if one.certificate.on == work.on]
+    answers = [trace(work, finding) for finding in speaking[: len(same_day) + 1]] or [trace(work, None)]
+    return max(answers, key=lambda doubt: WORSE.index(doubt.answer))
 
 
 def finding_of(kept: Kept, wrench: Wrench) -> Finding:
@@ -115,7 +126,8 @@ def work_of(crib: Crib, wrench: Wrench, since: dt.date | None, until: dt.date) -
     """The torques done with a wrench, first to last; those of a job that was closed without them are left out."""
     rows = crib.connection.execute(WORK, (wrench.tag, until.isoformat())).fetchall()
     clock = Clock(crib, wrench)
-    work = [fastened(row, clock.past_due(dt.date.fromisoformat(row[4]), row[7] * row[8])) for row in rows]
+    days = dt.date.fromisoformat
+    work = [fastened(row, clock.past_due(days(row[4]), row[7] * row[8], days(row[-1]))) for row in rows]
     return tuple(one for one in work if since is None or one.on >= since)
 
 
@@ -123,7 +135,8 @@ class Clock:
     """The calendar and the cycle count of a wrench, run through its work again from the first job on."""
 
     def __init__(self, crib: Crib, wrench: Wrench) -> None:
-        self.policy = rules(crib).policy
+        self.rules = rules(crib)
+        self.first = cache(lambda begins: first_use(crib, wrench.tag, begins))
         row = crib.connection.execute(
             "SELECT calibrated_on, interval_months, interval_cycles FROM wrench WHERE tag = ?", (wrench.tag,)
         ).fetchone()
@@ -132,19 +145,26 @@ class Clock:
         self.calibrated = sorted(days | ({dt.date.fromisoformat(row[0])} if row[0] else set()))
         self.cycles: dict[dt.date, int] = {}
 
-    def past_due(self, day: dt.date, cycles: int) -> bool:
-        """Whether no calibration was in force for work of so many cycles on a day. Ask in the order of the days."""
-        begins = max((known for known in self.calibrated if known <= day), default=None)
+    def past_due(self, day: dt.date, cycles: int, pulled: dt.date) -> bool:
+        """Whether no calibration was in force for work of so many cycles on a day. Ask in the order of the days.
+
+        A job that was pulled before the day of a calibration and done on it counts as done before it.
+        """
+        before = day - dt.timedelta(days=1) if pulled < day else day
+        begins = max((known for known in self.calibrated if known <= before), default=None)
         if begins is None:
             return True
-        self.cycles[begins] = self.cycles.get(begins, 0) + cycles
-        return day > last_good_day(begins, self.months, self.policy) or self.cycles[begins] > self.most
+        counted = begins
+        self.cycles[counted] = self.cycles.get(counted, 0) + cycles
+        if self.rules.start is Start.FIRST_USE:
+            begins = self.first(begins) or begins
+        return day > last_good_day(begins, self.months, self.rules.policy) or self.cycles[counted] > self.most
 
 
 def fastened(row: Sequence[object], past_due: bool) -> Fastened:
     """One torque from a row of `WORK`."""
     job, vehicle, bay, procedure, day, torque, fastener, count, _, spec, low, high = row[:12]
-    setting, unit, lever, left_hand, angle, by = row[12:]
+    setting, unit, lever, left_hand, angle, by = row[12:18]
     on = dt.date.fromisoformat(str(day))
     value = None if setting is None else float(str(setting))
     nm = torque_unit(str(unit)).nm if value is not None and unit else None

@@ -9,6 +9,7 @@ from textwrap import fill
 from cribkit.desk.due_list import DueLine, DueList
 from cribkit.domain.calibration.due import Standing
 from cribkit.domain.calibration.losses import Loss
+from cribkit.domain.problem import Problem
 from cribkit.domain.torque import Wrench
 from cribkit.report.answer import Answer, Listing
 from cribkit.report.forms import as_table
@@ -21,14 +22,15 @@ SAY = {
 }
 
 
-def due_answer(found: DueList) -> Answer:
-    """What falls due. The answer is no if anything does."""
+def due_answer(found: DueList, unread: tuple[Problem, ...] = ()) -> Answer:
+    """What falls due. The answer is no if anything does, or if a procedure could not be read."""
     return Answer(
         command="wrench due",
-        ok=not found.lines,
+        ok=not (found.lines or unread),
         result=lambda: due_json(found),
         listing=lambda: due_listing(found.lines),
-        text=lambda width: due_text(found, width),
+        text=lambda width: due_text(found, width, bool(unread)),
+        problems=unread,
     )
 
 
@@ -58,7 +60,7 @@ def place(wrench: Wrench) -> str:
     return wrench.location if wrench.on_hand >= 1 else f"out: {', '.join(wrench.loans)}"
 
 
-def due_text(found: DueList, width: int) -> str:
+def due_text(found: DueList, width: int, partial: bool = False) -> str:
     """The page for a person: verdict, what falls due, what it closes, the order of sending."""
     last = found.today + timedelta(days=found.within)
     count = len(found.lines)
@@ -68,7 +70,10 @@ def due_text(found: DueList, width: int) -> str:
         parts.append(as_table(short_listing(found.lines), width))
     if found.stored:
         parts.append("In storage, not counted: " + ", ".join(line.wrench.tag for line in found.stored) + ".")
-    if not found.procedures:
+    if partial:
+        some = "Procedures that cannot be read were left out; what they need is not looked at. Mend them and ask again."
+        parts.append(fill(some, width))
+    elif not found.procedures:
         parts.append("No procedures were looked at: name their folder with --procedures.")
     parts += [closing(found, width), sending(found, width)]
     return "\n\n".join(part for part in parts if part)
@@ -93,8 +98,13 @@ def closing(found: DueList, width: int) -> str:
         lines = by_procedure((one.procedure, one.torque) for one in found.uncovered)
         parts.append("Without a covering wrench today (`cribkit wrench gaps` says why):\n" + "\n".join(lines))
     if not parts and found.lines and found.procedures:
-        return f"Every torque of the {found.procedures} procedures keeps a covering wrench until then."
+        return f"Every torque of {counted(found.procedures)} keeps a covering wrench until then."
     return "\n\n".join(parts)
+
+
+def counted(procedures: int) -> str:
+    """ "the procedure", "the 20 procedures"."""
+    return "the procedure" if procedures == 1 else f"the {procedures} procedures"
 
 
 def loss_rows(losses: Iterable[Loss]) -> tuple[tuple[object, ...], ...]:

@@ -123,6 +123,24 @@ def test_the_page_and_its_exit_code(tmp_path: Path) -> None:
     assert result["sending"]["rounds"] == [["A-1", "B-1", "D-1"], ["A-2"]]
 
 
+def test_a_procedure_that_cannot_be_read_is_named_and_the_others_are_looked_at(tmp_path: Path) -> None:
+    folder = tmp_path / "jobs"
+    folder.mkdir()
+    good = 'id = "good"\ntitle = "Try"\napplies_to = "Wren van"\nsource = "Invented for this test."\n'
+    good += '\n[[torque]]\nid = "hub"\nfastener = "hub bolts"\nspec = "300 ± 30 N·m"\n'
+    (folder / "good.toml").write_text(good, encoding="utf-8")
+    (folder / "bad.toml").write_text('id = "bad"\ntitle = \n', encoding="utf-8")
+    with crib_at(tmp_path, WRENCHES):
+        pass
+    words = ["--crib", str(tmp_path / "crib.db"), "wrench", "due", "--on", "2026-01-01", "--procedures", str(folder)]
+    done = CliRunner(env={"COLUMNS": "80"}).invoke(app, [*words, "--within", "1d"])
+    assert (done.exit_code, "bad.toml:2" in done.stderr) == (1, True)
+    assert "Procedures that cannot be read were left out" in done.stdout
+    found = json.loads(CliRunner().invoke(app, [*words, "--within", "400d", "--json"]).stdout)
+    assert [loss["procedure"] for loss in found["result"]["losses"]] == ["good"]
+    assert (found["ok"], "bad.toml:2" in found["problems"][0]["source"]) == (False, True)
+
+
 PAGE = """\
 4 torque wrenches ask for calibration by 2026-12-25.
 

@@ -3,11 +3,16 @@
 import datetime as dt
 from pathlib import Path
 
+import pytest
+
+from cribkit.desk.recording import change_rules, changed, shop_rules
 from cribkit.desk.tracing import trace_wrench
+from cribkit.domain.calibration.due import Start
 from cribkit.domain.calibration.trace import Answer
 from cribkit.report.tracing import trace_listing, trace_sheet, trace_text
-from tests.calibration.world import GOOD, STRONG, TODAY, calibrate, crib_at, happen, work, wrench
+from tests.calibration.world import GOOD, STRONG, TODAY, WRENCHES, calibrate, crib_at, happen, posted, work, wrench
 
+LATER = dt.date(2027, 9, 1)
 INSIDE, OUTSIDE, OPEN = Answer.INSIDE, Answer.OUTSIDE, Answer.CANNOT_TELL
 
 
@@ -65,6 +70,48 @@ def test_jobs_beyond_the_cycles_are_past_due(tmp_path: Path) -> None:
         work(crib, "J-2", "TW-1", "2026-05-02", count=1)
         found = trace_wrench(crib, wrench(crib, "TW-1"), TODAY)
         assert [one.work.past_due for one in found.doubts] == [False, True]
+
+
+def test_work_on_the_day_of_a_calibration_may_have_come_after_it_and_gets_the_worse_answer(tmp_path: Path) -> None:
+    with crib_at(tmp_path) as crib:
+        work(crib, "J-1", "TW-1", "2026-06-01", setting=100, band=(95, 105))
+        calibrate(crib, "TW-1", "SD-26-101", "2026-06-01", GOOD)
+        found = calibrate(crib, "TW-1", "SD-26-102", "2026-11-20", STRONG, GOOD).trace
+        assert found is not None
+        assert [(one.work.job, one.answer) for one in found.doubts] == [("J-1", OUTSIDE)]
+        # The other way round: found strong that day, right in November.
+        work(crib, "J-2", "TW-2", "2026-06-01", setting=60, band=(57, 63), unit="ft-lb")
+        low = {"30": "33;33;33;33;33", "90": "99;99;99;99;99", "150": "165;165;165;165;165"}
+        right = {"30": "30;30;30;30;30", "90": "90;90;90;90;90", "150": "150;150;150;150;150"}
+        calibrate(crib, "TW-2", "SD-26-201", "2026-06-01", low, right)
+        calibrate(crib, "TW-2", "SD-26-202", "2026-11-20", right)
+        later = trace_wrench(crib, wrench(crib, "TW-2"), TODAY, dt.date(2026, 6, 1))
+        assert [(one.work.job, one.answer) for one in later.doubts] == [("J-2", OUTSIDE)]
+
+
+@pytest.mark.parametrize(("pulled", "past_due"), [("2026-08-20", True), ("2026-11-20", False)])
+def test_work_pulled_before_the_day_of_a_late_calibration_counts_as_done_before_it(
+    tmp_path: Path, pulled: str, past_due: bool
+) -> None:
+    with crib_at(tmp_path, WRENCHES.replace("12,5000,SD-26-001", "6,5000,SD-26-001")) as crib:
+        work(crib, "J-1", "TW-1", "2026-11-20")
+        with crib.posting():
+            crib.connection.execute("UPDATE job SET day = ? WHERE job = 'J-1'", (pulled,))
+        calibrate(crib, "TW-1", "SD-26-101", "2026-11-20", GOOD)
+        found = trace_wrench(crib, wrench(crib, "TW-1"), TODAY)
+        assert [(one.work.job, one.work.past_due) for one in found.doubts] == [("J-1", past_due)]
+
+
+def test_an_interval_that_starts_at_first_use_is_counted_so_in_the_look_back(tmp_path: Path) -> None:
+    with crib_at(tmp_path) as crib:
+        work(crib, "J-1", "TW-1", "2026-08-01")
+        work(crib, "J-2", "TW-1", "2027-08-01")
+        work(crib, "J-3", "TW-1", "2027-08-02")
+        days = {one.work.job: one.work.past_due for one in trace_wrench(crib, wrench(crib, "TW-1"), LATER).doubts}
+        assert days == {"J-1": False, "J-2": True, "J-3": True}
+        change_rules(crib, changed(shop_rules(crib), None, Start.FIRST_USE, None), posted())
+        days = {one.work.job: one.work.past_due for one in trace_wrench(crib, wrench(crib, "TW-1"), LATER).doubts}
+        assert days == {"J-1": False, "J-2": False, "J-3": True}
 
 
 def test_each_job_is_judged_by_the_readings_that_came_next(tmp_path: Path) -> None:

@@ -179,6 +179,18 @@ def test_a_broken_tool_with_every_piece_there_does_not_hold_the_job(tmp_path: Pa
         assert crib.must_have("TW1").condition == "damaged"
 
 
+def test_a_step_that_another_wrench_does_keeps_its_own_band(tmp_path: Path) -> None:
+    wrenches = (
+        "LOW,click,2,10,N·m,0.2,4,1/4,200,2026-09-01,12,W1,ok\nHIGH,click,8,40,N·m,0.5,4,1/4,200,2026-09-01,12,W1,ok"
+    )
+    body = tool("8 mm socket, 1/4 drive") + torque("20 N·m", count=7, steps=["5 N·m", "20 N·m"], tolerance="10 %")
+    with world(tmp_path, wrenches=wrenches) as crib:
+        main, step = pulled(crib, body=body).torques
+        assert (main.wrench, main.low_nm, main.high_nm) == ("HIGH", pytest.approx(18), pytest.approx(22))
+        assert (step.wrench, step.target_nm, step.setting) == ("LOW", 5, 5)
+        assert (step.low_nm, step.high_nm) == (pytest.approx(4.5), pytest.approx(5.5))
+
+
 def test_cycles_are_fasteners_times_steps_of_the_wrench_that_did_them(tmp_path: Path) -> None:
     with world(tmp_path) as crib:
         pulled(crib)

@@ -9,6 +9,8 @@ import pytest
 import typer
 
 from cribkit.cli.restocking import parse_cost, parse_days, parse_range, parse_service
+from cribkit.domain.problem import Problem
+from cribkit.store import opening
 from tests.restock.shop import Shop
 
 ON = ("--on", "2026-11-30")
@@ -191,3 +193,14 @@ def test_the_demo_has_a_list() -> None:
     found = CliRunner().invoke(app, ["restock", "--demo", "--for", "plenum-reseal=2", *ON, "--json"])
     assert found.exit_code == 1, found.exception
     assert json.loads(found.stdout)["result"]["plan"][0]["count"] == 2
+
+
+def test_a_crib_on_a_network_file_system_is_warned_about_when_an_order_is_placed(
+    shop: Shop, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    warned = Problem("crib.db", "crib-on-network", "this crib is on a network file system", "move it.")
+    monkeypatch.setattr(opening, "network_warning", lambda path: (warned,))
+    done = shop.run("order", *ON, *BY)
+    assert (done.exit_code, "network file system" in done.stderr) == (0, True)
+    ended = shop.run("order", *ON, *BY, "--end", "1", "--reason", "not made any more", "--json")
+    assert [one["code"] for one in json.loads(ended.stdout)["problems"]] == ["crib-on-network"]
