@@ -84,7 +84,7 @@ class Known:
 
 def restock(crib: Crib, policy: Policy, jobs: Sequence[PlannedJob] = ()) -> Restock:
     """The list. Lines of one supplier are filled up to its minimum order where that makes sense."""
-    known = read(crib, policy.today, jobs)
+    known = read(crib, policy.today, jobs, policy.review_days)
     ratios = stocking.ratios(crib) if jobs else {}
     needs = needs_of(crib, jobs, ratios) if jobs else None
     by_tag = needs.by_tag if needs else {}
@@ -111,9 +111,13 @@ def needs_of(crib: Crib, jobs: Sequence[PlannedJob], ratios: dict[str, Ratio]) -
     return planned_needs(Finder(crib), jobs, ratios)
 
 
-def read(crib: Crib, today: dt.date, jobs: Sequence[PlannedJob] = ()) -> Known:
-    """Read the crib. What jobs of the planned procedures used before is left out of what is usual: the plan stands
-    for them."""
+def read(crib: Crib, today: dt.date, jobs: Sequence[PlannedJob] = (), review_days: int = 0) -> Known:
+    """Read the crib.
+
+    What jobs of the planned procedures used before is kept apart from what is usual: the plan stands for them until
+    its last day, and at least until the next review.
+    """
+    plan_days = max([review_days, *((job.on - today).days for job in jobs)])
     start = today - RECORD
     skipped = stocking.jobs_of(crib, procedures_in(jobs)) if jobs else ()
     record = stocking.record(crib, start, skipped)
@@ -138,6 +142,10 @@ def read(crib: Crib, today: dt.date, jobs: Sequence[PlannedJob] = ()) -> Known:
             cost=one.cost,
             supplier=one.supplier,
             shelf_days=record.shelf_days.get(one.tag),
+            beside=usual(record.apart[one.tag], since.get(one.tag, today), today, one.unit == "each")
+            if one.tag in record.apart
+            else None,
+            plan_days=plan_days,
         )
         for one in stocking.consumables(crib)
     )

@@ -9,12 +9,21 @@ from cribkit.desk.plan import NotStocked
 from cribkit.desk.restock import Ratio, Restock
 from cribkit.desk.results import Status
 from cribkit.domain.quantity import format_amount
-from cribkit.domain.stock.explain import Step, amount, explain, figure, reason
+from cribkit.domain.stock.explain import Step, explain, figure, reason
 from cribkit.domain.stock.purchase import Group
 from cribkit.domain.stock.reorder import Line
 from cribkit.report.answer import Answer, Listing
-from cribkit.report.restock_data import as_listing, as_result, line_result, sheet
-from cribkit.report.restock_words import counted, figures, group_head, ordered, until, verdict, wasted
+from cribkit.report.restock_data import as_listing, as_result, line_result, sheet, why
+from cribkit.report.restock_words import (
+    counted,
+    group_head,
+    lateness,
+    ordered,
+    shortages,
+    until,
+    verdict,
+    wasted,
+)
 
 INDENT = " " * 9
 
@@ -83,15 +92,7 @@ def entry(tag: str, text: str, more: Iterable[str], width: int, right: str = "")
 
 def blocked(line: Line, width: int) -> Iterator[str]:
     """Which jobs a line leaves short, and when an order would come."""
-    sentences = []
-    for block in line.blocks:
-        late = (block.order_arrives - block.job.on).days
-        when = f"an order today comes {block.order_arrives.isoformat()}"
-        when += f", {late} d too late: find another way" if late > 0 else ", in time"
-        if not line.packs:
-            when = "it is on order, but late for this job: ask the supplier"
-        sentences.append(f"{block.job.job} on {block.job.on.isoformat()} short of {amount(block.short, line)}; {when}")
-    yield from entry(line.held.tag, line.held.description, sentences, width)
+    yield from entry(line.held.tag, line.held.description, shortages(line), width)
 
 
 def group_rows(group: Group, lines: Iterable[Line], width: int) -> Iterator[str]:
@@ -101,11 +102,7 @@ def group_rows(group: Group, lines: Iterable[Line], width: int) -> Iterator[str]
     for line in lines:
         cost = "" if line.cost is None else f" {line.cost:9.2f}"
         right = f"{ordered(line)}{cost}" if line.packs else "enough"
-        filled = [f"{line.filled} of them for the supplier's minimum order"] if line.filled else []
-        why = [] if line.packs and line.filled == line.packs else [reason(line)]
-        yield from entry(
-            line.held.tag, line.held.description, [*why, figures(line), *filled, *line.notes], width, right
-        )
+        yield from entry(line.held.tag, line.held.description, why(line), width, right)
 
 
 def not_stocked(need: NotStocked, width: int) -> Iterator[str]:
@@ -120,9 +117,7 @@ def not_stocked(need: NotStocked, width: int) -> Iterator[str]:
 def late_rows(result: Restock, width: int) -> Iterator[str]:
     """Orders that should have come."""
     for order in result.late:
-        days = order.overdue(result.policy.today)
-        text = f"{order.supplier or 'no supplier'}, due {order.due.isoformat()}, {days} d late"
-        missing = "; ".join(f"{format_amount(one.open, one.unit)} of {one.tag or one.what}" for one in order.open)
+        text, missing = lateness(order, result.policy.today)
         yield from entry(f"order {order.id}", text, [f"still to come: {missing}"], width)
 
 

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from cribkit.desk.restock import Restock
 from cribkit.desk.results import Status
 from cribkit.domain.quantity import format_amount
@@ -9,7 +11,17 @@ from cribkit.domain.stock.explain import reason
 from cribkit.domain.stock.purchase import Group
 from cribkit.domain.stock.reorder import Line
 from cribkit.report.answer import Listing
-from cribkit.report.restock_words import group_head, money, ordered, verdict
+from cribkit.report.restock_words import (
+    figures,
+    group_head,
+    lateness,
+    money,
+    ordered,
+    shortages,
+    until,
+    verdict,
+    wasted,
+)
 
 COLUMNS = (
     "supplier", "tag", "description", "unit", "on_hand", "good", "on_order", "reserved", "position", "demand", "days",
@@ -140,21 +152,46 @@ def line_result(line: Line) -> dict[str, object]:
 
 def sheet(result: Restock) -> str:
     """The list on paper: a table for each supplier, with boxes to tick."""
-    from cribkit.report.paper import BOX, heading, paragraph, table
+    from cribkit.report.paper import BOX, heading, lines, paragraph, table
     from cribkit.report.paper import page as paper
 
     parts: list[str] = ["<h1>Restock list</h1>", paragraph(verdict(result), "verdict")]
-    parts.append(paragraph(f"Day: {result.policy.today.isoformat()}"))
+    day = f"Day: {result.policy.today.isoformat()}; service {result.policy.service:.4g}"
+    parts.append(paragraph(f"{day}, review every {result.policy.review_days} d"))
+    if result.jobs:
+        parts.append(paragraph(f"Plan: {', '.join(f'{job.name} by {job.on.isoformat()}' for job in result.jobs)}"))
+    short = [(one.held.tag, one.held.description, lines(shortages(one))) for one in result.blocked]
+    parts += part("Planned jobs that go short", ("Tag", "What", "Short"), short)
     for group in result.groups:
-        lines = [line for line in group.lines if line.packs]
-        if lines:
+        rows = [
+            (BOX, one.held.tag, one.held.description, ordered(one), money(one.cost), lines(why(one)))
+            for one in group.lines
+            if one.packs
+        ]
+        if rows:
             parts += [heading(group_head(group)), paragraph(group.note) if group.note else ""]
-            rows = (
-                (BOX, one.held.tag, one.held.description, ordered(one), money(one.cost), reason(one)) for one in lines
-            )
             parts.append(table(("", "Tag", "What", "Order", "Cost", "Why"), rows))
     others = [(need.need, format_amount(need.amount, need.unit), need.why) for need in result.not_stocked]
     others += [(f"{tool.tag} {tool.description}", f"{tool.count:g}", tool.why) for tool in result.tools]
-    if others:
-        parts += [heading("Not stocked, and tools to replace"), table(("What", "How many", "Why"), others)]
+    parts += part("Not stocked, and tools to replace", ("What", "How many", "Why"), others)
+    wrenches = [(one.tag, one.description, until(one)) for one in result.wrenches]
+    parts += part("Torque wrenches due for calibration", ("Tag", "What", "Calibration"), wrenches)
+    waste = [(one.held.tag, one.held.description, wasted(one)) for one in result.wasted]
+    parts += part("Waste", ("Tag", "What", "How much"), waste)
+    late = [(order.id, *lateness(order, result.policy.today)) for order in result.late]
+    parts += part("Late orders", ("Order", "From", "Still to come"), late)
     return paper("Restock list", parts)
+
+
+def part(title: str, columns: Sequence[str], rows: Sequence[Sequence[object]]) -> list[str]:
+    """A heading and its table; nothing where there are no rows."""
+    from cribkit.report.paper import heading, table
+
+    return [heading(title), table(columns, rows)] if rows else []
+
+
+def why(line: Line) -> list[str]:
+    """The reason of a line, its figures and its notes."""
+    filled = [f"{line.filled} of them for the supplier's minimum order"] if line.filled else []
+    reasons = [] if line.packs and line.filled == line.packs else [reason(line)]
+    return [*reasons, figures(line), *filled, *line.notes]

@@ -2,10 +2,13 @@
 
 from __future__ import annotations
 
+import datetime as dt
 from collections.abc import Iterable
 
+from cribkit.desk.orders import Purchase
 from cribkit.desk.restock import Restock, WrenchDue
 from cribkit.desk.results import Status
+from cribkit.domain.quantity import format_amount
 from cribkit.domain.stock.explain import amount
 from cribkit.domain.stock.purchase import Group
 from cribkit.domain.stock.reorder import Line
@@ -78,6 +81,25 @@ def wasted(line: Line) -> str:
         first = f", the first from {min(days).isoformat()} on" if days else ""
         parts.append(f"{amount(line.waste - expired, line)} will expire unused{first}")
     return "; ".join(parts)
+
+
+def shortages(line: Line) -> list[str]:
+    """Which jobs a line leaves short, and when an order would come."""
+    sentences = []
+    for block in line.blocks:
+        late = (block.order_arrives - block.job.on).days
+        when = f"an order today comes {block.order_arrives.isoformat()}"
+        when += f", {late} d too late: find another way" if late > 0 else ", in time"
+        if not line.packs:
+            when = "it is on order, but late for this job: ask the supplier"
+        sentences.append(f"{block.job.job} on {block.job.on.isoformat()} short of {amount(block.short, line)}; {when}")
+    return sentences
+
+
+def lateness(order: Purchase, today: dt.date) -> tuple[str, str]:
+    """From whom and since when an order is late, and what is still to come of it."""
+    text = f"{order.supplier or 'no supplier'}, due {order.due.isoformat()}, {order.overdue(today)} d late"
+    return text, "; ".join(f"{format_amount(one.open, one.unit)} of {one.tag or one.what}" for one in order.open)
 
 
 def group_head(group: Group) -> str:

@@ -6,7 +6,7 @@ import datetime as dt
 import json
 from collections import defaultdict
 from collections.abc import Iterable
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 from cribkit.domain.stock.demand import Use
 from cribkit.domain.stock.item import Lot
@@ -122,10 +122,11 @@ class Record:
     first: dict[str, dt.date]  # the first day on record of each item
     shelf_days: dict[str, int]  # the longest time for which a delivery was good when it came
     gone: dict[str, tuple[int, dt.date]]  # thousandths lost or scrapped and not replaced, and the last day
+    apart: dict[str, list[Use]] = field(default_factory=lambda: defaultdict(list))  # uses of the jobs named
 
 
 def record(crib: Crib, since: dt.date, without_jobs: Iterable[str] = ()) -> Record:
-    """Uses from that day on, apart from those of these jobs; the rest over all movements.
+    """Uses from that day on, those of these jobs apart; the rest over all movements.
 
     A use is what was used up, lost, or found less at a count (found more is taken off again). Units of a tool that
     were lost or scrapped are gone until as many came in or were found.
@@ -139,8 +140,8 @@ def record(crib: Crib, since: dt.date, without_jobs: Iterable[str] = ()) -> Reco
         on = days.get(text) or days.setdefault(text, day(text))
         if tag not in found.first or on < found.first[tag]:
             found.first[tag] = on
-        if kind in USES and on >= since and job not in skipped:
-            uses[tag].append(Use(on, USES[kind] * whole(amount)))
+        if kind in USES and on >= since:
+            (found.apart if job in skipped else uses)[tag].append(Use(on, USES[kind] * whole(amount)))
         if kind in GONE:
             count_gone(found, tag, GONE[kind] * amount, on)
         if kind == "receive" and (expiry := expiries.get((tag, lot))) and expiry > on:

@@ -201,7 +201,7 @@ def test_the_sheet_escapes_what_people_wrote(tmp_path: Path) -> None:
 
 
 def test_what_jobs_of_a_planned_procedure_used_is_not_counted_twice(tmp_path: Path) -> None:
-    """The plan stands for its procedure: ten past jobs of it are left out of what is usual."""
+    """The plan stands for its procedure until the next review; then what its past jobs used counts."""
     shop = Shop(tmp_path)
     done = '[["hub-nut", ""]]'
     shop.sql("INSERT INTO job (job, opened_at, day, by, procedures) VALUES ('j', '', '2026-11-01', 'x', ?)", done)
@@ -209,9 +209,24 @@ def test_what_jobs_of_a_planned_procedure_used_is_not_counted_twice(tmp_path: Pa
     shop.use("CP-1", 1, 30)
     free = json.loads(shop.run("restock", "--json", "--on", "2026-11-30").stdout)
     plan = json.loads(shop.run("restock", "--json", "--on", "2026-11-30", "--for", "hub-nut").stdout)
-    assert demand(free, "CP-1") == pytest.approx(5 * demand(plan, "CP-1"))
+    # Lead time 3, review 7: 10 days of the one, and of the four only the 3 days after the plan.
+    assert demand(plan, "CP-1") == pytest.approx(demand(free, "CP-1") * (10 * 1 + 3 * 4) / (10 * 5))
 
 
 def demand(result: dict[str, dict[str, list[dict[str, list[dict[str, object]]]]]], tag: str) -> object:
     lines = [line for group in result["result"]["suppliers"] for line in group["lines"]]
     return next(line["demand"] for line in lines if line["tag"] == tag)
+
+
+def test_the_sheet_says_what_the_page_says(tmp_path: Path) -> None:
+    shop = Shop(tmp_path)
+    day = ("--on", "2026-11-30")
+    shop.run("order", *day, "--by", "J. Sedge", "--for", "hub-nut=8")
+    words = ("restock", "--on", "2027-01-30", "--for", "hub-nut=40")
+    page = " ".join(shop.run(*words).stdout.split())
+    sheet = shop.run(*words, "--as", "html").stdout
+    for title in ("Planned jobs that go short", "Late orders"):
+        assert title in page
+        assert title in sheet
+    assert "Plan: hub-nut x40 by 2027-02-06" in sheet
+    assert "reorder point" in sheet

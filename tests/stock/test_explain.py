@@ -41,6 +41,9 @@ LINES: dict[str, Line] = {
     "never used": reorder(held(0, 0, (lot(2),)), (job(3, 4), job(5, 1)), POLICY),
     "unsure lead time": reorder(replace(used(SMOOTH), lead=Lead(8.5, 2.5), on_order=(coming(2, 3),)), (), POLICY),
     "economic quantity": reorder(used(SMOOTH), (), Policy(TODAY, order_cost=8, holding=0.25)),
+    "after the plan": reorder(
+        replace(used(SMOOTH), beside=used(SMOOTH).usual, plan_days=7, lead=Lead(8.5, 2.5)), (job(3, 4),), POLICY
+    ),
     "own bounds": reorder(held(0.5, 0.5, (lot(1),), minimum=3.0, maximum=10.0), (), POLICY),
 }
 

@@ -8,13 +8,14 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from cribkit.domain.stock.demand import Method, Pattern, Usual
+from cribkit.domain.stock.explain import reason
 from cribkit.domain.stock.forecast import Smoothed
 from cribkit.domain.stock.held import Held, Policy
 from cribkit.domain.stock.leadtime import Lead, lead_time
 from cribkit.domain.stock.ordersize import economic_quantity
 from cribkit.domain.stock.reorder import Line, reorder
 from cribkit.domain.stock.shelf import Planned
-from tests.stock.build import TODAY, coming, day, held, job, lot
+from tests.stock.build import TODAY, coming, day, held, job, lot, steady
 
 WEEKLY = Policy(TODAY, service=0.95, review_days=7)
 
@@ -192,3 +193,33 @@ def test_a_higher_service_level_never_lowers_the_reorder_point(
     item = held(per_day, per_day * 2, (lot(stock),))
     points = [line(item, policy=Policy(TODAY, service=level)).point for level in (low, high)]
     assert points == sorted(points)
+
+
+def test_a_plan_for_one_review_time_does_not_leave_the_lead_time_after_it_bare() -> None:
+    """Two a week were used by the planned procedure. The plan has this week's two; the order that is placed today
+    must also last through the seven days after it."""
+    planned = (job(3, 2),)
+    bare = reorder(held(lots=(lot(2),)), planned, WEEKLY)
+    assert bare.packs == 0
+    line = reorder(held(lots=(lot(2),), beside=steady(2 / 7, 2 / 7), plan_days=7), planned, WEEKLY)
+    assert line.demand.mean == pytest.approx(2)
+    # Poisson(2): P(X <= 5) = 0.983, P(X <= 4) = 0.947; and two more for one review time.
+    assert (line.point, line.target, line.packs) == (5, 7, 7)
+    assert line.run_out == day(8)
+    assert (
+        reason(line)
+        == "position 0 is below the reorder point 5; smooth use by the planned procedures, Croston, Poisson"
+    )
+
+
+def test_what_a_plan_alone_says_of_use_foresees_no_waste() -> None:
+    """One planned job says nothing of the years until the lot expires; with a record of its jobs it does."""
+    lots = (lot(20, expires=700, number="L1"),)
+    assert reorder(held(lots=lots), (job(3, 4),), WEEKLY).waste == 0
+    known = reorder(held(lots=lots, beside=steady(0.01, 0.01), plan_days=7), (job(3, 4),), WEEKLY)
+    assert known.waste == pytest.approx(20 - 4 - 0.01 * 693)
+
+
+def test_an_own_maximum_is_compared_with_the_computed_target_not_with_that_of_the_own_minimum() -> None:
+    line = reorder(held(0.1, 0.1, minimum=50.0, maximum=100.0), (), WEEKLY)
+    assert line.notes[1].endswith(f"far above the computed target {line.computed_target:.3g}")

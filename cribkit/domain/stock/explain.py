@@ -42,7 +42,8 @@ def term(value: float) -> str:
 def explain(line: Line) -> tuple[Step, ...]:
     """Every step from the uses on record to the order."""
     return (
-        *usual_steps(line.held.usual, line.held.unit),
+        *usual_steps(line.held.usual, line.held.unit, line.held.beside),
+        *beside_steps(line),
         *point_steps(line),
         *target_steps(line),
         *position_steps(line),
@@ -50,12 +51,13 @@ def explain(line: Line) -> tuple[Step, ...]:
     )
 
 
-def usual_steps(usual: Usual, unit: str) -> list[Step]:
+def usual_steps(usual: Usual, unit: str, beside: Usual | None = None) -> list[Step]:
     """From the record to demand per day."""
     period = PERIODS[usual.days]
     record = Step(f"{period}s on record", "", f"{len(usual.periods)}, {usual.used} of them with a use")
     if usual.pattern is Pattern.NONE:
-        return [record, Step("usual demand per day", "", f"0 {unit} (nothing used on record)")]
+        apart = "" if beside is None or beside.pattern is Pattern.NONE else " apart from the planned procedures"
+        return [record, Step("usual demand per day", "", f"0 {unit} (nothing used on record{apart})")]
     size, interval = usual.smoothed.size, usual.smoothed.interval
     capped = [
         Step(
@@ -88,6 +90,21 @@ def usual_steps(usual: Usual, unit: str) -> list[Step]:
     ]
 
 
+def beside_steps(line: Line) -> list[Step]:
+    """What the planned procedures used before, for the days after the plan."""
+    held, days = line.held, line.horizon_days
+    if held.beside is None or not held.later.mean:
+        return []
+    by = f"({held.beside.pattern.value}, {held.beside.method.value})"
+    return [
+        Step("planned procedures, use per day", "", f"{figure(held.later.mean)} {held.unit} {by}"),
+        Step("its variance per day", "", figure(held.later.variance)),
+        Step(
+            "days after the plan", f"{figure(days)} − {days - held.days_after(days):g}", figure(held.days_after(days))
+        ),
+    ]
+
+
 def forecast_sum(usual: Usual) -> str:
     """The sum behind the forecast for one period."""
     quotient = f"{figure(usual.smoothed.size)} ÷ {figure(usual.smoothed.interval)}"
@@ -101,13 +118,18 @@ def point_steps(line: Line) -> list[Step]:
     if held.lead.sd:
         lead += f", standard deviation {figure(held.lead.sd)}"
     days = figure(line.horizon_days)
-    spread = f"{days} × {figure(day.variance)}"
+    spread, mean, each = f"{days} × {figure(day.variance)}", f"{days} × {figure(day.mean)}", figure(day.mean)
+    after = held.days_after(line.horizon_days)
+    if held.later.mean and after > 0:
+        spread += f" + {figure(after)} × {figure(held.later.variance)}"
+        mean += f" + {figure(after)} × {figure(held.later.mean)}"
+        each = f"({each} + {figure(held.later.mean)})"
     if held.lead.sd:
-        spread += f" + ({figure(day.mean)} × {figure(held.lead.sd)})²"
+        spread += f" + ({each} × {figure(held.lead.sd)})²"
     return [
         Step("lead time in days", "", lead),
         Step("lead time and review time", f"{figure(held.lead.days)} + {policy.review_days}", f"{days} days"),
-        Step("demand in that time", f"{days} × {figure(day.mean)}", f"{figure(line.demand.mean)} {held.unit}"),
+        Step("demand in that time", mean, f"{figure(line.demand.mean)} {held.unit}"),
         *([] if isinstance(line.demand, Certain) else [Step("its variance", spread, figure(line.moments.variance))]),
         *level_steps(line),
     ]
@@ -155,8 +177,10 @@ def distribution_steps(demand: Distribution) -> list[Step]:
 def target_steps(line: Line) -> list[Step]:
     """What an order fills up to, and the attendant's own bounds."""
     held, policy, unit = line.held, line.policy, line.held.unit
-    per_day = held.usual.per_day.mean
-    review = f"{policy.review_days} × {figure(per_day)}"
+    usual, later = held.usual.per_day.mean, held.later.mean
+    per_day = usual + later
+    both = f"({figure(usual)} + {figure(later)})" if later else figure(usual)
+    review = f"{policy.review_days} × {both}"
     size = line.computed_target - line.computed_point
     steps = [Step("use in one review time", review, f"{figure(policy.review_days * per_day)} {unit}")]
     if size > policy.review_days * per_day + 1e-9 and held.cost:
@@ -229,7 +253,9 @@ def reason(line: Line) -> str:
 def basis(held: Held) -> str:
     """What is known of its use."""
     if held.usual.pattern is Pattern.NONE:
-        return "nothing used on record"
+        if held.beside is None or held.beside.pattern is Pattern.NONE:
+            return "nothing used on record"
+        return f"{held.beside.pattern.value} use by the planned procedures, {held.beside.method.value}"
     return f"{held.usual.pattern.value} use, {held.usual.method.value}"
 
 

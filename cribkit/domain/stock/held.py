@@ -7,6 +7,7 @@ import math
 from dataclasses import dataclass
 
 from cribkit.domain.stock.demand import Usual
+from cribkit.domain.stock.distributions import Moments
 from cribkit.domain.stock.item import Lot
 from cribkit.domain.stock.leadtime import Lead
 
@@ -48,11 +49,22 @@ class Held:
     cost: float | None = None
     supplier: str = ""
     shelf_days: int | None = None  # how long a new delivery stays good
+    beside: Usual | None = None  # what jobs of the planned procedures used before; not in `usual`
+    plan_days: int = 0  # for so long the plan stands for those procedures; then what they used before counts
 
     @property
     def counted(self) -> bool:
         """Whether demand comes in whole pieces."""
         return self.unit == "each"
+
+    @property
+    def later(self) -> Moments:
+        """One day's use by the planned procedures, once the plan has ended."""
+        return self.beside.per_day if self.beside else Moments(0.0, 0.0)
+
+    def days_after(self, days: float) -> float:
+        """How many of the next so many days lie after the plan."""
+        return max(0.0, days - self.plan_days)
 
 
 def horizon(held: Held, policy: Policy) -> dt.date:

@@ -6,7 +6,7 @@ import datetime as dt
 import math
 
 from cribkit.domain.quantity import format_amount
-from cribkit.domain.stock.demand import Pattern, Usual
+from cribkit.domain.stock.demand import Pattern
 from cribkit.domain.stock.held import Held, Policy
 from cribkit.domain.stock.shelf import Outlook, good_by
 
@@ -18,7 +18,7 @@ HALF_YEAR = 182  # days
 
 def order_size(held: Held, policy: Policy) -> float:
     """What an order adds above the reorder point: usual use in one review time, or the economic quantity if larger."""
-    per_day = held.usual.per_day.mean
+    per_day = held.usual.per_day.mean + held.later.mean
     size = per_day * policy.review_days
     if policy.order_cost > 0 and policy.holding > 0 and held.cost and held.pack > 0:
         size = max(size, economic_quantity(per_day * YEAR, policy.order_cost, policy.holding * held.cost / held.pack))
@@ -38,13 +38,13 @@ def own_bounds(held: Held, point: float, target: float) -> tuple[float, float, t
         bounds = f"own min {words(minimum, held.unit)} is above own max {words(maximum, held.unit)}"
         notes.append(f"{bounds}: the max is used; correct one")
         minimum = maximum
-    size = target - point
-    known = held.usual.pattern is not Pattern.NONE  # without a record there is nothing to compare with
+    size, computed = target - point, target
+    known = was_used(held)  # without a record there is nothing to compare with
     if minimum is not None:
         notes += differs("min", minimum, "reorder point", point, held.unit) if known else []
         point, target = minimum, max(target, minimum + size)
     if maximum is not None:
-        notes += differs("max", maximum, "target", target, held.unit) if known else []
+        notes += differs("max", maximum, "target", computed, held.unit) if known else []
         point, target = min(point, maximum), maximum
     return point, target, tuple(notes)
 
@@ -89,7 +89,7 @@ def within_maximum(held: Held, position: float, packs: int) -> tuple[int, list[s
 
 def within_shelf_life(held: Held, outlook: Outlook, packs: int, notes: list[str]) -> tuple[int, float, list[str]]:
     """No more packs than are used while they are good; one at least; and what of them will expire."""
-    if held.shelf_days is None or not use_is_known(held.usual):
+    if held.shelf_days is None or not use_is_known(held):
         return packs, 0.0, notes
     last_day = outlook.today + dt.timedelta(days=math.floor(held.lead.days) + held.shelf_days)
     there = good_by(held.lots, outlook, last_day) + sum(order.amount for order in held.on_order)
@@ -101,6 +101,11 @@ def within_shelf_life(held: Held, outlook: Outlook, packs: int, notes: list[str]
     return packs, max(0.0, packs * held.pack - useful), notes
 
 
-def use_is_known(usual: Usual) -> bool:
+def was_used(held: Held) -> bool:
+    """Whether a use is on record, by the planned procedures or apart from them."""
+    return any(one is not None and one.pattern is not Pattern.NONE for one in (held.usual, held.beside))
+
+
+def use_is_known(held: Held) -> bool:
     """Whether the record says how much is used: something was, or nothing for half a year (our own rule)."""
-    return usual.pattern is not Pattern.NONE or len(usual.periods) * usual.days >= HALF_YEAR
+    return was_used(held) or len(held.usual.periods) * held.usual.days >= HALF_YEAR

@@ -81,7 +81,7 @@ def reorder(held: Held, planned: tuple[Planned, ...], policy: Policy) -> Line:
     """The line of one consumable."""
     until = horizon(held, policy)
     near = tuple(job for job in planned if job.on <= until)
-    outlook = Outlook(policy.today, held.usual.per_day.mean, planned)
+    outlook = Outlook(policy.today, held.usual.per_day.mean, planned, held.later.mean, held.plan_days)
     demand = demand_over(held, policy)
     computed_point = max(0.0, demand.quantile(policy.service))
     computed_target = computed_point + order_size(held, policy)
@@ -116,7 +116,7 @@ def reorder(held: Held, planned: tuple[Planned, ...], policy: Policy) -> Line:
 
 def wasted(held: Held, outlook: Outlook) -> float:
     """What of the stock has expired or will before it is used; while no use is known only what has expired."""
-    if use_is_known(held.usual) or outlook.planned:
+    if use_is_known(held):
         return sum(fate.wasted for fate in fates(held.lots, outlook))
     return sum(lot.amount for lot in held.lots if not lot.good_on(outlook.today))
 
@@ -128,8 +128,16 @@ def demand_over(held: Held, policy: Policy) -> Distribution:
 
 
 def demand_moments(held: Held, policy: Policy) -> Moments:
-    """Usual demand over lead time and review time, by its mean and variance."""
-    return over(held.usual.per_day, held.lead.days + policy.review_days, held.lead.sd)
+    """Usual demand over lead time and review time, by its mean and variance.
+
+    What the planned procedures used before counts for the days after the plan.
+    """
+    days = held.lead.days + policy.review_days
+    usual, later, after = held.usual.per_day, held.later, held.days_after(days)
+    if after <= 0:
+        return over(usual, days, held.lead.sd)
+    varies = ((usual.mean + later.mean) * held.lead.sd) ** 2
+    return Moments(days * usual.mean + after * later.mean, days * usual.variance + after * later.variance + varies)
 
 
 def blocks(held: Held, planned: tuple[Planned, ...], today: dt.date) -> tuple[Block, ...]:

@@ -32,10 +32,18 @@ class Outlook:
     today: dt.date
     per_day: float
     planned: tuple[Planned, ...] = ()
+    later: float = 0.0  # more a day after the plan: what its procedures usually use
+    plan_days: int = 0
+
+    @property
+    def plan_ends(self) -> dt.date:
+        """The last day for which the plan stands."""
+        return self.today + dt.timedelta(days=self.plan_days)
 
     def by(self, day: dt.date) -> float:
         """Expected use after today up to and including that day; planned jobs of days past are due now."""
-        usual = self.per_day * max(0, (day - self.today).days)
+        days = max(0, (day - self.today).days)
+        usual = self.per_day * days + self.later * max(0, days - self.plan_days)
         return usual + sum(job.amount for job in self.planned if job.on <= max(day, self.today))
 
 
@@ -78,7 +86,11 @@ def run_out(lots: Iterable[Lot], outlook: Outlook) -> dt.date | None:
     for day in jobs:
         if outlook.by(day) > stock + 1e-9:
             return min(max(day, outlook.today), _steady(stock, outlook, before=day) or dt.date.max)
-    return _steady(stock, outlook, before=None)
+    found = _steady(stock, outlook, before=None)
+    if outlook.later <= 0 or (found is not None and found <= outlook.plan_ends):
+        return found
+    left = max(0.0, stock - outlook.by(outlook.plan_ends))
+    return _emptied(left, outlook.per_day + outlook.later, outlook.plan_ends)
 
 
 def _steady(stock: float, outlook: Outlook, before: dt.date | None) -> dt.date | None:
@@ -86,5 +98,10 @@ def _steady(stock: float, outlook: Outlook, before: dt.date | None) -> dt.date |
     taken = sum(job.amount for job in outlook.planned if before is None or job.on < before)
     if outlook.per_day <= 0:
         return None
-    days = max(0.0, stock - taken) / outlook.per_day + 1e-9
-    return outlook.today + dt.timedelta(days=math.floor(days) + 1) if days < LONGEST else None
+    return _emptied(max(0.0, stock - taken), outlook.per_day, outlook.today)
+
+
+def _emptied(stock: float, per_day: float, since: dt.date) -> dt.date | None:
+    """The first day whose steady use is more than is left."""
+    days = stock / per_day + 1e-9
+    return since + dt.timedelta(days=math.floor(days) + 1) if days < LONGEST else None
