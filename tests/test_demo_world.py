@@ -60,7 +60,7 @@ COLUMNS = {
     "calibrated_on interval_months interval_cycles certificate location condition "
     "second_unit second_min second_max second_graduation",
     "consumables.csv": "tag description unit pack on_hand min max supplier unit_cost lot expires_on location traits "
-    "hazards",
+    "hazards gtin",
     "suppliers.csv": "name lead_days minimum_order note",
     "loans.csv": "tag by since quantity job note",
 }

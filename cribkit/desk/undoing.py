@@ -9,6 +9,8 @@ from cribkit.store.crib import Crib
 from cribkit.store.jobs import holds
 from cribkit.store.posting import Entry, movements, post
 
+NAMED = 5  # so many later movements are named
+
 
 def undo(crib: Crib, number: int, entry: Entry, reason: str) -> Posted:
     """Post the reverse of a movement, with the reason."""
@@ -19,7 +21,29 @@ def undo(crib: Crib, number: int, entry: Entry, reason: str) -> Posted:
         if not found:
             raise BadInput.of("no-movement", f"there is no movement {number}", "`cribkit history TAG` has the numbers.")
         must_be_undoable(crib, found[0])
-        return settled(crib, [post(crib, undoing(found[0], entry.by, entry.day, reason), entry.at)])
+        try:
+            return settled(crib, [post(crib, undoing(found[0], entry.by, entry.day, reason), entry.at)])
+        except BadInput as error:
+            raise later_ones_first(crib, found[0], error) from None
+
+
+def later_ones_first(crib: Crib, movement: Movement, error: BadInput) -> BadInput:
+    """What was moved has moved on: the later movements of the lot that no correction has taken back, newest first."""
+    since = movements(crib, "id > ? AND tag = ? AND lot = ?", [movement.id, movement.tag, movement.lot])
+    taken_back = {one.corrects for one in since}
+    later = [one.id for one in since if one.corrects is None and one.id not in taken_back]
+    if not later:
+        return error
+    names = ", ".join(f"{one}" for one in sorted(later, reverse=True)[:NAMED])
+    lot = f" lot {movement.lot}" if movement.lot else ""
+    found = BadInput.of(
+        "moved-on",
+        f"movement {movement.id} cannot be taken back: its stock was moved again",
+        f"take back what came later first ({names}), or post what really happened.",
+        f"{movement.tag}{lot}",
+    )
+    assert isinstance(found, BadInput)
+    return found
 
 
 def must_be_undoable(crib: Crib, movement: Movement) -> None:

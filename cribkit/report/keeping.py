@@ -154,9 +154,10 @@ def audited(found: Audit) -> Answer:
 
 
 def audit_text(found: Audit) -> str:
-    """The page of `audit`; what is wrong stands with the problems."""
+    """The page of `audit`; what is wrong stands with the problems. The end of a broken chain is not worth noting."""
     state = "Sound" if found.sound else f"NOT SOUND: {counted(len(found.problems), 'problem')}"
-    return f"{state}: {counted(found.movements, 'movement')}.\nNote for the next audit: --was {found.head[:24]}"
+    note = f"\nNote for the next audit: --was {found.head[:24]}" if found.sound else ""
+    return f"{state}: {counted(found.movements, 'movement')}.{note}"
 
 
 def understood(meaning: Meaning) -> Answer:

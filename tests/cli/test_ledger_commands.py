@@ -6,6 +6,7 @@ import csv
 import io
 import json
 import os
+import sqlite3
 import subprocess
 import sys
 from pathlib import Path
@@ -214,6 +215,31 @@ def test_overdue_loans_are_the_answer_no(counter: Counter) -> None:
     assert (code, "TW-2" in out) == (1, True)
     assert counter("out", "--overdue", "--on", "2026-11-21")[:2] == (0, "Nothing is overdue.\n")
     assert counter("out", "--overdue", "--on", "2026-11-25", "--within", "1w")[0] == 0
+
+
+def test_the_end_of_a_broken_chain_is_not_worth_noting(counter: Counter) -> None:
+    assert "--was" in counter("audit")[1]
+    connection = sqlite3.connect(counter.crib)
+    connection.execute("UPDATE balance SET inside = inside + 1000 WHERE tag = 'SK-8'")
+    connection.commit()
+    connection.close()
+    code, out, err = counter("audit")
+    assert (code, "--was" in out, "SK-8: kept is" in err) == (1, False, True)
+
+
+def test_a_file_that_is_not_there_is_told_as_such(counter: Counter) -> None:
+    assert counter("count", "--file", "nothere.csv")[::2] == (
+        2, "nothere.csv: there is no such file: look how it is spelled.\n",
+    )  # fmt: skip
+
+
+def test_a_scan_of_the_demo_fills_item_lot_expiry_and_count(counter: Counter) -> None:
+    """The guide's line; numbers from 952 on are kept by GS1 for demonstrations (from memory)."""
+    assert counter("export", "--demo", "demo")[0] == counter("--crib", "demo.db", "load", "demo")[0] == 0
+    scan = "(01)09521234500261(17)290531(10)BN2611(30)6"
+    assert scan in (Path(__file__).parents[2] / "docs" / "guide-attendant.md").read_text(encoding="utf-8")
+    (one,) = counter.json("--crib", "demo.db", "receive", scan)["movements"]
+    assert (one["tag"], one["lot"], one["amount"], one["unit"]) == ("CH-002", "BN2611", 3000, "mL")
 
 
 def test_who_has_the_last_one_is_told_to_the_next(counter: Counter) -> None:

@@ -39,6 +39,8 @@ def read_sheet(path: Path, known: Iterable[str], required: Iterable[str]) -> She
     """Read one file. `known` are the columns that it may have, `required` those that it must."""
     try:
         data = path.read_bytes() if path.stat().st_size <= LARGEST else None
+    except FileNotFoundError:
+        return Sheet(problems=(problem(path.name, "no-file", "there is no such file", "look how it is spelled."),))
     except OSError as error:
         return Sheet(problems=(problem(path.name, "unreadable-file", f"cannot be read ({error.strerror})", TODO),))
     if data is None:
