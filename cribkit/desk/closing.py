@@ -175,6 +175,8 @@ def plan(item: Item, loans: list[OpenLoan], said: Said, expected: int) -> Plan:
     broken, whole = tag in said.broken, said.broken.get(tag, "").casefold()
     if broken and (whole not in ("", COMPLETE) or item.kind is Kind.CONSUMABLE):
         raise BadInput.of("bad-broken", f"--broken {tag}={whole} is not understood", f"say {tag}={COMPLETE}.", tag)
+    if missing == out and (broken or tag in said.piece):
+        raise BadInput.of("none-back", "all of it is missing, so nothing of it came back", "say one of them.", tag)
     gone = spread(loans, missing)
     rest = [replace(loan, amount=loan.amount - gone[loan]) for loan in loans]
     back = spread(rest, out - missing - used)

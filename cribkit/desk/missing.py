@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from typing import NoReturn
 
 from cribkit.desk.handing import Handed, handed
@@ -27,7 +28,7 @@ def lose(crib: Crib, text: str, errand: Errand, entry: Entry) -> Posted:
         raise BadInput.of("no-reason", "a loss needs a reason", "give --reason TEXT.")
     with crib.posting():
         what = handed(crib, text, entry.day)
-        if not open_loans(crib, tag=what.item.tag):
+        if not meant(crib, what, errand):
             return settled_piece(crib, what, errand, entry, "lost") or in_the_crib(what)
         loans = missed_first(crib, loans_meant(crib, what.item, errand))
         amount = what.amount(errand.amount)
@@ -37,6 +38,34 @@ def lose(crib: Crib, text: str, errand: Errand, entry: Entry) -> Posted:
         for movement in posted:
             settle_holds(crib, movement, "lost", entry, errand.note)
         return settled(crib, posted)
+
+
+def meant(crib: Crib, what: Handed, errand: Errand, gone: Sequence[Movement] = ()) -> bool:
+    """Whether something that is out is meant; False: a piece or an earlier loss.
+
+    Refused where it could be several matters: what somebody uses is never taken for what another job misses.
+    """
+    loans = [one for one in open_loans(crib, tag=what.item.tag) if fits(one.job, one.holder, errand)]
+    matters = {(one.job.casefold() or one.holder.casefold()): f"{named(one.holder, one.job)} has it" for one in loans}
+    for one in missing_pieces(crib, what, errand):
+        matters.setdefault(one.job.casefold(), f"job {one.job} misses a piece of it")
+    for loss in gone:
+        matters.setdefault(loss.job.casefold() or loss.holder.casefold(), f"{named(loss.holder, loss.job)} lost it")
+    if len(matters) > 1:
+        raise BadInput.of("whose", "; ".join(matters.values()), "say which with --job or --from.", what.item.tag)
+    return bool(loans)
+
+
+def fits(job: str, holder: str, errand: Errand) -> bool:
+    """Whether it is what the errand names by job and person."""
+    return (not errand.job or errand.job.casefold() == job.casefold()) and (
+        not errand.holder or errand.holder.casefold() == holder.casefold()
+    )
+
+
+def named(holder: str, job: str) -> str:
+    """A person, and the job."""
+    return f"{holder or 'nobody'}{f' for job {job}' if job else ''}"
 
 
 def in_the_crib(what: Handed) -> NoReturn:
@@ -78,15 +107,24 @@ def settle_holds(crib: Crib, movement: Movement, how: str, entry: Entry, reason:
 
 def settled_piece(crib: Crib, what: Handed, errand: Errand, entry: Entry, how: str) -> Posted | None:
     """The piece of a broken tool is found, or given up: no stock moves."""
-    pieces = [one for one in holds(crib, job=errand.job, tag=what.item.tag) if one.what is HoldKind.PIECE]
+    pieces = missing_pieces(crib, what, errand)
     if not pieces:
         return None
-    if len({one.job for one in pieces}) > 1:
-        names = ", ".join(sorted({one.job for one in pieces}))
-        raise BadInput.of("whose", f"pieces of it are missing in several jobs: {names}", "say which with --job.")
     for one in pieces:
         settle(crib, one, one.amount, how, entry, errand.note)
     return Posted((), (what.item,), (piece_text(pieces[0], how),), crib.warnings)
+
+
+def missing_pieces(crib: Crib, what: Handed, errand: Errand) -> tuple[Hold, ...]:
+    """Pieces of the item that jobs are held for; a piece is a job's, not a person's."""
+    found = holds(crib, job=errand.job, tag=what.item.tag) if errand.job or not errand.holder else ()
+    return tuple(one for one in found if one.what is HoldKind.PIECE)
+
+
+def losses(crib: Crib, what: Handed, errand: Errand) -> tuple[Movement, ...]:
+    """What of the item was given up and has not come to light."""
+    found = movements(crib, LOST, [what.item.tag])
+    return tuple(one for one in found if fits(one.job, one.holder, errand))
 
 
 def piece_text(one: Hold, how: str) -> str:
@@ -98,9 +136,10 @@ def find_again(crib: Crib, text: str, errand: Errand, entry: Entry) -> Posted:
     """What was missed, or given up as lost, is there again. Settles a held job."""
     with crib.posting():
         what = handed(crib, text, entry.day)
-        if not open_loans(crib, tag=what.item.tag):
+        gone = losses(crib, what, errand)
+        if not meant(crib, what, errand, gone):
             piece = settled_piece(crib, what, errand, entry, "found")
-            return piece or settled(crib, found_after_loss(crib, what, errand, entry))
+            return piece or settled(crib, found_after_loss(crib, what, gone, errand, entry))
         loans = missed_first(crib, loans_meant(crib, what.item, errand))
         amount = what.amount(errand.amount)
         posted = [
@@ -111,11 +150,11 @@ def find_again(crib: Crib, text: str, errand: Errand, entry: Entry) -> Posted:
         return settled(crib, posted)
 
 
-def found_after_loss(crib: Crib, what: Handed, errand: Errand, entry: Entry) -> list[Movement]:
+def found_after_loss(
+    crib: Crib, what: Handed, lost: Sequence[Movement], errand: Errand, entry: Entry
+) -> list[Movement]:
     """It had been given up: the loss is taken back, then it is found."""
     item = what.item
-    lost = movements(crib, LOST, [item.tag])
-    lost = tuple(one for one in lost if not errand.job or one.job.casefold() == errand.job.casefold())
     amount = what.amount(errand.amount)
     if not lost or (amount is not None and amount != lost[-1].amount):
         todo = "if there is more on its shelf than the ledger says, post it with `cribkit count --post`."

@@ -50,6 +50,7 @@ def audit(crib: Crib, was: str = "") -> Audit:
         *wrench_chain(crib),
         *balances(connection, ledger),
         *loans(connection, ledger),
+        *releases(connection),
         *earlier(connection, was),
     ]
     return Audit(ledger.last, head, tuple(problems))
@@ -120,6 +121,18 @@ def loans(connection: sqlite3.Connection, ledger: Ledger) -> Iterator[Problem]:
         if have != want:
             message = f"{key[2] or 'nobody'} is noted with {whole(have):g}, movements say {whole(want):g}"
             yield Problem(key[0], "loan", message, COMPARE)
+
+
+def releases(connection: sqlite3.Connection) -> Iterator[Problem]:
+    """No job is closed while it misses something that is not found and not given up; and none is held for nothing."""
+    query = (
+        "SELECT job.job, state, group_concat(DISTINCT job_hold.tag) FROM job "
+        "LEFT JOIN job_hold ON job_hold.job = job.job AND settled IS NULL GROUP BY job.job "
+        "HAVING (state = 'closed') = (count(job_hold.id) > 0) AND state <> 'open' ORDER BY job.job"
+    )
+    for job, state, tags in connection.execute(query):
+        why = f"it is held for {tags}" if tags else "nothing is missing"
+        yield Problem(f"job {job}", "release", f"it is noted as {state}, but {why}", COMPARE)
 
 
 def earlier(connection: sqlite3.Connection, was: str) -> Iterator[Problem]:

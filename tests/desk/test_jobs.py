@@ -19,6 +19,7 @@ from cribkit.domain.stock.job import JobState
 from cribkit.store.audit import audit
 from cribkit.store.crib import Crib
 from cribkit.store.jobs import find_job, holds
+from cribkit.store.loans import open_loans
 from cribkit.store.opening import open_crib
 from cribkit.store.posting import Entry
 from tests.desk.world import DAY, consumable, crib_of, job, tool, torque
@@ -254,3 +255,39 @@ def test_an_offset_adapter_and_a_left_hand_thread_stay_on_record_for_a_later_loo
         other = "TW2" if line.wrench == "TW1" else "TW1"
         (after,) = closed(crib, torque={"bolts": other}).torques
         assert after.lever == pytest.approx(260 / 300 if other == "TW2" else 200 / 240)
+
+
+def test_what_another_job_uses_is_never_found_for_a_job_that_misses_its_own(tmp_path: Path) -> None:
+    """Two sockets of one tag: a piece of one is missing in wren-1, the other is in use in wren-2."""
+    with world(tmp_path, tools=ROWS["tools"].replace("6PT,1", "6PT,2")) as crib:
+        pulled(crib)
+        issue(crib, "S8", Errand(holder="R. Holm", job="wren-2"), ENTRY)
+        closed(crib, piece={"S8": "a splinter"})
+        with pytest.raises(
+            BadInput, match=r"R\. Holm for job wren-2 has it; job wren-1 misses a piece of it: say which"
+        ):
+            find_again(crib, "S8", Errand(), ENTRY)
+        assert find_again(crib, "S8", Errand(job="wren-1"), ENTRY).movements == ()
+        assert find_job(crib, "wren-1").state is JobState.CLOSED  # type: ignore[union-attr]  # there
+        assert [loan.job for loan in open_loans(crib, tag="S8")] == ["wren-2"]
+
+
+def test_a_loss_is_found_again_while_another_job_uses_its_twin(tmp_path: Path) -> None:
+    with world(tmp_path, tools=ROWS["tools"].replace("6PT,1", "6PT,2")) as crib:
+        pulled(crib)
+        issue(crib, "S8", Errand(holder="R. Holm", job="wren-2"), ENTRY)
+        closed(crib, missing={"S8": ""})
+        lose(crib, "S8", Errand(job="wren-1", note="searched twice"), ENTRY)
+        with pytest.raises(BadInput, match=r"R\. Holm for job wren-2 has it; J\. Sedge for job wren-1 lost it"):
+            find_again(crib, "S8", Errand(), ENTRY)
+        find_again(crib, "S8", Errand(job="wren-1"), ENTRY)
+        assert crib.must_have("S8").on_hand == 1
+        assert [loan.job for loan in open_loans(crib, tag="S8")] == ["wren-2"]
+
+
+def test_what_did_not_come_back_has_no_missing_piece(tmp_path: Path) -> None:
+    with world(tmp_path) as crib:
+        pulled(crib)
+        for said in ({"piece": {"S8": "a splinter"}}, {"broken": {"S8": ""}}):
+            with pytest.raises(BadInput, match="nothing of it came back"):
+                closed(crib, missing={"S8": ""}, **said)

@@ -179,7 +179,8 @@ class Desk(RuleBasedStateMachine):
     def find_again(self, tag: str) -> None:
         mine = self.loans(tag)
         gone = [number for number in self.lost if self.posted[number][0] == tag and number not in self.taken_back]
-        if len({key[2:] for key in mine}) > 1 or not (mine or gone):
+        matters = {key[3] or key[2] for key in [*mine, *(self.posted[number] for number in gone)]}
+        if len({key[2:] for key in mine}) > 1 or len(matters) != 1:
             with pytest.raises(BadInput):
                 find_again(self.crib, tag, Errand(), ENTRY)
             return

@@ -173,3 +173,26 @@ def test_a_copy_that_is_not_sound_is_refused(tmp_path: Path) -> None:
     with pytest.raises(CribUnusable, match="not sound"):
         restore(tmp_path / "other.db", copy)
     assert not (tmp_path / "other.db").exists()
+
+
+HELD = (
+    "INSERT INTO job (job, opened_at, day, by, state) "
+    "VALUES ('wren-1', '2026-11-25T09:00:00Z', '2026-11-25', 'A', 'held');"
+    "INSERT INTO job_hold (job, tag, what, amount, at, by) VALUES ('wren-1', 'SK-8', 'piece', 1000, '', 'A');"
+)
+
+
+@pytest.mark.parametrize(
+    ("script", "expected"),
+    [
+        ("", []),
+        ("UPDATE job SET state = 'closed'", [("job wren-1", "release")]),
+        ("DELETE FROM job_hold", [("job wren-1", "release")]),
+        ("UPDATE job_hold SET settled = 'found'", [("job wren-1", "release")]),
+        ("UPDATE job_hold SET settled = 'found'; UPDATE job SET state = 'closed'", []),
+    ],
+)
+def test_a_job_released_behind_the_program_s_back_is_found(
+    tmp_path: Path, script: str, expected: list[tuple[str, str]]
+) -> None:
+    assert found(make_crib(tmp_path), HELD + script) == expected
