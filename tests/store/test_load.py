@@ -15,6 +15,7 @@ from cribkit.desk.keeping import Loaded, load_folder
 from cribkit.domain.stock.item import Condition, Loan, Lot
 from cribkit.store.opening import open_crib
 from cribkit.store.posting import movements
+from cribkit.store.seed.cells import hazards
 from cribkit.store.seed.export import export
 from tests.store.small import ENTRY, FILES, make_crib, write_folder
 
@@ -225,3 +226,18 @@ def test_what_happened_to_an_item_stands_although_the_same_files_are_loaded_agai
     changed = FILES["tools.csv"].replace("RA-1,1/4 drive ratchet,1,A2,ok", "RA-1,1/4 drive ratchet,1,A2,damaged")
     assert [(one.tag, one.column) for one in load_again(crib, tools=changed).changes] == [("RA-1", "condition")]
     assert [(one.tag, one.column) for one in load_again(crib).changes] == [("RA-1", "condition")]
+
+
+@pytest.mark.parametrize(
+    ("cell", "kept"),
+    [
+        ("GHS02;GHS07", "GHS02;GHS07"),
+        ("H222; H229", "H222;H229"),
+        ("H222+H229", "H222+H229"),
+        ("euh066, h360fd", "EUH066;H360FD"),
+        ("P410 + P412", "P410+P412"),
+    ],
+)
+def test_pictograms_and_statements_of_the_ghs_are_taken(cell: str, kept: str) -> None:
+    # CLP Annex I table 2.3.1: aerosols carry H222 + H229 and P410+P412.
+    assert hazards(cell) == kept

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import replace
 
 from cribkit.domain.wording.meaning import Meaning
@@ -36,14 +37,17 @@ def _complete(part: Meaning, named: list[Meaning], kind: str) -> Meaning:
     return replace(part, attributes=tuple(sorted({**shared, **own}.items()))) if part.family == other.family else part
 
 
+_FLAMMABLE = re.compile(r"GHS\s?02|\bH22[0-8]", re.IGNORECASE)
+
+
 def read_item(description: str, kind: str, contents: str = "", traits: str = "", hazards: str = "") -> Meaning:
     """What an item is: its description, the members of a set, and the traits column. Never raises.
 
-    `hazards` are GHS codes; GHS02 says flammable (UN GHS, pictogram of the flame).
+    `hazards` are GHS codes; GHS02 (the pictogram of the flame) and H220 to H228 say flammable (UN GHS).
     """
     item = read_one(description[:LONGEST], kind)
     item = _with_traits(item, traits)
-    if "GHS02" in hazards.upper().replace(" ", "") and not dict(item.attributes).get("flammable"):
+    if _FLAMMABLE.search(hazards) and not dict(item.attributes).get("flammable"):
         pairs = {**dict(item.attributes), "flammable": "flammable"}
         item = replace(item, attributes=tuple(sorted(pairs.items())))
     return replace(item, members=members(item, contents[:LONGEST]))

@@ -16,7 +16,9 @@ Value = TypeVar("Value")
 
 NUMBER = re.compile(r"[+-]?(\d+(\.\d*)?|\.\d+)([eE][+-]?\d{1,2})?\Z", re.ASCII)
 TAG = re.compile(r"[^\s=;,\"'-][^\s=;,\"']{0,63}\Z")
-GHS = re.compile(r"GHS0[1-9]\Z")  # the nine pictograms of the Globally Harmonized System
+# The Globally Harmonized System's nine pictograms, and its hazard and precautionary statements ("H222", "EUH066",
+# "P410+P412"; with a letter as in "H360FD").
+GHS = re.compile(r"GHS0[1-9]\Z|(?:H|EUH|P)[0-9]{3}[A-Z]{0,2}(?:\+(?:H|EUH|P)[0-9]{3}[A-Z]{0,2})*\Z")
 MOST = 1e9  # no crib holds more of anything: a larger number is a mistake in writing
 
 # How the files write units -> the unit of the ledger and how many of those it is.
@@ -133,10 +135,13 @@ def expiry(text: str) -> dt.date:
 
 def hazards(text: str) -> str:
     """GHS codes separated by semicolons."""
-    codes = [code.strip().upper() for code in text.split(";") if code.strip()]
+    codes = [code.replace(" ", "").upper() for code in re.split(r"[;,]", text) if code.strip()]
     for code in codes:
         if not GHS.match(code):
-            raise Wrong(f"{code!r} is not a GHS code", "write GHS01 to GHS09, separated by semicolons.")
+            raise Wrong(
+                f"{code!r} is not a GHS code",
+                "write GHS01 to GHS09 or statements such as H222, separated by semicolons.",
+            )
     return ";".join(codes)
 
 

@@ -62,7 +62,7 @@ CONSUMABLES = (
     Column("expires_on", "expiry", about="2026-11-30, or 2026-11 for the last day of the month"),
     Column("location", "text"),
     Column("traits", "text", about="separated by `;`: sensor-safe, chlorinated, flammable ..."),
-    Column("hazards", "hazards", about="GHS codes separated by `;`: GHS02;GHS07"),
+    Column("hazards", "hazards", about="GHS codes separated by `;`: GHS02;GHS07, or statements: H222;H229"),
     Column("service_life_days", "count", about="how long an opened container may be used; blank: as long as its lot"),
     Column("note", "text"),
     Column("gtin", "gtin", about="the number of its barcode, so that a scan finds it"),
