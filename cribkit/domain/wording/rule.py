@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from cribkit.domain.wording.meaning import Judgement, Meaning
 from cribkit.domain.wording.tables import Family, Rule, kin, tables
 
@@ -405,9 +407,41 @@ def wordy(meaning: Meaning) -> frozenset[str]:
     return frozenset(part for word in plain for part in word.split() if part.isalpha() and part not in known.neutral)
 
 
+# Families that may stand in for each other, but are not the same thing: a line against one says nothing of the other.
+APART = frozenset(
+    {
+        ("wiping-rag", "wipe"),
+        ("wipe", "wet-wipe"),
+        ("penetrating-oil", "multi-purpose-spray"),
+        ("terminal-grease", "petroleum-jelly"),
+        ("power-steering-fluid", "central-hydraulic-fluid"),
+        ("open-end-wrench", "combination-wrench"),
+        ("ring-wrench", "combination-wrench"),
+    }
+)
+
+
 def forbidden(never: Meaning, item: Meaning) -> bool:
-    """Whether the item is what a `never` line means: in doubt it is."""
-    return judge(never, item).status != "none"
+    """Whether the item is what a `never` line means, or leaves open whether it is.
+
+    What the item says beyond the line does not free it; another family, or a stated attribute that differs, does.
+    """
+    return any(_forbids(line, one) for line in (never, *never.others) for one in (item, *item.members))
+
+
+def _forbids(never: Meaning, item: Meaning) -> bool:
+    if (never.family, item.family) in APART:
+        return False
+    if "cure" in dict(never.attributes) and "sensor-safe" in item.traits and "cure" not in dict(item.attributes):
+        item = replace(item, attributes=tuple(sorted({**dict(item.attributes), "cure": "neutral"}.items())))
+    named = {name for name, _ in never.attributes} | {"thread", "strength"}
+    kept = tuple(pair for pair in item.attributes if pair[0] in named or pair[0] in KEEPS_APART)
+    plain = replace(item, attributes=kept, traits=item.traits & never.traits, members=(), unread=())
+    return _judge_one(never, plain).status != "none"
+
+
+# What an item says without being asked that still tells its kind, as the bolt grade tells steel.
+KEEPS_APART = frozenset({"bolt_grade", "wool"})
 
 
 def told(family: str) -> Family | None:
