@@ -282,7 +282,8 @@ def spend_words(reading: Reading) -> None:
             said.used, said.how = True, "name" if word in reading.name else said.how
             said.became = ", ".join(f"{name} {value}" for name, value in says)
             for name, value in says:
-                reading.set(name, value)
+                if name != "~":
+                    reading.set(name, value)
             continue
         if said.negated and word not in (family.absorbs if family else ()):
             if (effect := known.effects.get(word)) and effect[0] == "+":

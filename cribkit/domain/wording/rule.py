@@ -166,6 +166,10 @@ def _attribute(name: str, value: str, has: str | None, need: Meaning, item: Mean
         has = implied(name, item)
     if name == "colour" and has is None and item.family == "threadlocker" and "strength" in dict(item.attributes):
         return None  # its strength has a colour of its own
+    if name == "material" and value == "paper" and has is None and item.family == "wipe" and "lint-free" not in item.traits:
+        return []
+    if name == "grade" and "wool" in dict(need.attributes):
+        return []  # its number says it
     if name == "grade" and has is None and (wool := dict(item.attributes).get("wool")):
         return ["fine may be 00 or 0"] if "fine" in value and wool in ("00", "0") else None
     if name == "material" and value == "steel" and has is None:
@@ -227,7 +231,7 @@ def same(name: str, asked: str, has: str, exact: bool = False) -> list[str] | No
         from cribkit.domain.wording.ratings import rated  # few items have one: start-up counts
 
         return rated(asked, has)
-    if name in ("range",):
+    if name in ("range", "area"):
         return _range(asked, has)
     if name == "gl" and set(asked.split(";")) & set(has.split(";")):
         return [f"it says GL-{has.replace(';', ' and GL-')}"]
@@ -352,6 +356,10 @@ IMPLIED_TRAITS = {
     "throttle-body-cleaner": frozenset({"throttle-body-safe"}),
     "maf-cleaner": frozenset({"residue-free"}),
     "crimping-pliers": frozenset({"ratcheting"}),
+    "anti-seize": frozenset({"high-temperature"}),
+    "ceramic-grease": frozenset({"high-temperature"}),
+    "exhaust-paste": frozenset({"high-temperature"}),
+    "exhaust-tape": frozenset({"high-temperature"}),
 }
 
 

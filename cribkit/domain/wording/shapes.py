@@ -45,6 +45,7 @@ from cribkit.domain.wording.stores import (
     packing,
     part,
     put_place,
+    ring,
     stud_tool,
     thread,
     tie,
@@ -104,6 +105,7 @@ SHAPES: dict[str, Callable[[Reading], None]] = {
     "part": part,
     "fuse": fuse,
     "wire": wire,
+    "clip": ring,
     "stud-tool": stud_tool,
     "drill": drill,
 }

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import dataclass
 from fractions import Fraction
 
@@ -19,6 +20,10 @@ SQUARES = {
 }
 _INCH_SQUARES = {number(inch.replace("-", " ")): inch for inch in SQUARES}
 _MM_SQUARES = {Fraction(mm): inch for inch, many in SQUARES.items() for mm in many}
+
+
+# .032 is thousandths of an inch: a millimetre has a nought before its point. Common practice.
+_THOU = re.compile(r"\.\d{3,4}")
 
 
 @dataclass(frozen=True, slots=True)
@@ -59,7 +64,8 @@ class Group:
         found = []
         for place, token in enumerate(self.tokens):
             written = "/" in token.text or token.values[0].startswith((".", "0."))
-            unit = units[place] or ("in" if written and "/" in token.values[0] else "")
+            inch = "/" in token.values[0] or _THOU.fullmatch(token.values[0])
+            unit = units[place] or ("in" if written and inch else "")
             if not unit:
                 unit = next((later for later in units[place + 1 :] if later), "") or next(
                     (earlier for earlier in reversed(units[:place]) if earlier), ""

@@ -438,7 +438,7 @@ def chem(reading: Reading) -> None:
     packing(reading)
 
 
-_AREA = re.compile(r"\b(\d+(?:\.\d+)?) ?(?:mm ?2\b|sq\.? ?mm|mm ?sq\b|sqmm)")
+_AREA = re.compile(r"\b((?:\d+(?:\.\d+)? ?(?:-|to) ?)?\d+(?:\.\d+)?) ?(?:mm ?2\b|sq\.? ?mm|mm ?sq\b|sqmm)")
 _AWG = re.compile(r"\b(\d{1,2}) ?(?:awg|gauge|ga|swg)\b|\bawg ?(\d{1,2})\b")
 _RATIO = re.compile(r"\b([234]) ?: ?1\b|\b([234]) to 1\b")
 
@@ -450,9 +450,10 @@ def wire(reading: Reading) -> None:
         found = pattern.search(plain)
         if found and (name != "ratio" or reading.family == "heat-shrink"):
             value = next(group for group in found.groups() if group)
+            value = f"{value.replace('to', '-').replace(' ', '').replace('-', ' - ')} mm2" if name == "area" else value
             reading.set(name, value)
             for token in reading.tokens:
-                if token.kind in ("num", "mixed", "numbered") and token.text.strip() and token.text.strip() in found[0]:
+                if token.kind in ("num", "mixed", "numbered", "teeth") and token.text.strip() and token.text.strip() in found[0]:
                     token.used = True
             for said in reading.words:
                 if said.text in ("awg", "gauge", "ga", "swg", "sq", "sqmm", "mm", "square mm"):
@@ -631,6 +632,17 @@ def fuse(reading: Reading) -> None:
     if found:
         reading.set("rating", "; ".join(sorted(rated(token) for token in found)))
     dims(reading)
+
+
+def ring(reading: Reading) -> None:
+    """A circlip: the diameter of its shaft or bore, in mm where no unit stands."""
+    bare = [token for token in reading.tokens if token.kind == "num" and not token.used and not token.unit]
+    if len(bare) == 1 and bare[0].values[0].replace(".", "").isdigit() and float(bare[0].values[0]) >= _LEAST_RING:
+        bare[0].unit = "mm"
+    any_numbers(reading)
+
+
+_LEAST_RING = 3
 
 
 def stud_tool(reading: Reading) -> None:

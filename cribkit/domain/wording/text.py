@@ -148,6 +148,7 @@ _SCAN = [
     (re.compile(r"\b([12])s(?=\s*mm\b)"), r"\g<1>5"),  # 1Smm
 ]
 _STUCK = [
+    (re.compile(r"(?<= )x(?=\d+(?:\.\d+)? ?m\b)"), "x "),  # 12mm x12m
     (re.compile(r"(?<=\d) ?in\.? (?=hex)"), '" '),  # 1 in. hex head is no internal hexagon
     (re.compile(r"\b([io])\. ?d\b\.?"), r"\1d"),  # I.D.
     (re.compile(r"\b(m\d{1,2}) ?- ?(?=\d?\.\d|[123] ?x)"), r"\1 x "),  # M8-1.25 x 40
