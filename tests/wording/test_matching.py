@@ -1,11 +1,15 @@
 """The rule for a match, on pairs written by hand and on the labelled sets: no dangerous match, ever."""
 
+import csv
+from collections.abc import Callable
+from pathlib import Path
+
 import pytest
 
 from cribkit.domain.wording import index_terms, judge, query_terms, read, read_item
 from tests.wording.by_hand import PAIRS
 from tests.wording.own import own_set
-from tests.wording.scorer import blind_set, reader_finder, score
+from tests.wording.scorer import Need, Stocked, blind_set, reader_finder, score, second_set
 
 
 @pytest.mark.parametrize(("need", "item", "verdict"), PAIRS, ids=[f"{need} | {item}" for need, item, _ in PAIRS])
@@ -22,10 +26,18 @@ def test_our_own_set_has_no_dangerous_match_and_few_misses() -> None:
     assert counts["refuse right"] >= 0.99 * counts["refuse"]
 
 
-def test_the_blind_set_has_no_dangerous_match() -> None:
-    items, needs = blind_set()
+@pytest.mark.parametrize("load", [blind_set, second_set], ids=["blind", "second"])
+def test_a_set_by_another_hand_has_no_dangerous_match(load: Callable[[], tuple[list[Stocked], list[Need]]]) -> None:
+    items, needs = load()
     total = score(needs, reader_finder(items))
     assert [miss for miss in total.misses if miss.startswith("dangerous")] == []
+
+
+def test_pairs_of_consumables_and_fasteners_are_judged_as_the_trade_would() -> None:
+    rows = list(csv.DictReader((Path(__file__).parent / "stores.csv").open(encoding="utf-8")))
+    told = [(row["need"], row["item"], row["verdict"]) for row in rows]
+    judged = [(a, b, judge(read(a, "consumable"), read_item(b, "consumable")).status) for a, b, _ in told]
+    assert judged == told
 
 
 def test_every_item_that_is_no_refusal_is_found_by_its_index_terms() -> None:

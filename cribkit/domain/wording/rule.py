@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import replace
 
 from cribkit.domain.wording.meaning import Judgement, Meaning
@@ -166,7 +167,13 @@ def _attribute(name: str, value: str, has: str | None, need: Meaning, item: Mean
         has = implied(name, item)
     if name == "colour" and has is None and item.family == "threadlocker" and "strength" in dict(item.attributes):
         return None  # its strength has a colour of its own
-    if name == "material" and value == "paper" and has is None and item.family == "wipe" and "lint-free" not in item.traits:
+    if (
+        name == "material"
+        and value == "paper"
+        and has is None
+        and item.family == "wipe"
+        and "lint-free" not in item.traits
+    ):
         return []
     if name == "grade" and "wool" in dict(need.attributes):
         return []  # its number says it
@@ -231,6 +238,8 @@ def same(name: str, asked: str, has: str, exact: bool = False) -> list[str] | No
         from cribkit.domain.wording.ratings import rated  # few items have one: start-up counts
 
         return rated(asked, has)
+    if name == "temperature":
+        return _reaches(asked, has)
     if name in ("range", "area"):
         return _range(asked, has)
     if name == "gl" and set(asked.split(";")) & set(has.split(";")):
@@ -244,6 +253,17 @@ def same(name: str, asked: str, has: str, exact: bool = False) -> list[str] | No
     if name in ("thread", "bolt_length"):
         return None
     return None
+
+
+def _reaches(asked: str, has: str) -> list[str] | None:
+    """Whether what stands the item's temperature stands the asked one: as hot, or as cold below nought."""
+    first, second = ([int(part) for part in _WHOLE.findall(text)] for text in (asked, has))
+    if not first or not second:
+        return ["temperature not clear"]
+    return [] if (min(second) <= min(first) if min(first) < 0 else max(second) >= max(first)) else None
+
+
+_WHOLE = re.compile(r"(?<!\d)-?\d+")
 
 
 def _words(asked: str, has: str, name: str) -> list[str] | None:

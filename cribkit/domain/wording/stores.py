@@ -105,7 +105,7 @@ def _thread_rest(reading: Reading) -> None:
             if 0.2 < float(lengths[0].mm) <= 3 and "pitch" not in reading.attributes:
                 reading.set("pitch", decimal(lengths[0].mm))
                 group.use()
-            elif "bolt_length" not in reading.attributes and group.tokens[0].unit:
+            elif "bolt_length" not in reading.attributes and (group.tokens[0].unit or "/" in group.tokens[0].text):
                 reading.set("bolt_length", lengths[0].text)
                 group.use()
         elif (
@@ -263,17 +263,21 @@ def glove(reading: Reading) -> None:
         reading.take(kind)
     if rated_class := reading.take("class"):
         reading.set("class", rated_class.values[0])
+        reading.family = "high-voltage-gloves"  # only these have classes
 
 
 _GRITTED = frozenset({"sandpaper", "abrasive-disc", "abrasive-belt", "scouring-pad"})
 _DISCS = frozenset({"50", "75", "76", "100", "115", "125", "150", "180", "230"})
 
 
+_ONLY_DISCS = frozenset({"50", "75", "76", "115", "125", "230"})  # no usual grits
+
+
 def _disc(reading: Reading) -> None:
     """A bare number that is a usual diameter of discs, beside a grit that is told as one."""
     numbers = [token for token in reading.tokens if token.kind == "num" and not token.used and not token.unit]
     told = any(token.kind == "grit" and not token.used for token in reading.tokens)
-    if told and len(numbers) == 1 and numbers[0].values[0] in _DISCS:
+    if len(numbers) == 1 and numbers[0].values[0] in (_DISCS if told else _ONLY_DISCS):
         numbers[0].unit = "mm"
 
 
@@ -335,6 +339,8 @@ def oil(reading: Reading) -> None:
         reading.attributes["dot"] = ";".join(
             sorted({*filter(None, reading.attributes.get("dot", "").split(";")), grade})
         )
+        if token.values[1].strip() in ("+", "plus"):
+            reading.set("dot_class", "plus")
         if "lv" in token.values[1]:
             reading.traits.add("low-viscosity")
         _more_dots(reading)
@@ -453,7 +459,11 @@ def wire(reading: Reading) -> None:
             value = f"{value.replace('to', '-').replace(' ', '').replace('-', ' - ')} mm2" if name == "area" else value
             reading.set(name, value)
             for token in reading.tokens:
-                if token.kind in ("num", "mixed", "numbered", "teeth") and token.text.strip() and token.text.strip() in found[0]:
+                if (
+                    token.kind in ("num", "mixed", "numbered", "teeth")
+                    and token.text.strip()
+                    and token.text.strip() in found[0]
+                ):
                     token.used = True
             for said in reading.words:
                 if said.text in ("awg", "gauge", "ga", "swg", "sq", "sqmm", "mm", "square mm"):

@@ -148,6 +148,9 @@ _SCAN = [
     (re.compile(r"\b([12])s(?=\s*mm\b)"), r"\g<1>5"),  # 1Smm
 ]
 _STUCK = [
+    (re.compile(r"\br[- ]?(134a|1234yf|744|404a)\b"), r"r\1"),
+    (re.compile(r"\b([ac]\d)(?=b\d\b)"), r"\1 "),  # A5B5
+    (re.compile(r"\bep(?=\d+w)"), "ep "),
     (re.compile(r"(?<= )x(?=\d+(?:\.\d+)? ?m\b)"), "x "),  # 12mm x12m
     (re.compile(r"(?<=\d) ?in\.? (?=hex)"), '" '),  # 1 in. hex head is no internal hexagon
     (re.compile(r"\b([io])\. ?d\b\.?"), r"\1d"),  # I.D.
