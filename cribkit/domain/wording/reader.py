@@ -196,11 +196,11 @@ _ALIKE = (("l", "i"), ("i", "l"), ("rn", "m"), ("m", "rn"), ("vv", "w"), ("cl", 
 
 def _rescanned(word: str) -> str:
     """The one known word that this is when a letter was taken for one that looks like it: hlgh is high."""
-    if len(word) < 4 or not word.isalpha():
+    if len(word) < 3 or not word.isalpha():
         return ""
     known = tables()
     found = set()
-    for wrong, right in _ALIKE:
+    for wrong, right in _ALIKE if len(word) > 3 else _ALIKE[:2]:
         for at in range(len(word)):
             if word.startswith(wrong, at):
                 other = word[:at] + right + word[at + len(wrong) :]
@@ -211,7 +211,11 @@ def _rescanned(word: str) -> str:
 
 def _same_sense(word: str, hit: str) -> bool:
     before, after = _OPPOSITE.match(word), _OPPOSITE.match(hit)
-    return (before[0] if before else "") == (after[0] if after else "") and hit not in _CONTRARY
+    if hit in _CONTRARY:
+        return False
+    if after and not before and hit[after.end() :] not in tables().known:
+        return True  # the antiseize of which there is no "seize"
+    return (before[0] if before else "") == (after[0] if after else "")
 
 
 # Words that differ by a letter or two from their opposite: written out or not at all.
@@ -289,6 +293,9 @@ def spend_words(reading: Reading) -> None:
             if (effect := known.effects.get(word)) and effect[0] == "+":
                 said.used = True
                 reading.traits.add(f"not-{effect[1]}")
+            elif effect and effect[0] != "~":
+                said.used = True
+                reading.traits.add(f"not-{effect[0]}={effect[1]}")
             else:
                 said.how = "unread"
         elif word in reading.name:

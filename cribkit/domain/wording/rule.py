@@ -179,6 +179,8 @@ def _attribute(name: str, value: str, has: str | None, need: Meaning, item: Mean
         return []  # its number says it
     if name == "grade" and has is None and (wool := dict(item.attributes).get("wool")):
         return ["fine may be 00 or 0"] if "fine" in value and wool in ("00", "0") else None
+    if name == "finish" and has is None and dict(item.attributes).get("material") == "stainless":
+        return None
     if name == "material" and value == "steel" and has is None:
         return []
     if has is None and name == "dims":
@@ -281,7 +283,7 @@ def _words(asked: str, has: str, name: str) -> list[str] | None:
 
 
 # A word that makes another part of the one that a need names: the gasket of the EGR cooler is not that of the EGR.
-OTHER_PART = frozenset({"cooler", "outlet", "return", "feed", "elbow", "bypass", "adapter", "intermediate"})
+OTHER_PART = frozenset({"plenum", "cooler", "outlet", "return", "feed", "elbow", "bypass", "adapter", "intermediate"})
 
 
 def _older(one: str, given: set[str]) -> bool:

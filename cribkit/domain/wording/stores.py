@@ -439,8 +439,15 @@ def lock(reading: Reading) -> None:
             reading.set("strength", strength)
 
 
+_FROST = re.compile(r"(?<![\d\w])-\s?(\d{2})\b")
+
+
 def chem(reading: Reading) -> None:
     """A chemical: its pack does not matter, its traits are words."""
+    if reading.family == "washer-fluid" and (found := _FROST.search(reading.text)):
+        reading.set("temperature", f"-{found[1]}c")
+        for token in reading.tokens:
+            token.used = token.used or found[1] in token.text
     packing(reading)
 
 
@@ -615,11 +622,12 @@ _PINS = re.compile(r"\b([2-8])[ -]?(?:pin|p|terminal|way|pole)s?\b")
 
 def _coded(reading: Reading, pattern: re.Pattern[str], name: str) -> None:
     """An attribute that the whole text tells by its form; the pieces that it is made of are read with it."""
-    plain = tidy(reading.text)
+    plain = reading.text.lower() if name == "bulb" else tidy(reading.text)
     if found := pattern.search(plain):
         reading.set(name, (found[1] if pattern.groups else found[0]).replace(" ", ""))
         for token in reading.tokens:
-            if not token.used and token.kind not in ("power", "stop") and token.text.strip() in found[0]:
+            watts = name == "bulb" and token.kind == "power" and token.text.strip() in found[0]
+            if watts or (not token.used and token.kind not in ("power", "stop") and token.text.strip() in found[0]):
                 token.used = True
         for said in reading.words:
             if said.text in found[0].split() or (said.text in found[0] and len(said.text) < 3):
@@ -636,7 +644,7 @@ def fuse(reading: Reading) -> None:
                 reading.set("bulb", code)
     if reading.family == "relay":
         _coded(reading, _PINS, "pins")
-    found = [token for token in reading.tokens if token.kind == "power"]
+    found = [token for token in reading.tokens if token.kind == "power" and not token.used]
     for token in found:
         token.used = True
     if found:

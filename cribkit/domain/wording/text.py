@@ -133,6 +133,7 @@ _SCAN = [
     (re.compile(r"(?<=\d)o(?=\d|\s*mm\b|\s*pt\b|\s*nm\b|\b)"), "0"),  # 1O mm -> 10 mm, E1O, T3O
     (re.compile(r"(?<=\dw)(?=\d)"), "-"),  # 5w30
     (re.compile(r"\bo(?=[.,]\d)"), "0"),  # O.5
+    (re.compile(r"\b[il|](?=[.,]\d)"), "1"),  # l.25
     (re.compile(r"\b([et]|tx|m|ph|pz)[il](?=\d\b)"), r"\g<1>1"),  # El0 -> E10
     (re.compile(r"\b([et])[il][o](?=\b)"), r"\g<1>10"),  # ElO -> E10
     (re.compile(r"\b[il|](?=[\d]\s*(?:mm|pt|dr)\b)"), "1"),  # l0mm -> 10mm
