@@ -29,12 +29,30 @@ def reread(connection: sqlite3.Connection) -> None:
 def set_meaning(
     connection: sqlite3.Connection, tag: str, kind: str, description: str, contents: str, traits: str, hazards: str
 ) -> None:
-    """Understand one item anew and store its meaning and terms."""
+    """Understand one item anew and store its meaning and terms. A torque wrench is what its columns say."""
     from cribkit.domain.wording import index_terms, read_item
 
+    if kind == "wrench":
+        description = columns_told(connection, tag) or description
     meaning = read_item(description, "consumable" if kind == "consumable" else "tool", contents, traits, hazards)
     connection.execute("UPDATE item SET meaning = ? WHERE tag = ?", (meaning.to_json(), tag))
     connection.execute("DELETE FROM item_term WHERE tag = ?", (tag,))
     connection.executemany(
         "INSERT INTO item_term (term, tag) VALUES (?, ?)", [(term, tag) for term in sorted(index_terms(meaning))]
     )
+
+
+def columns_told(connection: sqlite3.Connection, tag: str) -> str:
+    """The columns of a torque wrench as a description: people seldom write range, unit and square into its words."""
+    from cribkit.domain.wording import wrench_description
+
+    row = connection.execute(
+        "SELECT mechanism, range_min, range_max, unit, drive, second_unit, second_min, second_max "
+        "FROM wrench WHERE tag = ?",
+        (tag,),
+    ).fetchone()
+    if row is None:
+        return ""
+    mechanism, low, high, unit, drive, unit2, low2, high2 = row
+    second = f"{low2:g}-{high2:g} {unit2}" if unit2 and low2 is not None and high2 is not None else ""
+    return wrench_description("", mechanism, f"{low:g}", f"{high:g}", unit, drive, second)

@@ -186,10 +186,10 @@ def put_item(crib: Crib, item: SeedItem, done: Loaded) -> bool:
     if known and known[1] == row["condition"]:
         row["condition"] = known[0]  # the files say nothing new: what happened since stands
     new = put(crib, "item", "tag", row, done)
-    if new or any(change.column in READ_FROM for change in done.changes[seen:]):
-        set_meaning(crib.connection, item.tag, *(str(row[column]) for column in READ_FROM))
     if item.wrench:
         put(crib, "wrench", "tag", wrench_row(item.tag, item.wrench), done)
+    if new or item.wrench or any(change.column in READ_FROM for change in done.changes[seen:]):
+        set_meaning(crib.connection, item.tag, *(str(row[column]) for column in READ_FROM))
     if item.consumable:
         put(crib, "consumable", "tag", consumable_row(item.tag, item.consumable), done)
     if known is None or known[1] != item.condition:
