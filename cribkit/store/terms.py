@@ -33,7 +33,7 @@ def set_meaning(
     from cribkit.domain.wording import index_terms, read_item
 
     if kind == "wrench":
-        description = columns_told(connection, tag) or description
+        description = columns_told(connection, tag, description) or description
     meaning = read_item(description, "consumable" if kind == "consumable" else "tool", contents, traits, hazards)
     connection.execute("UPDATE item SET meaning = ? WHERE tag = ?", (meaning.to_json(), tag))
     connection.execute("DELETE FROM item_term WHERE tag = ?", (tag,))
@@ -42,8 +42,12 @@ def set_meaning(
     )
 
 
-def columns_told(connection: sqlite3.Connection, tag: str) -> str:
-    """The columns of a torque wrench as a description: people seldom write range, unit and square into its words."""
+def columns_told(connection: sqlite3.Connection, tag: str, description: str) -> str:
+    """The columns of a torque wrench as a description: people seldom write range, unit and square into its words.
+
+    That it measures angle is the one thing that only its words tell.
+    """
+    from cribkit.domain.torque.wrench import ANGLE
     from cribkit.domain.wording import wrench_description
 
     row = connection.execute(
@@ -55,4 +59,5 @@ def columns_told(connection: sqlite3.Connection, tag: str) -> str:
         return ""
     mechanism, low, high, unit, drive, unit2, low2, high2 = row
     second = f"{low2:g}-{high2:g} {unit2}" if unit2 and low2 is not None and high2 is not None else ""
-    return wrench_description("", mechanism, f"{low:g}", f"{high:g}", unit, drive, second)
+    told = wrench_description("", mechanism, f"{low:g}", f"{high:g}", unit, drive, second)
+    return f"{told}, angle" if ANGLE.search(description) else told
