@@ -47,7 +47,7 @@ def columns_told(connection: sqlite3.Connection, tag: str, description: str) -> 
 
     That it measures angle is the one thing that only its words tell.
     """
-    from cribkit.domain.torque.wrench import ANGLE
+    from cribkit.domain.procedure.checks import measures_angles
     from cribkit.domain.wording import wrench_description
 
     row = connection.execute(
@@ -60,4 +60,4 @@ def columns_told(connection: sqlite3.Connection, tag: str, description: str) -> 
     mechanism, low, high, unit, drive, unit2, low2, high2 = row
     second = f"{low2:g}-{high2:g} {unit2}" if unit2 and low2 is not None and high2 is not None else ""
     told = wrench_description("", mechanism, f"{low:g}", f"{high:g}", unit, drive, second)
-    return f"{told}, angle" if ANGLE.search(description) else told
+    return f"{told}, angle" if measures_angles(description) else told
