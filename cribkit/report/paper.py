@@ -14,12 +14,13 @@ CAUTION = (
 
 STYLE = """
 :root { font: 15px/1.35 system-ui, sans-serif; color: #000; background: #fff; }
-body { max-width: 52rem; margin: 0 auto; padding: 0.75rem; }
+body { max-width: 52rem; margin: 0 auto; padding: 0.75rem; overflow-wrap: break-word; }
 h1 { font-size: 1.35rem; margin: 0 0 .3rem; }
 h2 { font-size: 1.05rem; margin: 1.1rem 0 .3rem; border-bottom: 2px solid #000; }
 table { border-collapse: collapse; width: 100%; }
 th, td { border: 1px solid #555; padding: .25rem .4rem; text-align: left; }
-th, td { vertical-align: top; overflow-wrap: break-word; }
+th, td { vertical-align: top; }
+.long { overflow-wrap: anywhere; }
 th { background: #eee; }
 .verdict { border: 3px solid #000; padding: .4rem .6rem; font-weight: bold; font-size: 1.15rem; }
 .box { width: 1.1rem; height: 1.1rem; border: 1.5px solid #000; display: inline-block; }
@@ -31,6 +32,9 @@ th { background: #eee; }
 @media print { @page { size: A4; margin: 12mm; } body { max-width: none; padding: 0; font-size: 10pt; }
   tr, .verdict { break-inside: avoid; } h2 { break-after: avoid; } }
 """
+
+
+LONG = 24  # characters: no word of the trade is longer
 
 
 class Markup(str):
@@ -47,6 +51,15 @@ def html(value: object) -> str:
     from html import escape
 
     return value if isinstance(value, Markup) else escape("" if value is None else str(value))
+
+
+def flowing(value: object) -> str:
+    """A value as HTML in which a very long word may break: else it would push a table over the edge of a phone."""
+    if isinstance(value, Markup):
+        return value
+    import re
+
+    return re.sub(rf"[^\s-]{{{LONG},}}", lambda word: f'<span class="long">{word[0]}</span>', html(value))
 
 
 def page(title: str, parts: Iterable[str], style: str = "") -> str:
@@ -67,21 +80,21 @@ def heading(text: str) -> Markup:
 
 def paragraph(text: object, kind: str = "") -> Markup:
     """A paragraph, with a class of the style."""
-    return Markup(f'<p class="{html(kind)}">{html(text)}</p>' if kind else f"<p>{html(text)}</p>")
+    return Markup(f'<p class="{html(kind)}">{flowing(text)}</p>' if kind else f"<p>{flowing(text)}</p>")
 
 
 def table(columns: Sequence[object], rows: Iterable[Sequence[object]]) -> Markup:
     """A table; cells are escaped unless they are markup."""
     head = "".join(f"<th>{html(name)}</th>" for name in columns)
-    body = "\n".join("<tr>" + "".join(f"<td>{html(value)}</td>" for value in row) + "</tr>" for row in rows)
+    body = "\n".join("<tr>" + "".join(f"<td>{flowing(value)}</td>" for value in row) + "</tr>" for row in rows)
     return Markup(f"<table><thead><tr>{head}</tr></thead>\n<tbody>{body}</tbody></table>")
 
 
 def bullets(texts: Iterable[object]) -> Markup:
     """A list."""
-    return Markup("<ul>" + "".join(f"<li>{html(text)}</li>" for text in texts) + "</ul>")
+    return Markup("<ul>" + "".join(f"<li>{flowing(text)}</li>" for text in texts) + "</ul>")
 
 
 def lines(texts: Iterable[object]) -> Markup:
     """Several lines in one cell."""
-    return Markup("<br>".join(map(html, texts)))
+    return Markup("<br>".join(map(flowing, texts)))
