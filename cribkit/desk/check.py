@@ -11,7 +11,7 @@ from dataclasses import replace
 from cribkit.desk.candidates import Finder
 from cribkit.desk.consumable_needs import ConsumablePlan, consumable_line, plan_consumable, stock_of
 from cribkit.desk.reaching import Reacher
-from cribkit.desk.results import Check, ConsumableLine, Pick, Status, ToolLine, TorqueLine
+from cribkit.desk.results import Check, ConsumableLine, Pick, Status, StepLine, ToolLine, TorqueLine
 from cribkit.desk.tool_needs import ToolPlan, plan_tool, tool_line
 from cribkit.desk.torque_needs import TorquePlan, plan_torque, torque_line
 from cribkit.desk.understanding import Understanding
@@ -46,6 +46,8 @@ def check(crib: Crib, procedures: Sequence[Procedure], on: dt.date, guard: Guard
     torque_lines = tuple(
         torque_line(plan, sharing.chosen[len(tools) + at], takers, by_tag) for at, plan in enumerate(torques)
     )
+    if guard:
+        torque_lines = tuple(line._replace(warnings=(*line.warnings, *guarded(line, guard))) for line in torque_lines)
     consumable_lines = ration_out(plans, on)
     told: tuple[str, ...] = ()
     if angled:
@@ -141,6 +143,19 @@ def shelf(location: str) -> tuple[tuple[bool, int, str], ...]:
     """Shelf order: numbers as numbers, so that A2 comes before A10; what has no place comes last."""
     parts = re.findall(r"\d+|\D+", location) or ["\uffff"]
     return tuple((part.isdigit(), int(part) if part.isdigit() else 0, part) for part in parts)
+
+
+def guarded(line: TorqueLine, guard: Guard) -> Iterable[str]:
+    """With a guard, how much of the tolerance each wrench uses; its inverse is the accuracy ratio."""
+    if line.status is not Status.READY:
+        return
+    given = f"guard of {100 * guard.uncertainty:g} %"
+    for used in dict.fromkeys(step.coverage for step in (*line.steps, StepLine("", line.coverage))):
+        if used and used.uses_of_tolerance and used.accuracy_ratio:
+            share, ratio = f"{100 * used.uses_of_tolerance:.0f} %", f"{used.accuracy_ratio:.2g} to 1"
+            yield f"{given} kept: {used.tag} uses {share} of the tolerance ({ratio})"
+        elif used and line.spec.low_nm is None and line.spec.high_nm is None:
+            yield f"no tolerance is stated, so the {given} has nothing to keep {used.tag} clear of"
 
 
 def notes(tools: Iterable[ToolLine], consumables: Iterable[ConsumableLine], sharing: Sharing) -> Iterable[str]:

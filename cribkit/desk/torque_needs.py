@@ -15,7 +15,7 @@ from cribkit.domain.procedure import TorqueNeed
 from cribkit.domain.procedure.model import LEFT_HAND
 from cribkit.domain.stock.sharing import Call
 from cribkit.domain.torque import REASONS, Coverage, Guard, Offset, Spec, Wanted, Wrench, cover, rank
-from cribkit.domain.torque.asked import same
+from cribkit.domain.torque.asked import Step, StepKind, same
 
 MOST_OPTIONS = 400  # ways to do one torque that the sharing looks at
 
@@ -177,7 +177,12 @@ def torque_line(
 
 
 def corrections(plan: TorquePlan) -> Iterator[str]:
-    """A word about the offset adapter's work on the setting."""
+    """What the setting leaves out, and the offset adapter's work on it."""
+    if plan.spec.prevailing:
+        yield (
+            "the setting leaves out the prevailing torque: measure it on the job, add it to the setting, and see that "
+            "the sum lies in the wrench's usable range"
+        )
     reach = plan.need.reach
     if reach is None or not reach.offset_mm:
         return
@@ -194,9 +199,15 @@ def step_lines(plan: TorquePlan, option: Option | None) -> tuple[StepLine, ...]:
     """Each step with the coverage of its torque."""
     by_wanted = dict(zip(plan.spec.torques, option.coverages, strict=True)) if option else {}
     return tuple(
-        StepLine(step.text, next((c for w, c in by_wanted.items() if step.wanted and same(w, step.wanted)), None))
+        StepLine(step_text(step), next((c for w, c in by_wanted.items() if step.wanted and same(w, step.wanted)), None))
         for step in plan.spec.steps
     )
+
+
+def step_text(step: Step) -> str:
+    """The step as written; an angle or part of a turn is turned on from where the step before it ended."""
+    onward = step.kind in (StepKind.ANGLE, StepKind.TURN) and step.text[:1].isdigit()
+    return f"+{step.text}" if onward else step.text
 
 
 def wrench_pick(wrench: Wrench) -> Pick:

@@ -5,7 +5,8 @@ from __future__ import annotations
 from textwrap import fill
 
 from cribkit.desk.wrenches import Chart, Covering, Mark, Row
-from cribkit.domain.torque import Coverage, Scale, Usable, Wrench
+from cribkit.domain.torque import Coverage, Guard, Scale, Usable, Wrench
+from cribkit.domain.torque.guard import narrowed
 from cribkit.report.answer import Answer, Listing
 from cribkit.report.forms import as_table
 
@@ -198,7 +199,7 @@ def covers_text(found: Covering, width: int) -> str:
     return "\n\n".join(parts)
 
 
-YES = ("tag", "set to", "applies, N·m", "scale", "tolerance", "due", "where", "note")
+YES = ("tag", "set to", "applies\nN·m", "scale", "of\ntol.", "due", "where", "note")
 RANGE = ("below-range", "above-range")
 
 
@@ -212,25 +213,35 @@ def headline(found: Covering) -> str:
     spec = found.spec
     low, high = (None if one is None else f"{one:.4g}" for one in (spec.low_nm, spec.high_nm))
     band = f", {low or 'any'} to {high or 'any'} N·m" if low or high else ", no tolerance stated"
+    guard = found.question.guard
+    if guard and (low or high):
+        low, high = (None if one is None else f"{one:.4g}" for one in kept(found, guard))
+        band += f", with the guard {low or 'any'} to {high or 'any'}"
     count = sum(one.covers for one in found.coverages)
     verdict = f"{count} of {len(found.coverages)} wrenches cover it" if count else "No wrench covers it"
     return f"{spec.text}: {spec.target_nm:.4g} N·m{band}. {verdict} on {found.on.isoformat()}."
 
 
+def kept(found: Covering, guard: Guard) -> tuple[float | None, float | None]:
+    """What the guard leaves of the band."""
+    spec = found.spec
+    return narrowed(spec.low_nm, spec.target_nm, spec.high_nm, guard)
+
+
 def yes_row(coverage: Coverage, found: Covering) -> tuple[object, ...]:
     """One wrench that covers."""
     wrench = found.wrenches[coverage.tag]
-    adapters = f"{coverage.adapters} adapter" + ("s" if coverage.adapters > 1 else "") if coverage.adapters else ""
+    adapters = f"{coverage.adapters}\nadapter" + ("s" if coverage.adapters > 1 else "") if coverage.adapters else ""
     used = coverage.uses_of_tolerance
     return (
         coverage.tag,
         f"{coverage.setting:.6g} {coverage.setting_unit}",
         f"{coverage.applied_low_nm:.4g}-{coverage.applied_high_nm:.4g}",
         f"{coverage.position_pct:.0f} %",
-        f"uses {100 * used:.0f} %" if used else "",
+        f"{100 * used:.0f} %" if used else "",
         wrench.due,
         place(wrench),
-        "; ".join([*([adapters] if adapters else []), *coverage.why]),
+        "\n".join([*([adapters] if adapters else []), "; ".join(coverage.why)]).strip(),
     )
 
 

@@ -9,6 +9,7 @@ import pytest
 
 from cribkit.desk.check import check, shelf
 from cribkit.desk.results import Check, Status
+from cribkit.domain.torque import Guard
 from tests.desk.world import DAY, consumable, crib_of, job, tool, torque
 
 SOCKET = "S8,SKT 1/4DR 8MM 6PT,1,A1,ok,,"
@@ -267,3 +268,38 @@ def test_pieces_of_a_liquid_are_whole_containers(tmp_path: Path) -> None:
 
 def test_shelves_are_in_the_order_of_their_numbers() -> None:
     assert sorted(["A10-1", "A2-10", "A2-9", "", "B1"], key=shelf) == ["A2-9", "A2-10", "A10-1", "B1", ""]
+
+
+def test_a_prevailing_torque_that_nobody_knows_yet_is_said_to_be_left_out(tmp_path: Path) -> None:
+    result = checked(tmp_path, torque("10 N·m + prevailing torque", tolerance="10 %"), tools=SOCKET, wrenches=CLICK)
+    assert result.torques[0].warnings == (
+        "the setting leaves out the prevailing torque: measure it on the job, add it to the setting, and see that "
+        "the sum lies in the wrench's usable range",
+    )
+
+
+def test_a_prevailing_torque_that_is_stated_is_in_the_setting(tmp_path: Path) -> None:
+    """AC 43.13-1B page 7-43: final torque = drag + desired torque."""
+    body = torque("10 N·m + 2 N·m prevailing torque", tolerance="10 %")
+    line = checked(tmp_path, body, tools=SOCKET, wrenches=CLICK).torques[0]
+    assert line.coverage is not None
+    assert (line.coverage.setting, line.warnings) == (12, ())
+
+
+def test_an_angle_is_turned_on_from_the_step_before(tmp_path: Path) -> None:
+    body = torque("10 N·m", tolerance="10 %", steps=["10 N·m", "+1/4 turn", "60 degrees", "loosen 360°"])
+    gauge = tool("angle gauge")
+    line = checked(tmp_path, gauge + body, tools=SOCKET, wrenches=CLICK).torques[0]
+    assert [step.text for step in line.steps] == ["10 N·m", "+1/4 turn", "+60 degrees", "loosen 360°"]
+
+
+def test_with_a_guard_the_card_says_how_much_of_the_tolerance_the_wrench_uses(tmp_path: Path) -> None:
+    with crib_of(tmp_path, SOCKET, CLICK) as crib:
+        done = check(crib, (job(torque("10 N·m", tolerance="10 %")),), DAY, Guard(0.01))
+        # 10/1.04 to 10/0.96 N·m applied, of 9 to 11 N·m allowed: 0.801/2 = 40 %
+        assert done.torques[0].warnings == ("guard of 1 % kept: TW1 uses 40 % of the tolerance (2.5 to 1)",)
+        bare = check(crib, (job(torque("10 N·m")),), DAY, Guard(0.01))
+        assert bare.torques[0].warnings == (
+            "no tolerance is stated, so the guard of 1 % has nothing to keep TW1 clear of",
+        )
+        assert check(crib, (job(torque("10 N·m", tolerance="10 %")),), DAY).torques[0].warnings == ()
