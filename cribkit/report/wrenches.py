@@ -88,7 +88,7 @@ def list_row(row: Row) -> tuple[object, ...]:
 
 def short_listing(rows: tuple[Row, ...]) -> Listing:
     """What fits on a terminal."""
-    columns = ("tag", "kind", "usable range", "mark", "±%", "drive", "due", "where")
+    columns = ("tag", "kind", "usable\nrange", "mark", "±%", "drive", "due", "where")
     return Listing(columns, tuple(short_row(row) for row in rows), "No torque wrenches in the crib.")
 
 

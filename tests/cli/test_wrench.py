@@ -94,18 +94,10 @@ COVERS = """\
 89 in-lb (10 N·m): 10.06 N·m, 9.05 to 11.06 N·m. 2 of 6 wrenches cover it on
 2026-11-25.
 
-<<<<<<< HEAD
 tag   set to    applies, N·m  scale  tolerance  due         where  note
 ----  --------  ------------  -----  ---------  ----------  -----  ----
 TW-2  89 in-lb  9.669-10.47   44 %   uses 40 %  2027-03-02  C1
 TW-1  10 N·m    9.615-10.42   40 %   uses 40 %  2027-03-02  C1
-=======
-tag    set to    applies      scale    of      due         where    note
-                 N·m                   tol.
------  --------  -----------  -------  ------  ----------  -------  ------
-TW-2   89 in-lb  9.669-10.47  44 %     40 %    2027-03-02  C1
-TW-1   10 N·m    9.615-10.42  40 %     40 %    2027-03-02  C1
->>>>>>> cf71d37 (Say on the card what a guard leaves, what a prevailing torque adds, and that an angle is turned on; keep numbers of covers whole at 80 columns)
 
 below-range: TW-3, TW-5
 out of range, and more: TW-6, TW-4

@@ -200,7 +200,8 @@ def torque_wrench(row: Row) -> SeedItem:
 def described(wrench: SeedWrench) -> str:
     """The description of a torque wrench whose row has none."""
     drive = f", {wrench.drive} drive" if wrench.drive else ""
-    return f"{wrench.mechanism} torque wrench {wrench.range_min:g}-{wrench.range_max:g} {wrench.unit}{drive}"
+    low = "" if wrench.range_min == wrench.range_max else f"{wrench.range_min:g}-"
+    return f"{wrench.mechanism} torque wrench {low}{wrench.range_max:g} {wrench.unit}{drive}"
 
 
 def consumable(row: Row) -> SeedItem:
