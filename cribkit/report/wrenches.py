@@ -88,7 +88,7 @@ def list_row(row: Row) -> tuple[object, ...]:
 
 def short_listing(rows: tuple[Row, ...]) -> Listing:
     """What fits on a terminal."""
-    columns = ("tag", "kind", "usable\nrange", "mark", "±%", "drive", "due", "where")
+    columns = ("tag", "kind", "usable range", "mark", "±%", "drive", "due", "where")
     return Listing(columns, tuple(short_row(row) for row in rows), "No torque wrenches in the crib.")
 
 
@@ -199,7 +199,7 @@ def covers_text(found: Covering, width: int) -> str:
     return "\n\n".join(parts)
 
 
-YES = ("tag", "set to", "applies\nN·m", "scale", "of\ntol.", "due", "where", "note")
+YES = ("tag", "set to", "applies, N·m", "scale", "tolerance", "due", "where", "note")
 RANGE = ("below-range", "above-range")
 
 
@@ -231,17 +231,17 @@ def kept(found: Covering, guard: Guard) -> tuple[float | None, float | None]:
 def yes_row(coverage: Coverage, found: Covering) -> tuple[object, ...]:
     """One wrench that covers."""
     wrench = found.wrenches[coverage.tag]
-    adapters = f"{coverage.adapters}\nadapter" + ("s" if coverage.adapters > 1 else "") if coverage.adapters else ""
+    adapters = f"{coverage.adapters} adapter" + ("s" if coverage.adapters > 1 else "") if coverage.adapters else ""
     used = coverage.uses_of_tolerance
     return (
         coverage.tag,
         f"{coverage.setting:.6g} {coverage.setting_unit}",
         f"{coverage.applied_low_nm:.4g}-{coverage.applied_high_nm:.4g}",
         f"{coverage.position_pct:.0f} %",
-        f"{100 * used:.0f} %" if used else "",
+        f"uses {100 * used:.0f} %" if used else "",
         wrench.due,
         place(wrench),
-        "\n".join([*([adapters] if adapters else []), "; ".join(coverage.why)]).strip(),
+        "; ".join([*([adapters] if adapters else []), *coverage.why]),
     )
 
 
