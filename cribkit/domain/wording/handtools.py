@@ -297,6 +297,8 @@ def _genders(reading: Reading, squares: list[Token]) -> list[str]:
             said += [token.gender] if token.gender else []
         elif token.kind == "word" and token.text in _ENDS:
             said.append(_ENDS[token.text])
+    if not said and len(squares) == 2:
+        return _by_use(reading, squares)
     if len(said) > len(squares):
         return ["?" for _ in squares]
     if len(said) == 1 and len(squares) == 2:
@@ -306,6 +308,27 @@ def _genders(reading: Reading, squares: list[Token]) -> list[str]:
             else _one_gender(reading, squares, said[0])
         )
     return [*said, *("" for _ in squares)][: len(squares)]
+
+
+# What an adapter's female end goes on, and what goes on its male end.
+_DRIVES = frozenset({"ratchet", "ratchets", "handle", "bar", "breaker", "wrench", "gun", "torque", "impact"})
+_DRIVEN = frozenset({"sockets", "skts", "extensions"})
+
+
+def _by_use(reading: Reading, squares: list[Token]) -> list[str]:
+    """The ends told by use: 3/8 sockets on a 1/2 ratchet."""
+    found = []
+    for one in squares:
+        place = next(place for place, token in enumerate(reading.tokens) if token is one)
+        nearest = [token.text for token in reading.tokens[place + 1 : place + 4] if token.kind in ("word", "num")]
+        ends = ("f" if text in _DRIVES else "m" if text in _DRIVEN else "" for text in _until_number(nearest))
+        found.append(next((end for end in ends if end), ""))
+    return found if "" in found or len(set(found)) == 2 else ["", ""]
+
+
+def _until_number(texts: list[str]) -> list[str]:
+    stop = next((place for place, text in enumerate(texts) if text[:1].isdigit()), len(texts))
+    return texts[:stop]
 
 
 def _between(reading: Reading, squares: list[Token]) -> bool:

@@ -82,6 +82,8 @@ def settle(reading: Reading) -> None:
         family = "lobe-wrench"
     elif family == "socket" and (tip or reading.has("insidehex", "sixlobe", "triplesquare", "phillips", "slotted")):
         family = "bit-socket"
+    elif family == "extension" and not drive and reading.has("hex", "shank"):
+        family = "bit-extension"
     elif family == "ratcheting-wrench" and drive and not _has_size(reading):
         family = "ratchet"
     elif (

@@ -199,7 +199,7 @@ def tidy(text: str) -> str:
     plain = " ".join(plain.split()).rstrip(" .,;")
     for pattern, better in _SCAN:
         plain = pattern.sub(better, plain)
-    if "multipl" in plain:
+    if "mult" in plain:
         plain = _RATIO.sub(r" ratio\1 ", plain)
     plain = _INITIALS.sub(lambda found: found[0].replace(".", ""), plain)
     for pattern, better in _STUCK:
