@@ -1,4 +1,4 @@
-"""Words that nobody knows: passed over where they cannot matter, a doubt where they could. Common practice, no source."""
+"""Words that nobody knows: passed over where they cannot matter, a doubt where they could. Common practice."""
 
 import pytest
 

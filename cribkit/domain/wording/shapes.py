@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
+from cribkit.domain.wording.context import listed
 from cribkit.domain.wording.handtools import (
     PROFILES,
     TIPPED,
@@ -276,7 +277,7 @@ def finish(reading: Reading) -> None:
     if reading.attributes.pop("drive2", "") and shape not in ("adapter", "multiplier"):
         reading.doubts.append("two drives")
     _depth(reading, shape)
-    _own_sense(reading)
+    _own_sense(reading, shape)
     if shape in TIPPED and shape != "set-bit":
         profile(reading)
     if reading.family == "bit-set" and reading.attributes.get("dims") == USUAL_SHANK:
@@ -323,7 +324,7 @@ _DISPLAYS = {
 }
 
 
-def _own_sense(reading: Reading) -> None:
+def _own_sense(reading: Reading, shape: str) -> None:
     """Words that mean something else on some families."""
     if reading.family in ("caliper", "depth-gauge"):
         words = {said.word for said in reading.words}
@@ -341,6 +342,8 @@ def _own_sense(reading: Reading) -> None:
         and "length" not in reading.attributes
     ):
         reading.doubts.append("a length in words only")
+    if reading.kind == "tool" and shape in listed("closed"):
+        reading.attributes.pop("colour", None)
     if reading.family == "lobe-wrench":
         reading.attributes.pop("side", None)
     if reading.family == "crowfoot" and any(said.word in ("openend", "open") for said in reading.words):

@@ -51,6 +51,9 @@ class Length:
         return mm_of(self.text)
 
 
+LARGEST_BARE_INCH = 2  # a whole number up to this beside a fraction is in inches: 15/16 x 1
+
+
 @dataclass(slots=True)
 class Group:
     """Numbers that stand together: one alone, "10 x 11" (by), "8-16 mm" (range), "3/8 to 1/4"."""
@@ -70,6 +73,8 @@ class Group:
                 unit = next((later for later in units[place + 1 :] if later), "") or next(
                     (earlier for earlier in reversed(units[:place]) if earlier), ""
                 )
+            if not unit and self.relation and number(token.values[0]) <= LARGEST_BARE_INCH:
+                unit = "in" if any("/" in other.values[0] for other in self.tokens) else ""
             found.append(Length(number(token.values[0]), unit))
         return found
 

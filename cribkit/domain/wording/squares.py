@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from itertools import pairwise
+
 from cribkit.domain.wording.lexer import Token
 from cribkit.domain.wording.measure import number
 from cribkit.domain.wording.reading import Reading
@@ -38,6 +40,8 @@ def _number_before(tokens: list[Token], place: int) -> Token | None:
     while place >= 0 and (_is_mark(tokens[place]) or tokens[place].kind == "dash" or tokens[place].text in ("hex",)):
         place -= 1
     token = tokens[place] if place >= 0 else None
+    if token and token.kind == "num" and metric(token) and tokens[place + 1].text in ("hex", "hexagon"):
+        return None  # a hexagon's size, no square
     return token if token and token.kind == "num" and not token.used and square(token) else None
 
 
@@ -82,6 +86,8 @@ def settle(reading: Reading) -> None:
         family = "lobe-wrench"
     elif family == "socket" and (tip or reading.has("insidehex", "sixlobe", "triplesquare", "phillips", "slotted")):
         family = "bit-socket"
+    elif family == "bit-socket" and not drive and tip and not tip.startswith("hex") and _hex_shank(reading):
+        family = "bit"
     elif family == "extension" and not drive and reading.has("hex", "shank"):
         family = "bit-extension"
     elif family == "ratcheting-wrench" and drive and not _has_size(reading):
@@ -95,6 +101,8 @@ def settle(reading: Reading) -> None:
         family = "adapter"
     elif family == "" and drive:
         family = "lobe-socket" if outside else "bit-socket" if tip else "socket" if _has_size(reading) else ""
+    elif family == "" and _size_beside_square(reading):
+        family = "socket"
     elif family == "" and any(token.kind == "thread" and token.values[2] for token in reading.tokens):
         family = "bolt"
     elif family == "":
@@ -102,6 +110,26 @@ def settle(reading: Reading) -> None:
     if family == "lobe-socket" and tip and not outside:
         reading.doubts.append(f"external {tip}")
     reading.family = family
+
+
+def _size_beside_square(reading: Reading) -> bool:
+    """ "21 mm 1/2 deep impact": what only sockets have, a size in mm and a square in inches."""
+    if not reading.has("deep", "shallow", "impact", "sixpoint", "twelvepoint") or reading.has(
+        "drift", "punch", "drill"
+    ):
+        return False
+    tokens = [token for group in reading.numbers() for token in group.tokens]
+    squares = [token for token in tokens if square(token) and not metric(token)]
+    return len(tokens) == 2 and len(squares) == 1 and any(token.unit == "mm" for token in tokens)
+
+
+def _hex_shank(reading: Reading) -> bool:
+    """Whether a size of shank stands beside "hex"."""
+    tokens = [token for token in reading.tokens if token.kind != "dash"]
+    beside = pairwise(tokens)
+    return any(
+        one.kind == "num" and one.values[0] in ("1/4", "5/16") and two.text in ("hex", "hx") for one, two in beside
+    )
 
 
 def _by_grade(reading: Reading) -> str:

@@ -172,6 +172,16 @@ _STUCK = [
     ),
     (re.compile(r"\b(?:sq|square)(?:[ -](?:drive|recess|head|tip))? ?(?:#|no\.? ?)([0-4])\b"), r" robertson \1 "),
     (re.compile(r"\b(e\d{1,2}) ?[x/] ?(?=e\d)"), r"\1 x "),
+    (re.compile(r"(?<=[a-z])\.(?=\d)"), " "),  # SKT.10MM
+    (re.compile(r"\be[- ]type\b"), " external sixlobe "),
+    (re.compile(r"\b((?:ph|pz|tx?|sl|jis|h)\d{1,2}(?:\.\d)?)x(?=\d)"), r"\1 x "),  # PZ2x100
+    (
+        re.compile(
+            r"\b(?:reading |reads |scaled? |marked |graduated )?in "
+            r"(?:n\.?m|ft[- ./]?lbs?|lbf?[- ./]?ft|newton met(?:re|er)s)\b(?!\.?\d)"
+        ),
+        " ",
+    ),
     (re.compile(r"\bc/w\b"), " with "),
     (re.compile(r"\bt?[- ]?(\d{1,3})[- ]?ip\b"), r" ip\1 "),  # T25 IP
     (re.compile(r"(?<=/\d)[\"']{0,2} ?-?(?:sd|sqd)\b"), " sq dr"),  # 3/8SD
@@ -263,10 +273,15 @@ def _unspoken(text: str) -> str:
     return _SPOKEN.sub(lambda found: str(_count(found[0])), text)
 
 
+_FRACTION_BEFORE = re.compile(
+    r"in|dr|sq|\"|d |hex|female|male|f |m |(?:to|x) (?:a )?(?:\d|three|quarter|half|one)|ratchet|breaker|extension"
+)
+
+
 def _fraction(found: re.Match[str]) -> str:
     whole, over, part = found[1], found[2], found[3]
     after = found.string[found.end() :].lstrip(" -")
-    if over is None and not whole and not after.startswith(("in", "dr", "sq", '"', "d ", "hex")):
+    if over is None and not whole and not _FRACTION_BEFORE.match(after):
         return found[0]
     top = 1 if over is None else _count(over)
     return f"{_count(whole)} {top}/{PARTS[part]}" if whole else f"{top}/{PARTS[part]}"
