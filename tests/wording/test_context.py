@@ -22,7 +22,7 @@ PAIRS = [
     # nothing else tells the thing
     ("ratchet for the quillon", "RATCHET 3/8DR", "review"),
     # open-ended families
-    ("grease for the quillon", "general purpose grease", "review"),
+    ("grease, quillon", "general purpose grease", "review"),
     ("brake cleaner quillon", "brake cleaner", "review"),
     # a difference stays a difference
     ("14 mm socket for the quillon bolts, 3/8 drive", "SKT 3/8DR 13MM QUILLON", "none"),

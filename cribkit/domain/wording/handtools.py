@@ -236,7 +236,7 @@ def adapter(reading: Reading) -> None:
         token.used = True
     reading.use("drive", "square", "female", "male")
     for said in reading.words:
-        if said.how == "unread" and said.text in ("x", "m", "f", "by"):
+        if not said.used and said.text in ("x", "m", "f", "by"):
             said.how, said.used = "known", True
     if hexed:
         reading.set("hex_end", "yes")
