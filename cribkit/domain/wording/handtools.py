@@ -145,6 +145,10 @@ def _rest_length(reading: Reading) -> None:
             reading.set("length", group.lengths()[0].text)
 
 
+# The larger end of a double-ended spanner is no more than this times the smaller; a wider pair is a range of sizes.
+DOUBLE_ENDED = 1.25
+
+
 def wrench(reading: Reading) -> None:
     """One or two sizes across flats."""
     points(reading)
@@ -160,6 +164,7 @@ def wrench(reading: Reading) -> None:
             and fits
             and len(lengths) == 2
             and not reading.has("set")
+            and float(lengths[1].mm) > DOUBLE_ENDED * float(lengths[0].mm)
         ):
             continue
         if fits and not (bare and sizes):
@@ -182,6 +187,13 @@ def wrench(reading: Reading) -> None:
 def socket_set(reading: Reading) -> None:
     """The square that all have, then the sizes."""
     lone_square(reading)
+    any_numbers(reading)
+
+
+def wrench_set(reading: Reading) -> None:
+    """Sizes; only crowfoot wrenches have a square."""
+    if reading.has("crowfoot"):
+        lone_square(reading)
     any_numbers(reading)
 
 

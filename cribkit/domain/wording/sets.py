@@ -17,6 +17,7 @@ MEMBER = {
     "bit-socket-set": "bit-socket",
     "bit-set": "bit",
     "key-set": "key",
+    "nut-driver-set": "nut-driver",
 }
 _WRENCHES = (
     "ratcheting-wrench",
@@ -90,6 +91,7 @@ def _noun(item: Meaning) -> str:
         "bit-socket": "bit socket",
         "bit": "bit",
         "key": "key",
+        "nut-driver": "nut driver",
         "flare-crowfoot": "flare nut crowfoot",
         "crowfoot": "crowfoot",
         "flare-nut-wrench": "flare nut wrench",

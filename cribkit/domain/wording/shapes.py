@@ -23,6 +23,7 @@ from cribkit.domain.wording.handtools import (
     tip_shape,
     torque,
     wrench,
+    wrench_set,
 )
 from cribkit.domain.wording.measure import mm_of
 from cribkit.domain.wording.reading import Reading, Said
@@ -83,6 +84,7 @@ SHAPES: dict[str, Callable[[Reading], None]] = {
     "multiplier": multiplier,
     "set-lobe": socket_set,
     "set": socket_set,
+    "set-wrench": wrench_set,
     "holder": holder,
     "lobe-wrench": lobe_wrench,
     "tap": thread,
@@ -122,6 +124,7 @@ PLACED = frozenset({"part", "bolt", "nut", "thread-part", "clip", "oring", "pin"
 _ONLY = {
     "depth": frozenset({"socket", "plug-socket", "lobe-socket", "bit-socket", "crowfoot", "set"}),
     "strength": frozenset({"lock"}),
+    "mechanism": frozenset({"torque"}),
     "jaws": frozenset({"puller", "any", "sized"}),
     "points": frozenset({"socket", "wrench", "wrench2", "crowfoot", "plug-socket", "set", "set-wrench"}),
 }
@@ -310,8 +313,8 @@ def finish(reading: Reading) -> None:
     _counts(reading)
 
 
-# From this length on a bit socket is called long, mm. Common practice, no source.
-LONG_BIT = 75
+# From this length on a bit socket or a bit is called long, mm. Common practice, no source.
+LONG_BIT = {"bit-socket": 75, "bit": 50}
 
 
 # How a caliper shows its measure, the telling ones first in the alphabet: a digital vernier is digital.
@@ -368,7 +371,8 @@ def _depth(reading: Reading, shape: str) -> None:
         attributes.pop("depth", None)
     if shape == "bit-socket" and (deep := attributes.pop("depth", "")):
         attributes.setdefault("length_class", {"deep": "long", "extra-deep": "extra-long"}.get(deep, "standard"))
-    if shape == "bit-socket" and mm_of(attributes.get("length", "0 mm")) >= LONG_BIT:
+    least = LONG_BIT.get(shape)
+    if least and mm_of(attributes.get("length", "0 mm").partition("; ")[0]) >= least:
         attributes.setdefault("length_class", "long")
 
 

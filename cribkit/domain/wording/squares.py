@@ -77,6 +77,8 @@ def settle(reading: Reading) -> None:
     """What numbers and codes say about the family that words left open."""
     tip, drive = reading.attributes.get("tip", ""), "drive" in reading.attributes
     family = reading.family
+    if family == "thermostat" and any("housing" in said.text for said in reading.words):
+        family = "thermostat-housing"
     outside = tip.startswith("E")
     if family in ("bit", "key") and drive:
         family = "bit-socket"
@@ -88,6 +90,8 @@ def settle(reading: Reading) -> None:
         family = "bit-socket"
     elif family == "bit-socket" and not drive and tip and not tip.startswith("hex") and _hex_shank(reading):
         family = "bit"
+    elif family == "nut-driver" and drive and not _has_size(reading):
+        family = "spinner-handle"
     elif family == "extension" and not drive and reading.has("hex", "shank"):
         family = "bit-extension"
     elif family == "ratcheting-wrench" and drive and not _has_size(reading):
@@ -114,7 +118,8 @@ def settle(reading: Reading) -> None:
 
 def _size_beside_square(reading: Reading) -> bool:
     """ "21 mm 1/2 deep impact": what only sockets have, a size in mm and a square in inches."""
-    if not reading.has("deep", "shallow", "impact", "sixpoint", "twelvepoint") or reading.has(
+    pointed = any(token.kind == "points" for token in reading.tokens)
+    if not (pointed or reading.has("deep", "shallow", "impact", "sixpoint", "twelvepoint")) or reading.has(
         "drift", "punch", "drill"
     ):
         return False
@@ -191,6 +196,12 @@ def one_size(reading: Reading, low: float, high: float) -> None:
             reading.set("drive", square(squares[0][2]))
             squares[0][2].used = True
             sizes.remove(squares[0])
+    if "drive" not in reading.attributes and len(sizes) > 1:
+        told = [entry for entry in sizes if entry[2].values[0] in METRIC_ONLY_SQUARES]
+        if len(told) == 1:
+            reading.set("drive", square(told[0][2]))
+            told[0][2].used = True
+            sizes.remove(told[0])
     elif "drive" in reading.attributes and not sizes:
         sizes = [entry for entry in flat if low <= float(entry[1].mm) <= high]
     if "drive" not in reading.attributes and len(written) < len(flat) and len(sizes) == 1:
@@ -198,6 +209,10 @@ def one_size(reading: Reading, low: float, high: float) -> None:
     if sizes:
         sizes[0][2].used = True
         reading.set("size", sizes[0][1].text)
+
+
+# Squares in mm that are no size across flats.
+METRIC_ONLY_SQUARES = frozenset({"6.3", "6.35", "9.5", "9.53", "9.525", "12.5", "12.7", "19.05", "25.4"})
 
 
 _Entry = tuple[Group, Length, Token]

@@ -107,6 +107,7 @@ _SPOKEN = re.compile(rf"\b{_NUMBER}\b")
 
 # Scanning errors inside sizes: letters for digits and a stroke read as a one or a bracket.
 _SCAN = [
+    (re.compile(r"\bdr[1l|]ve"), "drive"),
     (re.compile(r"\b[il|]{2}(?=\s*(?:mm|rnm)\b)"), "11"),  # ll mm
     (
         re.compile(r"(?<![a-z\d])(\d+)[il|](?=\s*(?:mm|rnm|nm|n\.m|in\.|inch|\")(?![a-z])|\s*x\s*\d)"),
@@ -182,6 +183,8 @@ _STUCK = [
         ),
         " ",
     ),
+    (re.compile(r"\bsocket wrench[,:; ]+impact\b"), "impact socket wrench"),
+    (re.compile(r"(?:^|(?<=, ))inch and (?=a )"), "an inch and "),
     (re.compile(r"\bc/w\b"), " with "),
     (re.compile(r"\bt?[- ]?(\d{1,3})[- ]?ip\b"), r" ip\1 "),  # T25 IP
     (re.compile(r"(?<=/\d)[\"']{0,2} ?-?(?:sd|sqd)\b"), " sq dr"),  # 3/8SD
@@ -194,7 +197,7 @@ _STUCK = [
     (re.compile(r"(?<=mm)(?=dp\b|deep\b|skt\b|imp\b|hex\b|x\d)"), " "),
     (re.compile(r"(?<![\d,])(\d+),(\d{1,2})(?![\d,])(?=\s*(?:mm|nm|n\.m|l\b|ml|kg|in\b|x))"), r"\1.\2"),  # 6,3 mm
     (re.compile(r"(?<=x)(\d),(\d{1,2})\b"), r"\1.\2"),  # M8x1,25
-    (re.compile(r"(?<![\d,./])(\d{1,3}),(\d{1,2})(?![\d,.]|\s*(?:pt|point|dr|drive|sq|pc|-))"), r"\1.\2"),  # 15,3
+    (re.compile(r"(?<![\d,./])(\d{1,3}),(\d{1,2})(?![\d,./]|\s*(?:pt|point|dr|drive|sq|pc|-))"), r"\1.\2"),  # 15,3
     (re.compile(r"(?<=\d),(?=\d{3}\b)"), ""),  # 1,000
 ]
 
