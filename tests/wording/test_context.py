@@ -27,6 +27,11 @@ PAIRS = [
     # a difference stays a difference
     ("14 mm socket for the quillon bolts, 3/8 drive", "SKT 3/8DR 13MM QUILLON", "none"),
     ("14 mm deep socket for the quillon bolts", "SKT 3/8DR 14MM QUILLON", "none"),
+    ("cordless impact wrench 1/2", "1/2 AIR IMPACT WRENCH", "none"),
+    ("torque wrench 70-340 N·m", "TQ WR 50-250 LB-FT 1/2DR", "none"),
+    ("extension 75 mm, 3/8 drive", "wobble extension 3/8 dr 75 mm", "review"),
+    ("T30 bit socket 3/8, external", "SKT BIT T30 3/8DR", "review"),
+    ("thermostat, Wren", "thermostat housing, Wren, plastic", "none"),
 ]
 
 
@@ -43,6 +48,8 @@ DAMAGED = [
     ("SKT BIT HEX 5MM l/4DR", "5 mm hex bit socket 1/4 drive"),
     ("socket 5/l6 1/4-lnch drive", "socket 5/16 in 1/4 inch drive"),
     ("T25 IP bit", "IP25 bit"),
+    ("SKT 10MM 1l2DR", "10 mm socket 1/2 drive"),
+    ("PZ2 screwdriver x 100 mm", "PZ2 screwdriver 100 mm"),
 ]
 
 

@@ -42,7 +42,8 @@ def pass_over(reading: Reading, family: Family | None) -> None:
         return
     context = _context(reading, end=family.shape in closed and family.shape not in listed("placed"))
     for said in reading.words:
-        if said.how == "unread" and not said.negated and id(said) in context and idle(said.text):
+        sign = said.text == "x"  # between two sizes
+        if said.how == "unread" and not said.negated and (sign or (id(said) in context and idle(said.text))):
             said.how, said.used = "context", True
     for token in _measures(reading):
         token.used = True

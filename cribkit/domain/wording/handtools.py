@@ -62,6 +62,8 @@ def profile(reading: Reading) -> None:
     if code in ("E", "IP"):
         said -= {"T"}
     told = said | ({code} if code else set())
+    if code in ("T", "IP") and any(word.word == "external" for word in reading.words):
+        reading.doubts.append(f"external {tip}")
     if len(told) > 1:
         reading.doubts.append(" or ".join(sorted(told)))
     elif told:

@@ -335,7 +335,7 @@ def _range(asked: str, has: str) -> list[str] | None:
 
 
 # Ends of scales are printed rounded.
-ROUNDED = 0.005
+ROUNDED = 0.0005
 # A scale marked from zero may be used from 20 % of its end (TM 1-1500-204-23-9, chapter 8).
 LOWEST_SHARE = 0.2
 

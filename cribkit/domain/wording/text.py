@@ -107,6 +107,8 @@ _SPOKEN = re.compile(rf"\b{_NUMBER}\b")
 
 # Scanning errors inside sizes: letters for digits and a stroke read as a one or a bracket.
 _SCAN = [
+    (re.compile(r"\b([1-9]\d?)[l|i!]((?:2|4|8|16|32)(?=[ -]?(?:dr|drv|drive|sq)\b))"), r"\1/\2"),  # 1l2DR
+    (re.compile(r"\b[il|](?=\d{1,3}(?:mm|nm)\b)"), "1"),  # l25MM
     (re.compile(r"\bdr[1l|]ve"), "drive"),
     (re.compile(r"\b[il|]{2}(?=\s*(?:mm|rnm)\b)"), "11"),  # ll mm
     (
