@@ -30,7 +30,7 @@ PAIRS = [
     ("cordless impact wrench 1/2", "1/2 AIR IMPACT WRENCH", "none"),
     ("torque wrench 70-340 N·m", "TQ WR 50-250 LB-FT 1/2DR", "none"),
     ("extension 75 mm, 3/8 drive", "wobble extension 3/8 dr 75 mm", "review"),
-    ("T30 bit socket 3/8, external", "SKT BIT T30 3/8DR", "review"),
+    ("T30 bit socket 3/8, external", "SKT BIT T30 3/8DR", "none"),
     ("thermostat, Wren", "thermostat housing, Wren, plastic", "none"),
 ]
 
