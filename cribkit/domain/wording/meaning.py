@@ -6,7 +6,7 @@ import json
 from dataclasses import dataclass
 from typing import Any, NamedTuple
 
-READER_VERSION = 10  # raised whenever a reading may change: stored meanings and index terms are then rebuilt
+READER_VERSION = 11  # raised whenever a reading may change: stored meanings and index terms are then rebuilt
 
 
 class Word(NamedTuple):
