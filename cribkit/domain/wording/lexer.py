@@ -34,7 +34,7 @@ PITCHES: dict[str, frozenset[str]] = {
     "30": frozenset({"3.5", "2", "1.5"}),
 }
 NUM = (
-    r"(?:[1-4]-\d{1,2}/(?:2|4|8|16|32|64)\b|[1-4] \d{1,2}/(?:2|4|8|16|32|"
+    r"(?:[1-4]-\d{1,2}/(?:2|4|8|16|32|64)(?!\d)|[1-4] \d{1,2}/(?:2|4|8|16|32|"
     r"64)\b(?![\"']*[ -]*(?:inch|in)?[ .-]*(?:sq|dr|square|d\b))|\d{1,3}/\d{1,2}(?!\d)|"
     r"\d*\.\d+|\d+)"
 )
@@ -112,12 +112,12 @@ _PARTS = [
             rf"us gal|gal|gallons?|qts?|quarts?|cc|pints?)\b"
         ),
     ),
-    ("mass", rf"(?P<ma>{NUM})[- ]?(?P<mu>kgs?|kilos?|g|gm|gms|grams?|lbs?|ozs?|ounces?)\b"),
+    ("mass", rf"(?:0\s*(?:-|to)\s*)?(?P<ma>{NUM})[- ]?(?P<mu>kgs?|kilos?|g|gm|gms|grams?|lbs?|ozs?|ounces?)\b"),
     ("ton", rf"(?P<to>{NUM})[- ]?(?:tons?|tonnes?|t|te)\b"),
-    ("pressure", rf"(?P<pr>{NUM}(?:\s*(?:-|to)\s*{NUM})?)[- ]?(?P<pu>psi|bar|kpa|mpa)\b"),
+    ("pressure", rf"(?P<pr>{NUM}(?:\s*(?:-|to)\s*{NUM})?)[- ]?(?P<pu>psi|bar|kpa|mpa|mbar|in\.? ?hg|mm ?hg)\b"),
     (
         "power",
-        rf"(?P<el>{NUM}(?:\s*(?:/|-|to)\s*{NUM})?)[- ]?"
+        rf"(?P<el>{NUM}(?:\s*(?:/|-|to)\s*{NUM})*)[- ]?"
         r"(?P<eu>kv|volts?|v|amps?|a|watts?|w|ah|mah|ohms?|lm|lumens?)\b(?!/)",
     ),
     ("temp", r"(?P<tt>-?\d+(?:\s*(?:-|to|\.\.+)\s*-?\d+)?)\s*(?:deg)?\s*(?P<tc>c|celsius)\b|(?P<tf>-?\d+)\s*deg\s*f\b"),

@@ -4,8 +4,27 @@ from __future__ import annotations
 
 import re
 
-_PRESSURES = {"bar": 1.0, "psi": 0.0689476, "kpa": 0.01, "mpa": 10.0}  # in bar
-_FIGURE = re.compile(r"\d*\.?\d+")
+# In bar; NIST SP 811, shortened.
+_PRESSURES = {
+    "bar": 1.0,
+    "psi": 0.0689476,
+    "kpa": 0.01,
+    "mpa": 10.0,
+    "mbar": 0.001,
+    "inhg": 0.0338639,
+    "mmhg": 0.00133322,
+}
+_VOLUMES = {
+    "l": 1000.0,
+    "litre": 1000.0,
+    "litres": 1000.0,
+    "liter": 1000.0,
+    "liters": 1000.0,
+    "ltr": 1000.0,
+    "lt": 1000.0,
+}
+_SMALL = {"ml": 1.0, "cc": 1.0, "cl": 10.0}  # in ml
+_ENDS = re.compile(r"(-?\d*\.?\d+)(?:-(-?\d*\.?\d+))?")
 
 
 def rated(asked: str, has: str) -> list[str] | None:
@@ -13,7 +32,7 @@ def rated(asked: str, has: str) -> list[str] | None:
 
     A pressure alone is the upper end of a scale; what the item does not rate is a doubt.
     """
-    given = [_ended(one) for one in has.split("; ")]
+    given = [_ended(one) for rating in has.split("; ") for one in _each(rating)]
     doubts = []
     for wanted in asked.split("; "):
         low, high, unit = _ended(wanted)
@@ -41,7 +60,16 @@ def _ended(rating: str) -> tuple[float, float, str]:
     if not rating[:1].isdigit() and rating[:1] not in ".-":
         figure = float("".join(char for char in rating if char.isdigit()) or 0)
         return figure, figure, "".join(char for char in rating if not char.isdigit())
-    unit = rating.lstrip("0123456789.-/to ")
-    figures = [float(part) for part in _FIGURE.findall(rating[: len(rating) - len(unit)])] or [0.0]
-    factor = _PRESSURES.get(unit, 1.0)
-    return min(figures) * factor, max(figures) * factor, "bar" if unit in _PRESSURES else unit
+    found = _ENDS.match(rating)
+    unit = rating.lstrip("0123456789.-/ ").replace(".", "").replace("deg", "").replace("celsius", "c")
+    figures = [float(part) for part in found.groups() if part] if found else [0.0]
+    for name, factors in (("bar", _PRESSURES), ("ml", _VOLUMES), ("ml", _SMALL)):
+        if unit in factors:
+            return min(figures) * factors[unit], max(figures) * factors[unit], name
+    return min(figures), max(figures), unit
+
+
+def _each(rating: str) -> list[str]:
+    """6/12/24v is rated for each of them."""
+    figures = rating.rstrip("abcdefghijklmnopqrstuvwxyz")
+    return [f"{one}{rating[len(figures) :]}" for one in figures.split("/")] if "/" in figures else [rating]

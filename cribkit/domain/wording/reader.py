@@ -254,7 +254,7 @@ def _best_name(reading: Reading, kind: str, words: set[str]) -> None:
         for name, family in known.names.get(word, ()):
             if name <= words:
                 told = known.families[family]
-                explained = len(words & (name | told.absorbs))
+                explained = len(words & (name | told.absorbs | {"kit"}))
                 fits = 1 if kind and told.kind == kind else 0
                 grouped = 1 if "set" in name else 0
                 counted = 2 * (len(name & said) + grouped) - len(name & said & handtools.PROFILES.keys())

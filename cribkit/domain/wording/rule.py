@@ -236,6 +236,8 @@ def same(name: str, asked: str, has: str, exact: bool = False) -> list[str] | No
         return []
     if name == "size":
         return [] if set(asked.split(" x ")) <= set(has.split(" x ")) else None
+    if name == "side" and has == "both":
+        return []
     if name == "rating":
         from cribkit.domain.wording.ratings import rated  # few items have one: start-up counts
 
@@ -311,7 +313,7 @@ def _about(one: str, other: str, exact: bool) -> bool:
         ends = [mm_of(end) for end in one.split(" to ")]
         return low <= min(ends) and max(ends) <= high
     if " to " in one or " to " in other:
-        return False
+        return one == f"0 {other.rpartition(' ')[2]} to {other}"  # 0-10 mm and 10 mm travel
     unit, unit2 = one.rpartition(" ")[2], other.rpartition(" ")[2]
     if unit == unit2 == "g":
         grams, grams2 = float(one.split()[0]), float(other.split()[0])

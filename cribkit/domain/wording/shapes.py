@@ -317,6 +317,14 @@ def finish(reading: Reading) -> None:
 LONG_BIT = {"bit-socket": 75, "bit": 50}
 
 
+_TAPS = frozenset({"taper", "plug", "second", "bottom", "bottoming"})
+
+
+def words_of(reading: Reading) -> set[str]:
+    """Every word that stands in the text."""
+    return {said.word for said in reading.words}
+
+
 # How a caliper shows its measure, the telling ones first in the alphabet: a digital vernier is digital.
 _DISPLAYS = {
     "digital": "digital",
@@ -334,6 +342,13 @@ def _own_sense(reading: Reading, shape: str) -> None:
         reading.traits -= {"digital", "dial"}
         if words & _DISPLAYS.keys():
             reading.set("display", min(_DISPLAYS[word] for word in words & _DISPLAYS.keys()))
+    words = words_of(reading)
+    if reading.family == "circlip-pliers" and ({"internal", "external"} <= words or "convertible" in words):
+        reading.attributes["side"] = "both"
+        reading.doubts = [doubt for doubt in reading.doubts if not doubt.startswith("side ")]
+    if reading.family == "tap":
+        for form in sorted(_TAPS & {word.text for word in reading.words}):
+            reading.set("tap_form", form.removesuffix("ing"))
     if reading.family == "pick-set":
         reading.attributes.pop("angle", None)
         reading.traits -= {"straight", "bent"}

@@ -536,8 +536,15 @@ def any_numbers(reading: Reading) -> None:
         if thread_token.values[1]:
             reading.set("pitch", thread_token.values[1])
     family = tables().families.get(reading.family)
-    while family is not None and family.shape.startswith("set") and reading.take("numbered"):
-        pass
+    if family is not None and family.shape.startswith("set"):
+        numbers = [token for token in reading.tokens if token.kind == "numbered" and not token.used]
+        for token in numbers:
+            token.used = True
+        if numbers:
+            reading.set("numbers", " ".join(token.values[0] for token in numbers))
+    for token in reading.tokens:
+        if token.kind == "count" and token.text.rstrip(".").endswith("tpi"):
+            reading.set("tpi", token.values[0])
     lifting = family is not None and family.shape == "jack"
     for token in [one for one in reading.tokens if not one.used]:
         if token.kind == "ton" or (token.kind == "teeth" and lifting):
@@ -574,7 +581,8 @@ _RATED = {"volt": "v", "volts": "v", "amp": "a", "amps": "a", "watt": "w", "watt
 
 def rated(token: Token) -> str:
     """A rating in one spelling: 12 volt is 12v."""
-    plain = "".join(token.text.split()).replace("-", "") if token.kind == "power" else "".join(token.text.split())
+    plain = "".join(token.text.split()).replace("to", "-")
+    plain = re.sub(r"-(?=[a-z])", "", plain) if token.kind == "power" else plain
     figures = plain.rstrip("abcdefghijklmnopqrstuvwxyz")
     unit = plain[len(figures) :]
     return figures + _RATED.get(unit, unit)
