@@ -193,7 +193,6 @@ _STUCK = [
     (re.compile(r"(?<=[\d\"'])(?=(?:dr|drv|drive|sq|sqdr|skt|socket|sckt)\b)"), " "),  # 1/4dr
     (re.compile(r"(?<=\d)(?=(?:deep|dp|impact|imp|hex|hx|long|pos|ratchet|ext)\b)"), " "),
     (re.compile(r"\b(dr|drv|drive|sq(?![0-4](?![\d/.]))|skt|sckt|socket|spanner|spnr)(?=\d)"), r"\1 "),
-    (re.compile(r"(?<=\d) ?(?:sq\.? ?mm|sqmm|mm2|mm\^2)(?![a-z\d])"), "mm"),  # the section of a wire
     (re.compile(r"(?<=[a-z]),(?=[a-z\d])"), ", "),
     (re.compile(r"(?<=\dmm)(?=\d)"), " "),
     (re.compile(r"(?<=\d[\"'])(?=[a-z\d])"), " "),
