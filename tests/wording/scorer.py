@@ -1,6 +1,6 @@
 """How well needs find their items: right answers, right refusals, dangerous matches, what goes to a person.
 
-Run `python -m tests.wording.scorer [own] [blind] [second]` for the figures, `-v` for every miss, `--baseline` for plain
+Run `python -m tests.wording.scorer [own] [blind] [second] [third] [fourth]` for the figures, `-v` for every miss, `--baseline` for plain
 rapidfuzz scorers.
 """
 
@@ -158,6 +158,16 @@ def second_set() -> tuple[list[Stocked], list[Need]]:
     return blind_set(HERE / "second")
 
 
+def third_set() -> tuple[list[Stocked], list[Need]]:
+    """The third blind set, by a third hand."""
+    return blind_set(HERE / "third")
+
+
+def fourth_set() -> tuple[list[Stocked], list[Need]]:
+    """The fourth blind set, by a fourth hand: nothing was ever learnt from it."""
+    return blind_set(HERE / "fourth")
+
+
 def wrench_text(row: dict[str, str]) -> str:
     """A torque wrench's columns as a description, as loading does."""
     from cribkit.domain.wording import wrench_description
@@ -185,7 +195,7 @@ def main(arguments: list[str]) -> None:
     """Print the figures of the sets that are named."""
     from tests.wording.own import own_set
 
-    sets = {"own": own_set, "blind": blind_set, "second": second_set}
+    sets = {"own": own_set, "blind": blind_set, "second": second_set, "third": third_set, "fourth": fourth_set}
     for name, load in sets.items():
         if name not in arguments and sets.keys() & set(arguments):
             continue

@@ -9,7 +9,7 @@ import pytest
 from cribkit.domain.wording import index_terms, judge, query_terms, read, read_item
 from tests.wording.by_hand import PAIRS
 from tests.wording.own import own_set
-from tests.wording.scorer import Need, Stocked, blind_set, reader_finder, score, second_set
+from tests.wording.scorer import Need, Stocked, blind_set, fourth_set, reader_finder, score, second_set, third_set
 
 
 @pytest.mark.parametrize(("need", "item", "verdict"), PAIRS, ids=[f"{need} | {item}" for need, item, _ in PAIRS])
@@ -26,7 +26,9 @@ def test_our_own_set_has_no_dangerous_match_and_few_misses() -> None:
     assert counts["refuse right"] >= 0.99 * counts["refuse"]
 
 
-@pytest.mark.parametrize("load", [blind_set, second_set], ids=["blind", "second"])
+@pytest.mark.parametrize(
+    "load", [blind_set, second_set, third_set, fourth_set], ids=["blind", "second", "third", "fourth"]
+)
 def test_a_set_by_another_hand_has_no_dangerous_match(load: Callable[[], tuple[list[Stocked], list[Need]]]) -> None:
     items, needs = load()
     total = score(needs, reader_finder(items))
