@@ -1,7 +1,7 @@
 """How well needs find their items: right answers, right refusals, dangerous matches, what goes to a person.
 
-Run `python -m tests.wording.scorer [own] [blind] [second] [third] [fourth]` for the figures, `-v` for every miss, `--baseline` for plain
-rapidfuzz scorers.
+Run `python -m tests.wording.scorer [own] [blind] [second] [third] [fourth]` for the figures, `-v` for every miss,
+`--baseline` for plain rapidfuzz scorers.
 """
 
 from __future__ import annotations
