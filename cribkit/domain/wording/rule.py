@@ -306,9 +306,9 @@ def _about(one: str, other: str, exact: bool) -> bool:
     """Whether the asked measure is the given one, or lies in the given range."""
     if one == other:
         return True
-    from cribkit.domain.wording.measure import mm_of  # exact fractions cost 3 ms to import
-
     if " to " in other and not one.endswith(" g"):
+        from cribkit.domain.wording.measure import mm_of  # exact fractions cost 3 ms to import: only where needed
+
         low, high = (mm_of(end) for end in other.split(" to "))
         ends = [mm_of(end) for end in one.split(" to ")]
         return low <= min(ends) and max(ends) <= high
@@ -320,6 +320,8 @@ def _about(one: str, other: str, exact: bool) -> bool:
         return abs(grams - grams2) <= max(grams, grams2) * NOMINAL
     if exact or unit == unit2 or "g" in (unit, unit2):
         return False
+    from cribkit.domain.wording.measure import mm_of
+
     first, second = mm_of(one), mm_of(other)
     return abs(first - second) <= max(first, second) * NOMINAL
 
