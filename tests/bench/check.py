@@ -35,7 +35,9 @@ def write_seed(folder: Path, items: int) -> None:
         with (folder / path.name).open("w", encoding="utf-8", newline="") as file:
             writer = csv.writer(file)
             writer.writerows(rows)
-            writer.writerows(copy_of(rows[1 + at % (len(rows) - 1)], at) for at in range(max(0, grown - len(rows))))
+            copies = (copy_of(rows[1 + at % (len(rows) - 1)], at) for at in range(max(0, grown - len(rows))))
+            barcode = rows[0].index("gtin") if "gtin" in rows[0] else -1
+            writer.writerows(row if barcode < 0 else [*row[:barcode], "", *row[barcode + 1 :]] for row in copies)
 
 
 def copy_of(row: list[str], at: int) -> list[str]:
