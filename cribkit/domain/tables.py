@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from functools import cache
+from importlib import import_module
 from typing import Any
 
 
@@ -21,9 +22,10 @@ parser: Callable[[str], dict[str, Any]] = parse_toml
 @cache
 def table(package: str, name: str) -> dict[str, Any]:
     """The TOML file `name` inside `package` (a dotted module name). Read once; treat it as read-only."""
-    import pkgutil  # importlib.resources does the same and costs 10 ms more to import
-
-    data = pkgutil.get_data(package, name)
-    if data is None:
+    module = import_module(package)
+    loader = module.__spec__ and module.__spec__.loader
+    # What importlib.resources and pkgutil do, without the 10 ms and the 1 ms that they cost to import.
+    read = getattr(loader, "get_data", None)
+    if read is None:
         raise FileNotFoundError(f"{package} has no {name}")
-    return parser(data.decode("utf-8"))
+    return parser(read(f"{module.__path__[0]}/{name}").decode("utf-8"))
