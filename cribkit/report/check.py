@@ -31,7 +31,6 @@ CAUTION = (
     "The vehicle maker's service information, local codes and licensed practice come first; "
     "this report does not replace them."
 )
-TAG = 12  # columns for a tag; a longer one pushes the rest of its line
 
 
 def answer(check: Check) -> Answer:
