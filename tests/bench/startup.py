@@ -18,7 +18,7 @@ def main() -> None:
     """Load the demo crib into a file and time the commands on it."""
     with tempfile.TemporaryDirectory() as folder:
         crib = str(Path(folder) / "crib.db")
-        start = ["-c", "from cribkit.cli.app import main; main()"]  # as the installed command does
+        start = ["-c", "from cribkit.__main__ import run_and_leave as run; run()"]  # as the installed command does
         cribkit = [*start, "--crib", crib]
         look = ["--procedures", str(ROOT / "procedures")]
         run([*cribkit, "load", str(ROOT / "seed_inventory")])
