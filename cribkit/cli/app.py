@@ -15,7 +15,7 @@ from typer.core import TyperGroup
 from cribkit.cli.commands import COMMANDS, GROUPS, Entry
 from cribkit.domain import tables
 from cribkit.domain.problem import CribkitError
-from cribkit.store.cache import remembered_toml
+from cribkit.store.cache import remembered, remembered_toml
 
 # What a person may see of an unexpected fault: no traceback, unless asked for with CRIBKIT_TRACEBACK=1.
 FAULT = (
@@ -117,7 +117,7 @@ app.callback(invoke_without_command=True)(root)
 
 def main() -> None:
     """Run the program. Problems go to stderr, one a line; no traceback reaches a user."""
-    tables.parser = remembered_toml
+    tables.parser, tables.remember = remembered_toml, remembered
     for stream in (sys.stdout, sys.stderr):
         if hasattr(stream, "reconfigure"):
             stream.reconfigure(errors="replace")  # a terminal that lacks a letter shows "?" instead of failing

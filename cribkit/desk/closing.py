@@ -12,7 +12,8 @@ from cribkit.domain.problem import BadInput, Problem, refuse
 from cribkit.domain.stock.amounts import amount_words
 from cribkit.domain.stock.item import Item, Kind
 from cribkit.domain.stock.job import Hold, HoldKind, Job, JobState, JobTorque
-from cribkit.domain.stock.movement import Movement, MovementKind, parts
+from cribkit.domain.stock.movement import Movement, MovementKind
+from cribkit.domain.stock.thousandths import parts
 from cribkit.store.crib import Crib
 from cribkit.store.jobs import (
     change_wrench,

@@ -10,7 +10,8 @@ from pathlib import Path
 from cribkit.desk.handing import handed
 from cribkit.domain.problem import BadInput, CribkitError, Problem, refuse
 from cribkit.domain.stock.item import Item, Kind
-from cribkit.domain.stock.movement import Movement, MovementKind, parts
+from cribkit.domain.stock.movement import Movement, MovementKind
+from cribkit.domain.stock.thousandths import parts
 from cribkit.store.crib import Crib
 from cribkit.store.posting import Entry, post
 from cribkit.store.seed.sheet import read_sheet

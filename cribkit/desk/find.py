@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import replace
 from typing import NamedTuple
 
 from cribkit.desk.candidates import Finder, Found
@@ -74,7 +73,7 @@ def near_terms(need: Meaning) -> frozenset[str]:
 
     attributes = dict(need.attributes)
     sizes = near_sizes(attributes["size"]) if "size" in attributes else ()
-    others = (replace(need, attributes=tuple(sorted((attributes | {"size": size}).items()))) for size in sizes)
+    others = (need._replace(attributes=tuple(sorted((attributes | {"size": size}).items()))) for size in sizes)
     return frozenset(term for other in others for term in query_terms(other))
 
 

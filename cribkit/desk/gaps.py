@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import datetime as dt
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from pathlib import Path
 
 from cribkit.desk.candidates import Finder
@@ -114,7 +114,7 @@ def with_reach(reacher: Reacher, plan: TorquePlan, found: Coverage, drive: str, 
     ways = reacher.ways(plan.need, drive, wanted.most_nm)
     if ways.ways:
         return found
-    return replace(found, reasons=(*found.reasons, *ways.reasons), why=(*found.why, *ways.why))
+    return found._replace(reasons=(*found.reasons, *ways.reasons), why=(*found.why, *ways.why))
 
 
 def closed(reacher: Reacher, offer: Wrench, gaps: Iterable[Gap], on: dt.date, guard: Guard | None) -> tuple[Key, ...]:

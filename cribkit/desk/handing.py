@@ -10,7 +10,7 @@ from cribkit.domain.problem import BadInput
 from cribkit.domain.stock.amounts import stock_amount
 from cribkit.domain.stock.gs1 import Scan, as_gtin, looks_like_scan, parse_scan
 from cribkit.domain.stock.item import Item, Kind
-from cribkit.domain.stock.movement import parts
+from cribkit.domain.stock.thousandths import parts
 from cribkit.store.crib import Crib
 
 

@@ -10,7 +10,8 @@ from cribkit.desk.handing import Handed, handed
 from cribkit.domain.problem import BadInput, Problem
 from cribkit.domain.stock.amounts import amount_words
 from cribkit.domain.stock.item import Condition, Item, Kind, Lot
-from cribkit.domain.stock.movement import Movement, MovementKind, parts
+from cribkit.domain.stock.movement import Movement, MovementKind
+from cribkit.domain.stock.thousandths import parts
 from cribkit.store.crib import Crib
 from cribkit.store.loans import OpenLoan, open_loans
 from cribkit.store.posting import Entry, post, set_lot

@@ -14,8 +14,9 @@ from cribkit.domain.problem import BadInput
 from cribkit.domain.quantity import format_amount
 from cribkit.domain.stock.item import Item
 from cribkit.domain.stock.leadtime import ASSUMED_DAYS, Lead
-from cribkit.domain.stock.movement import Movement, whole
+from cribkit.domain.stock.movement import Movement
 from cribkit.domain.stock.purchase import Group
+from cribkit.domain.stock.thousandths import whole
 from cribkit.store.crib import Crib
 from cribkit.store.posting import Entry
 from cribkit.store.purchases import NewLine, Purchase, PurchaseLine, arrived, end, now_stocked, place, purchases

@@ -5,8 +5,8 @@ from __future__ import annotations
 import os
 from collections import Counter
 from collections.abc import Iterable
-from dataclasses import dataclass, replace
 from pathlib import Path
+from typing import NamedTuple
 
 from cribkit.domain.problem import BadInput, Problem, refuse
 from cribkit.domain.procedure import READER_VERSION, Procedure, from_json, to_json
@@ -18,8 +18,7 @@ SUFFIX = ".toml"
 LARGEST = 1_000_000  # bytes: a procedure is a page, not a book
 
 
-@dataclass(frozen=True, slots=True)
-class Lint:
+class Lint(NamedTuple):
     """What a check of procedure files found."""
 
     files: int
@@ -117,7 +116,7 @@ def lint(paths: Iterable[Path]) -> Lint:
     from cribkit.domain.procedure import notes
 
     read = read_all(paths)
-    return replace(read, notes=tuple(note for procedure in read.procedures for note in notes(procedure)))
+    return read._replace(notes=tuple(note for procedure in read.procedures for note in notes(procedure)))
 
 
 def files_of(folder: Path) -> list[Path]:

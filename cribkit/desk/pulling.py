@@ -12,7 +12,8 @@ from cribkit.desk.torque_needs import offset_of
 from cribkit.domain.problem import BadInput, Problem
 from cribkit.domain.procedure import LEFT_HAND, Procedure
 from cribkit.domain.stock.job import Job, JobState, JobTorque
-from cribkit.domain.stock.movement import Movement, MovementKind, parts
+from cribkit.domain.stock.movement import Movement, MovementKind
+from cribkit.domain.stock.thousandths import parts
 from cribkit.domain.torque import Coverage, Guard, StepKind, Wanted, Wrench
 from cribkit.domain.torque.cover import leverage
 from cribkit.store.crib import Crib

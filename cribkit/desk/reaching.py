@@ -137,6 +137,9 @@ def taken(found: Found) -> Meaning:
 def length_mm(meaning: Meaning) -> float | None:
     """The length that a description states; None where it states none, or more than one."""
     text = dict(meaning.attributes).get("length", "")
+    value, _, unit = text.partition(" ")
+    if unit == "mm" and value.isdecimal():
+        return float(value)  # the usual case, without the reader of lengths: start-up counts
     try:
         return parse_length_mm(text) if text else None
     except BadInput:

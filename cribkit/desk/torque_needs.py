@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import datetime as dt
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import replace
 from itertools import islice
 from typing import NamedTuple
 
@@ -131,11 +130,11 @@ def reach_one(
     found = reacher.ways(need, square, wanted.most_nm)
     if not found.ways:
         reasons = tuple(sorted({*coverage.reasons, *found.reasons}, key=REASONS.index))
-        return [], replace(coverage, covers=False, reasons=reasons, why=(*coverage.why, *found.why))
+        return [], coverage._replace(covers=False, reasons=reasons, why=(*coverage.why, *found.why))
     if not coverage.covers:
         return [], coverage
     ways = reacher.preferred(need, found.ways, pulled)
-    return [(replace(coverage, adapters=way.adapters), way) for way in ways], coverage
+    return [(coverage._replace(adapters=way.adapters), way) for way in ways], coverage
 
 
 def parts_away(

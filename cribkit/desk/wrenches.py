@@ -5,7 +5,7 @@ from __future__ import annotations
 import datetime as dt
 import re
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from cribkit.domain.problem import BadInput, Problem
@@ -197,11 +197,10 @@ def reached(
         want = wanted_reach(need, spec.most_nm)
         ways = find_ways(wrenches[coverage.tag].drive, drivers, kit.parts, want, reacher.limits, most=1)
         if ways.ways:
-            after.append(replace(coverage, adapters=ways.ways[0].adapters))
+            after.append(coverage._replace(adapters=ways.ways[0].adapters))
         else:
             after.append(
-                replace(
-                    coverage,
+                coverage._replace(
                     covers=False,
                     reasons=(*coverage.reasons, *ways.reasons),
                     why=(*coverage.why, *ways.why),

@@ -19,6 +19,15 @@ def parse_toml(text: str) -> dict[str, Any]:
 parser: Callable[[str], dict[str, Any]] = parse_toml
 
 
+def made_anew(name: str, make: Callable[[], str]) -> str:
+    """What is worked out of the tables alone, under a name, as text."""
+    return make()
+
+
+# And here a store for that, which must forget it when any table or reader changes.
+remember: Callable[[str, Callable[[], str]], str] = made_anew
+
+
 @cache
 def table(package: str, name: str) -> dict[str, Any]:
     """The TOML file `name` inside `package` (a dotted module name). Read once; treat it as read-only."""

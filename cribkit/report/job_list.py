@@ -8,7 +8,7 @@ from textwrap import wrap
 from cribkit.desk.whereabouts import JobView
 from cribkit.domain.quantity.measure import show
 from cribkit.domain.stock.job import Hold, HoldKind, JobState, JobTorque
-from cribkit.domain.stock.movement import whole
+from cribkit.domain.stock.thousandths import whole
 from cribkit.report.answer import Answer, Listing
 from cribkit.report.ledger import SEARCH, so_much, tabled
 

@@ -9,7 +9,8 @@ from cribkit.desk.closing import Closed, Usage
 from cribkit.desk.pulling import Pulled
 from cribkit.domain.stock.amounts import amount_words
 from cribkit.domain.stock.job import HoldKind, JobState
-from cribkit.domain.stock.movement import MovementKind, whole
+from cribkit.domain.stock.movement import MovementKind
+from cribkit.domain.stock.thousandths import whole
 from cribkit.report.answer import Answer, Listing
 from cribkit.report.check import answer as check_answer
 from cribkit.report.check import bullet, card, pull_rows, section, trouble

@@ -9,7 +9,8 @@ from cribkit.desk.ledger import Posted
 from cribkit.desk.whereabouts import ExpiryLine, HistoryLine, OutLine
 from cribkit.domain.stock.amounts import amount_words
 from cribkit.domain.stock.item import Item
-from cribkit.domain.stock.movement import Movement, MovementKind, whole
+from cribkit.domain.stock.movement import Movement, MovementKind
+from cribkit.domain.stock.thousandths import whole
 from cribkit.report.answer import Answer, Listing
 
 # What a person reads for each kind of movement; {} is the amount and the item.

@@ -8,12 +8,12 @@ from dataclasses import dataclass
 
 from cribkit.domain.problem import Problem
 from cribkit.domain.stock.ledger import Ledger
-from cribkit.domain.stock.movement import whole
+from cribkit.domain.stock.thousandths import whole
 from cribkit.store.calibrations import broken_line
 from cribkit.store.crib import Crib
 from cribkit.store.migrate import migrate
+from cribkit.store.movements import MOVEMENT, movement_of
 from cribkit.store.posting import HEAD
-from cribkit.store.rows import MOVEMENT, movement_of
 
 RESTORE = "keep this file as it is, and `cribkit restore` the last backup."
 COMPARE = "compare with the last backup; somebody wrote to this file without cribkit."

@@ -49,6 +49,11 @@ def remembered_toml(text: str) -> dict[str, Any]:
     return dict(json.loads(cached("tables", cribkit.__version__, text, lambda: json.dumps(parse_toml(text))) or "{}"))
 
 
+def remembered(name: str, make: Callable[[], str]) -> str:
+    """What is worked out of the tables alone, until any table or reader changes."""
+    return cached("derived", f"{cribkit.__version__}-{program()}", name, make) or make()
+
+
 def forget(room: str, version: str, content: str) -> None:
     """Take out an entry that turned out to be of no use."""
     folder = _folder(room, version)

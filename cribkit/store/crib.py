@@ -17,7 +17,7 @@ from cribkit.store.rows import day, items_of
 if TYPE_CHECKING:
     from cribkit.domain.torque import Wrench
 
-MISSING = re.compile(r"[\s,:-]*\(?\bmissing\b\)?", re.IGNORECASE)  # the note after a set's member
+MISSING = r"(?i)[\s,:-]*\(?\bmissing\b\)?"  # the note after a set's member
 KINDS = {"tool": (Kind.TOOL, Kind.WRENCH), "wrench": (Kind.WRENCH,), "consumable": (Kind.CONSUMABLE,)}
 
 
@@ -100,7 +100,7 @@ class Crib:
         rows = self.connection.execute(
             "SELECT tag, description, contents FROM item WHERE contents LIKE '%missing%' ORDER BY tag"
         )
-        return tuple((tag, description, MISSING.sub("", contents)) for tag, description, contents in rows)
+        return tuple((tag, description, re.sub(MISSING, "", contents)) for tag, description, contents in rows)
 
     def confirmations(self) -> tuple[Confirmation, ...]:
         """Decisions in force, in the order in which they were made."""

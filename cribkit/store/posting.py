@@ -8,9 +8,10 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 
 from cribkit.domain.problem import BadInput
-from cribkit.domain.stock.movement import Movement, MovementKind, digest, must_be_text, parts, whole
+from cribkit.domain.stock.movement import Movement, MovementKind, digest, must_be_text
+from cribkit.domain.stock.thousandths import parts, whole
 from cribkit.store.crib import Crib
-from cribkit.store.rows import MOVEMENT, movement_of
+from cribkit.store.movements import MOVEMENT, movement_of
 
 HEAD = "head"  # the fact that says how many movements there are and the last digest
 COLUMNS = "kind, tag, amount, by, day, lot, holder, job, due, note, corrects, id, at, digest"

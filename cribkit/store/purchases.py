@@ -7,7 +7,7 @@ from collections import defaultdict
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
-from cribkit.domain.stock.movement import parts, whole
+from cribkit.domain.stock.thousandths import parts, whole
 from cribkit.store.crib import Crib
 from cribkit.store.posting import Entry
 from cribkit.store.rows import date, day

@@ -10,7 +10,7 @@ from collections.abc import Sequence
 from functools import lru_cache
 
 from cribkit.domain.stock.item import Condition, Item, Kind, Loan, Lot
-from cribkit.domain.stock.movement import Movement, MovementKind, parts, whole
+from cribkit.domain.stock.thousandths import parts, whole
 from cribkit.domain.wording import Meaning
 
 ITEM = "SELECT tag, kind, description, meaning, location, condition, unit, pack, note FROM item WHERE {} ORDER BY tag"
@@ -25,7 +25,6 @@ LOANS = """
     SELECT tag, holder, since, amount, job FROM loan WHERE tag IN (SELECT value FROM json_each(?))
     ORDER BY since, holder, job
 """
-MOVEMENT = "SELECT kind, tag, amount, by, day, lot, holder, job, due, note, corrects, id, at, digest FROM movement"
 
 
 @lru_cache(maxsize=8192)
@@ -92,24 +91,3 @@ def lots_of(
 def expiry(lot: Lot) -> tuple[dt.date, str, bool]:
     """First expired, first out; of one day and lot the open container first."""
     return lot.expires_on or dt.date.max, lot.lot, lot.opened_on is None
-
-
-def movement_of(row: Sequence[object]) -> Movement:
-    """A movement from a row of `MOVEMENT`."""
-    kind, tag, amount, by, on, lot, holder, job, due, note, corrects, number, at, digest = row
-    return Movement(
-        MovementKind(str(kind)),
-        str(tag),
-        int(str(amount)),
-        str(by),
-        day(str(on)),
-        str(lot),
-        str(holder),
-        str(job),
-        date(str(due)) if due else None,
-        str(note),
-        None if corrects is None else int(str(corrects)),
-        int(str(number)),
-        str(at),
-        str(digest),
-    )

@@ -10,7 +10,7 @@ from dataclasses import dataclass, field
 
 from cribkit.domain.stock.demand import Use
 from cribkit.domain.stock.item import Lot
-from cribkit.domain.stock.movement import parts, whole
+from cribkit.domain.stock.thousandths import parts, whole
 from cribkit.store.crib import Crib
 from cribkit.store.rows import date, day, lots_of
 

@@ -11,7 +11,8 @@ from typer.testing import CliRunner, Result
 from cribkit.cli.app import app
 from cribkit.desk.keeping import Entry, load_folder
 from cribkit.domain.problem import CribkitError
-from cribkit.domain.stock.movement import Movement, MovementKind, parts
+from cribkit.domain.stock.movement import Movement, MovementKind
+from cribkit.domain.stock.thousandths import parts
 from cribkit.store.opening import open_crib
 from cribkit.store.posting import post
 

@@ -5,7 +5,8 @@ from __future__ import annotations
 import datetime as dt
 import sqlite3
 
-from cribkit.domain.stock.movement import Movement, MovementKind, parts
+from cribkit.domain.stock.movement import Movement, MovementKind
+from cribkit.domain.stock.thousandths import parts
 from cribkit.store.crib import Crib
 from cribkit.store.migrate import migrate
 from cribkit.store.posting import Entry, post, set_lot

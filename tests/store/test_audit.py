@@ -84,7 +84,7 @@ def forge(path: Path) -> None:
     """Change who posted what, and make every digest anew, as somebody could who has this program's source."""
     from dataclasses import replace
 
-    from cribkit.store.rows import MOVEMENT, movement_of
+    from cribkit.store.movements import MOVEMENT, movement_of
 
     connection = sqlite3.connect(path)
     connection.executescript(UNLOCK)

@@ -217,7 +217,7 @@ def test_the_best_wrench_has_the_fewest_adapters_then_the_middle_of_the_scale_th
         wrench(60, 400, tag="NO"),
     ]
     found = [cover(tool, spec, TODAY) for tool in tools]
-    found[4] = replace(found[4], adapters=1)
+    found[4] = found[4]._replace(adapters=1)
     assert [one.tag for one in rank(found)] == ["SMALLER", "MIDDLE", "FEET", "TOP", "BIG", "ADAPTED", "NO"]
     assert rank(reversed(found)) == rank(found)
 

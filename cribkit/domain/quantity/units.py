@@ -8,9 +8,8 @@ textiles, so that our table of spellings stands in front of it.)
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass
 from functools import cache
-from typing import Any, TypeVar
+from typing import Any, NamedTuple, TypeVar
 
 from cribkit.domain.problem import BadInput
 from cribkit.domain.quantity.measure import show
@@ -23,8 +22,7 @@ T = TypeVar("T")
 HINT = "write the unit as N·m, in-lb, ft-lb, kgf·m or kgf·cm."
 
 
-@dataclass(frozen=True, slots=True)
-class TorqueUnit:
+class TorqueUnit(NamedTuple):
     """A unit of torque. Two spellings of one unit give equal objects: in-lb is lbf·in."""
 
     symbol: str  # as people read it: "N·m", "in-lb", "ft-lb", "kgf·cm"

@@ -8,7 +8,7 @@ from functools import cache
 from cribkit.domain.problem import BadInput
 from cribkit.domain.quantity import format_amount, parse_amount
 from cribkit.domain.quantity.numbers import NUMBER, number, plain
-from cribkit.domain.stock.movement import parts, whole
+from cribkit.domain.stock.thousandths import parts, whole
 from cribkit.domain.tables import table
 
 SHAPE = re.compile(rf"(?P<number>{NUMBER}|half an?|an?)\s*(of an?\s+)?(?P<word>[A-Za-z]*)\Z", re.IGNORECASE)

@@ -6,7 +6,8 @@ from collections.abc import Iterable
 from dataclasses import dataclass, field
 
 from cribkit.domain.problem import Problem
-from cribkit.domain.stock.movement import Movement, MovementKind, digest, whole
+from cribkit.domain.stock.movement import Movement, MovementKind, digest
+from cribkit.domain.stock.thousandths import whole
 
 Key = tuple[str, str]  # tag, lot
 LoanKey = tuple[str, str, str, str]  # tag, lot, holder, job

@@ -3,7 +3,7 @@
 A movement is never edited or deleted. Each carries a digest: SHA-256 over the digest before it, a line end and the
 movement in its canonical form. To change one row unseen, every row after it would have to be changed as well.
 
-Amounts are whole thousandths of the item's unit, so that sums are exact: 1 each = 1000, 120 mL = 120000.
+Amounts are whole thousandths of the item's unit (thousandths.py).
 """
 
 from __future__ import annotations
@@ -15,8 +15,6 @@ from dataclasses import dataclass, replace
 from enum import StrEnum
 
 from cribkit.domain.problem import BadInput
-
-STEP = 1000  # parts of one unit
 
 
 class MovementKind(StrEnum):
@@ -85,16 +83,6 @@ def must_be_text(*texts: str) -> None:
             shown = ascii(text[:40])
             todo = f"write letters, digits and signs on one line, at most {LONGEST}."
             raise BadInput.of("bad-text", f"{shown} cannot be kept as text", todo)
-
-
-def parts(amount: float) -> int:
-    """An amount in the item's unit as whole thousandths."""
-    return round(amount * STEP)
-
-
-def whole(amount: int) -> float:
-    """Thousandths as an amount in the item's unit."""
-    return amount / STEP
 
 
 def canonical(movement: Movement) -> str:

@@ -5,6 +5,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from enum import StrEnum
+from typing import NamedTuple
 
 from cribkit.domain.torque.wanted import SLACK, Wanted
 
@@ -23,8 +24,7 @@ class StepKind(StrEnum):
     REPEAT = "repeat"  # go through the order again
 
 
-@dataclass(frozen=True, slots=True)
-class Step:
+class Step(NamedTuple):
     """One step. Angles in degrees; a band of angles has its ends."""
 
     kind: StepKind

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import datetime as dt
 from collections.abc import Iterable
-from dataclasses import dataclass
+from typing import NamedTuple
 
 from cribkit.domain.torque.guard import Guard
 from cribkit.domain.torque.offset import Offset, factor
@@ -33,8 +33,7 @@ REASONS = (
 )
 
 
-@dataclass(frozen=True, slots=True)
-class Coverage:
+class Coverage(NamedTuple):
     """One wrench against one torque. The applied band is at the fastener; `setting` is on the wrench's own scale."""
 
     tag: str

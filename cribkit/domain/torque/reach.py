@@ -9,7 +9,6 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterable, Iterator, Mapping, Sequence
-from dataclasses import dataclass, field
 from enum import StrEnum
 from functools import cache
 from typing import NamedTuple
@@ -77,13 +76,12 @@ class Found(NamedTuple):
     why: tuple[str, ...] = ()
 
 
-@dataclass(frozen=True, slots=True)
-class _Walk:
-    """The search: what may still be used, and what is needed before the driver."""
+class _Walk(NamedTuple):
+    """The search: what may still be used, what is needed before the driver, and the chains found so far."""
 
     want: Reach
     by_square: Mapping[str, tuple[Part, ...]]
-    found: list[tuple[Part, ...]] = field(default_factory=list)
+    found: list[tuple[Part, ...]]
 
 
 @cache
@@ -146,7 +144,7 @@ def find_ways(
     kits = sorted({*drivers, *parts}, key=lambda part: (part.role, part.tag))
     by_square = by_female(few_alike(kits))
     for adapters in range(MOST_ADAPTERS + 1):
-        walk = _Walk(want, by_square)
+        walk = _Walk(want, by_square, [])
         go(walk, start, (), adapters)
         all_ways += (judged(chain, start, want, bears) for chain in walk.found)
         strong = [way for way in all_ways if way.limit_nm is None or at_most(want.torque_nm, way.limit_nm)]

@@ -124,15 +124,15 @@ def step_band(step: Step, main: Wanted, tolerance: str) -> Step:
         minus, plus, percent = read_tolerance(tolerance, main)
         if percent:
             low, high = wanted.target_nm * (1 - minus), wanted.target_nm * (1 + plus)
-            return replace(step, wanted=replace(wanted, low_nm=low, high_nm=high))
+            return step._replace(wanted=replace(wanted, low_nm=low, high_nm=high))
     if inside(wanted.target_nm, main):
-        return replace(step, wanted=replace(wanted, low_nm=main.low_nm, high_nm=main.high_nm))
+        return step._replace(wanted=replace(wanted, low_nm=main.low_nm, high_nm=main.high_nm))
     return step
 
 
 def with_prevailing(step: Step) -> Step:
     """The step with its stated prevailing torque added, after the tolerance of what is left for clamping."""
-    return replace(step, wanted=shifted(step.wanted, step.added_nm)) if step.wanted and step.added_nm else step
+    return step._replace(wanted=shifted(step.wanted, step.added_nm)) if step.wanted and step.added_nm else step
 
 
 def inside(torque_nm: float, band: Wanted) -> bool:

@@ -151,7 +151,7 @@ def without_size(step: Step, bare: str) -> Step:
             if TILL.search(bare):
                 return step  # "in increments of 3 turns until seated"
             raise unreadable(step.text)
-        return with_torque(replace(step, kind=StepKind.TORQUE), any_of("hand", "snug").sub(" ", bare), None)
+        return with_torque(step._replace(kind=StepKind.TORQUE), any_of("hand", "snug").sub(" ", bare), None)
     if re.search(r"[0-9]\s*\Z", bare) or angle_shape().search(bare):
         raise unreadable(step.text)
     return step
@@ -183,12 +183,12 @@ def with_angle(step: Step, bare: str) -> Step:
     per = turns()[shape["unit"].lower()]
     first = number(shape["first"]) * per
     if shape["last"] is None:
-        return replace(step, angle=first)
+        return step._replace(angle=first)
     last = number(shape["last"]) * per
     low, high = (first - last, first + last) if shape["to"] == "±" else (first, last)
     if low > high or high <= 0:
         raise unreadable(step.text)
-    return replace(step, angle=(low + high) / 2, angle_low=low, angle_high=high)
+    return step._replace(angle=(low + high) / 2, angle_low=low, angle_high=high)
 
 
 def with_torque(step: Step, bare: str, unit: TorqueUnit | None) -> Step:
@@ -199,7 +199,7 @@ def with_torque(step: Step, bare: str, unit: TorqueUnit | None) -> Step:
     wanted = read_wanted(trimmed(rest), unit)
     if step.kind is StepKind.CHECK and not wanted.banded:
         wanted = replace(wanted, low_nm=wanted.target_nm)
-    return replace(step, wanted=replace(wanted, text=step.text))
+    return step._replace(wanted=replace(wanted, text=step.text))
 
 
 def without_prevailing(step: Step, bare: str, unit: TorqueUnit | None) -> tuple[Step, str]:
@@ -213,7 +213,7 @@ def without_prevailing(step: Step, bare: str, unit: TorqueUnit | None) -> tuple[
     if not plus or bare[found.end() :].strip(TRIMS):
         raise unreadable(step.text)
     added = read_wanted(amount, unit or read_wanted(trimmed(head)).unit).target_nm if amount.strip(" the") else 0.0
-    return replace(step, prevailing=True, added_nm=added), head
+    return step._replace(prevailing=True, added_nm=added), head
 
 
 def shifted(wanted: Wanted, added_nm: float) -> Wanted:

@@ -13,14 +13,11 @@ from cribkit.domain.torque.due import due_date
 from cribkit.domain.torque.kinds import Mechanism, mechanism
 
 LOWEST_PART = 0.20  # of full scale: below it a torque wrench has no stated accuracy (TM 1-1500-204-23-9 chapter 8)
-TWO_WAY = re.compile(
-    r"two[- ]way|bi-?directional|left and right|both (directions|ways)|right and left|cw ?(/|and|\+) ?ccw", re.I
-)
-ONE_WAY = re.compile(r"one[- ]way|clockwise only|right[- ]hand only|cw only", re.I)
-PIVOTED = re.compile(r"pivot(ed|ing)?[- ](grip|handle)", re.I)
-ANGLE = re.compile(
-    r"torque[- ](and|&|\+)[- ]angle|torque[-/]angle|measures angle|with angle|angle (display|readout)", re.I
-)
+# Patterns, compiled only where they are asked for: most torques ask none of it.
+TWO_WAY = r"two[- ]way|bi-?directional|left and right|both (directions|ways)|right and left|cw ?(/|and|\+) ?ccw"
+ONE_WAY = r"one[- ]way|clockwise only|right[- ]hand only|cw only"
+PIVOTED = r"pivot(ed|ing)?[- ](grip|handle)"
+ANGLE = r"torque[- ](and|&|\+)[- ]angle|torque[-/]angle|measures angle|with angle|angle (display|readout)"
 
 
 class Scale(NamedTuple):
@@ -32,8 +29,7 @@ class Scale(NamedTuple):
     graduation: float
 
 
-@dataclass(frozen=True, slots=True)
-class Usable:
+class Usable(NamedTuple):
     """The part of a scale that may be used for work, in the scale's own unit."""
 
     low: float
@@ -99,19 +95,23 @@ class Wrench:
         """Whether it works to the left as well as to the right."""
         if self.two_way_stated is not None:
             return self.two_way_stated
-        if ONE_WAY.search(self.description):
+        if self.says(ONE_WAY):
             return False
-        return bool(TWO_WAY.search(self.description)) or self.kind.two_way
+        return self.says(TWO_WAY) or self.kind.two_way
 
     @cached_property
     def pivoted_grip(self) -> bool:
         """A grip on a pivot fixes the lever: nothing may lengthen the handle."""
-        return bool(PIVOTED.search(self.description))
+        return self.says(PIVOTED)
 
     @cached_property
     def measures_angle(self) -> bool:
         """Shows the angle turned, so that no angle gauge is needed."""
-        return bool(ANGLE.search(self.description))
+        return self.says(ANGLE)
+
+    def says(self, pattern: str) -> bool:
+        """Whether the description has such words."""
+        return re.search(pattern, self.description, re.IGNORECASE) is not None
 
 
 def usable(scale: Scale, limited_nm: tuple[float, float] | None = None, fixed: bool = False) -> Usable:

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import json
-from dataclasses import dataclass
 from typing import Any, NamedTuple
 
 READER_VERSION = 11  # raised whenever a reading may change: stored meanings and index terms are then rebuilt
@@ -17,8 +16,7 @@ class Word(NamedTuple):
     how: str  # "name", "size", "attribute", "known", "corrected", "unread", "stray" (names another thing)
 
 
-@dataclass(frozen=True, slots=True)
-class Meaning:
+class Meaning(NamedTuple):
     """A description or a need, understood: what family of thing it names and its attributes."""
 
     text: str

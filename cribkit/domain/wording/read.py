@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import re
-from dataclasses import replace
 
 from cribkit.domain.wording.meaning import Meaning
 from cribkit.domain.wording.reader import alternatives, read_one
@@ -23,7 +22,7 @@ def read(text: str, kind: str = "") -> Meaning:
     if not named:
         return read_one(text[:LONGEST], kind)
     first, *others = [_complete(part, named, kind) for part in read_parts]
-    return replace(first, text=text, others=tuple(others))
+    return first._replace(text=text, others=tuple(others))
 
 
 def _complete(part: Meaning, named: list[Meaning], kind: str) -> Meaning:
@@ -31,10 +30,10 @@ def _complete(part: Meaning, named: list[Meaning], kind: str) -> Meaning:
     other = next((one for one in named if one is not part), part)
     if not part.family:
         words = " ".join(word.text for word in other.words if word.how in ("name", "corrected"))
-        part = replace(read_one(f"{part.text} {words}", kind), text=part.text)
+        part = read_one(f"{part.text} {words}", kind)._replace(text=part.text)
     own = dict(part.attributes)
     shared = {name: value for name, value in other.attributes if name not in own and name in ("drive", "size", "depth")}
-    return replace(part, attributes=tuple(sorted({**shared, **own}.items()))) if part.family == other.family else part
+    return part._replace(attributes=tuple(sorted({**shared, **own}.items()))) if part.family == other.family else part
 
 
 _FLAMMABLE = re.compile(r"GHS\s?02|\bH22[0-8]", re.IGNORECASE)
@@ -49,8 +48,8 @@ def read_item(description: str, kind: str, contents: str = "", traits: str = "",
     item = _with_traits(item, traits)
     if _FLAMMABLE.search(hazards) and not dict(item.attributes).get("flammable"):
         pairs = {**dict(item.attributes), "flammable": "flammable"}
-        item = replace(item, attributes=tuple(sorted(pairs.items())))
-    return replace(item, members=members(item, contents[:LONGEST]))
+        item = item._replace(attributes=tuple(sorted(pairs.items())))
+    return item._replace(members=members(item, contents[:LONGEST]))
 
 
 def _with_traits(item: Meaning, traits: str) -> Meaning:
@@ -61,7 +60,7 @@ def _with_traits(item: Meaning, traits: str) -> Meaning:
         attributes.update({name: value for name, value in said.attributes if name not in attributes})
         stated |= said.traits
         unread += [word for word in said.unread if word not in unread]
-    return replace(item, attributes=tuple(sorted(attributes.items())), traits=frozenset(stated), unread=tuple(unread))
+    return item._replace(attributes=tuple(sorted(attributes.items())), traits=frozenset(stated), unread=tuple(unread))
 
 
 def wrench_description(

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import re
-from dataclasses import replace
 
 from cribkit.domain.wording.meaning import Judgement, Meaning
 from cribkit.domain.wording.tables import Family, Rule, kin, tables
@@ -82,7 +81,7 @@ def _judge_one(need: Meaning, item: Meaning) -> Judgement:
             return NONE
         doubts += verdict
     for name in has.keys() - asked.keys():
-        rule = kin().rules.get(name, _OPEN)
+        rule = kin().rule(name) or _OPEN
         if has[name] == rule.default:
             continue
         if rule.unasked == "none" or (name == "points" and has[name] in SQUARE_HEADS):
@@ -129,7 +128,7 @@ COARSE_PITCH = {
 
 def key_of(item: Meaning) -> tuple[str, ...]:
     """The attribute that items of this shape are told by."""
-    family = kin().families.get(item.family)
+    family = kin().family(item.family)
     return KEYS.get(family.shape, ()) if family else ()
 
 
@@ -149,8 +148,7 @@ def kinship(asked: str, has: str) -> str | None:
     """ "" where the item's family meets the need's, a doubt where it may, None where it does not."""
     if asked == has:
         return ""
-    families = kin().families
-    told, wanted = families.get(has), families.get(asked)
+    told, wanted = kin().family(has), kin().family(asked)
     if told and asked in told.parents:
         return ""
     if told and asked in told.perhaps:
@@ -162,7 +160,7 @@ def kinship(asked: str, has: str) -> str | None:
 
 def _attribute(name: str, value: str, has: str | None, need: Meaning, item: Meaning) -> list[str] | None:
     """No doubts, some doubts, or None for a difference."""
-    rule = kin().rules.get(name, _OPEN)
+    rule = kin().rule(name) or _OPEN
     if has is None:
         has = implied(name, item)
     if name == "colour" and has is None and item.family == "threadlocker" and "strength" in dict(item.attributes):
@@ -227,7 +225,7 @@ def implied(name: str, item: Meaning) -> str | None:
     attributes = dict(item.attributes)
     if name == "material" and "bolt_grade" in attributes:
         return "steel"
-    return IMPLIED.get((item.family, name)) or kin().implied.get((item.family, name))
+    return IMPLIED.get((item.family, name)) or kin().implied(item.family, name)
 
 
 def same(name: str, asked: str, has: str, exact: bool = False) -> list[str] | None:
@@ -350,7 +348,7 @@ def _ends(text: str) -> tuple[float, float]:
 
 
 def _traits(need: Meaning, item: Meaning) -> list[str] | None:
-    rules, doubts = kin().rules, []
+    doubts: list[str] = []
     safe = IMPLIED_TRAITS.get(item.family, frozenset())
     if dict(item.attributes).get("material") in ("brass", "plastic", "aluminium", "copper"):
         safe |= {"non-magnetic"}
@@ -363,14 +361,14 @@ def _traits(need: Meaning, item: Meaning) -> list[str] | None:
     for trait in need.traits - item.traits - safe:
         if trait.startswith("not-"):
             continue
-        rule = rules.get(trait, _OPEN)
+        rule = kin().rule(trait) or _OPEN
         if rule.silent == "none":
             return None
         doubts += [f"{trait} not stated"] if rule.silent == "review" else []
     for trait in item.traits - need.traits - safe:
         if trait.startswith("not-"):
             continue
-        rule = rules.get(trait, _OPEN)
+        rule = kin().rule(trait) or _OPEN
         if rule.unasked == "none":
             return None
         doubts += [f"{trait} was not asked for"] if rule.unasked == "review" else []
@@ -467,10 +465,10 @@ def _forbids(never: Meaning, item: Meaning) -> bool:
     if (never.family, item.family) in APART:
         return False
     if "cure" in dict(never.attributes) and "sensor-safe" in item.traits and "cure" not in dict(item.attributes):
-        item = replace(item, attributes=tuple(sorted({**dict(item.attributes), "cure": "neutral"}.items())))
+        item = item._replace(attributes=tuple(sorted({**dict(item.attributes), "cure": "neutral"}.items())))
     named = {name for name, _ in never.attributes} | {"thread", "strength"}
     kept = tuple(pair for pair in item.attributes if pair[0] in named or pair[0] in KEEPS_APART)
-    plain = replace(item, attributes=kept, traits=item.traits & never.traits, members=(), unread=())
+    plain = item._replace(attributes=kept, traits=item.traits & never.traits, members=(), unread=())
     return _judge_one(never, plain).status != "none"
 
 
@@ -480,4 +478,4 @@ KEEPS_APART = frozenset({"bolt_grade", "wool"})
 
 def told(family: str) -> Family | None:
     """The table's entry of a family."""
-    return kin().families.get(family)
+    return kin().family(family)

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import re
-from dataclasses import replace
 from fractions import Fraction
 
 from cribkit.domain.wording.meaning import Meaning
@@ -49,7 +48,7 @@ def _listed(item: Meaning, part: str) -> list[Meaning]:
         member = read_one(piece, item.kind)
         if not member.family or (member.family in ("wrench",) and member_family(item)):
             member = read_one(f"{piece} {_noun(item) or _name(item)}", item.kind)
-        found.append(_inherit(item, replace(member, text=piece.strip())))
+        found.append(_inherit(item, member._replace(text=piece.strip())))
     return found
 
 
@@ -127,8 +126,8 @@ def _inherit(item: Meaning, member: Meaning) -> Meaning:
     if family and family.shape in ("wrench", "wrench2", "key", "bit"):
         shared.pop("drive", None)
         shared.pop("depth", None)
-    return replace(
-        member, attributes=tuple(sorted({**shared, **own}.items())), traits=member.traits | item.traits - {"set"}
+    return member._replace(
+        attributes=tuple(sorted({**shared, **own}.items())), traits=member.traits | item.traits - {"set"}
     )
 
 

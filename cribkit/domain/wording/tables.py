@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
-from dataclasses import dataclass
+import json
+from collections.abc import Callable, Iterator
 from functools import cache
 from typing import NamedTuple
 
-from cribkit.domain.tables import table
+from cribkit.domain import tables as files
 
 
 class Family(NamedTuple):
@@ -29,8 +29,7 @@ class Rule(NamedTuple):
     unasked: str  # only the item states it
 
 
-@dataclass(frozen=True, slots=True)
-class Tables:
+class Tables(NamedTuple):
     """Every table, ready for use."""
 
     spellings: dict[tuple[str, ...], str]  # a phrase -> its word
@@ -54,32 +53,68 @@ def lines(block: str) -> list[str]:
 
 def load(name: str) -> dict[str, str]:
     """One table file of this package."""
-    return table("cribkit.domain.wording", f"data/{name}")
+    return files.table("cribkit.domain.wording", f"data/{name}")
 
 
-class Kin(NamedTuple):
-    """What a judgement needs: which family meets the need of which, and how attributes are treated."""
+class Kin:
+    """What a judgement needs: which family meets the need of which, and how attributes are treated.
 
-    families: dict[str, Family]
-    rules: dict[str, Rule]
-    implied: dict[tuple[str, str], str]  # (family, attribute) -> what a silent item of it is
+    The small part of the tables, without the words; an entry is unpacked when it is asked for: start-up counts.
+    """
+
+    def __init__(self, text: str) -> None:
+        packed = json.loads(text)
+        self._families: dict[str, list[str]] = packed["families"]
+        self._rules: dict[str, list[str]] = packed["rules"]
+        self._implied: dict[str, dict[str, str]] = packed["implied"]
+        self.family = cache(self._family)
+        self.rule = cache(self._rule)
+
+    def _family(self, name: str) -> Family | None:
+        """The family's entry, without what goes without saying in its descriptions; None for an unknown name."""
+        if name not in self._families:
+            return None
+        kind, shape, parents = self._families[name]
+        return Family(name, kind, shape, *_parents(parents), frozenset())
+
+    def _rule(self, name: str) -> Rule | None:
+        """How a match treats this attribute or trait; None where it has no rule of its own."""
+        return Rule(*self._rules[name]) if name in self._rules else None
+
+    def implied(self, family: str, attribute: str) -> str | None:
+        """What a silent item of the family is."""
+        return self._implied.get(family, {}).get(attribute)
 
 
 @cache
 def kin() -> Kin:
-    """The small part of the tables that judging needs, without the words: start-up counts."""
-    file, families = load("families.toml"), {}
+    """The part of the tables that judging needs, worked out once."""
+    return Kin(files.remember("kin", packed_kin))
+
+
+def packed_kin() -> str:
+    """The same as text."""
+    file = load("families.toml")
+    families: dict[str, list[str]] = {}
     for kind, block in (("tool", file["tools"]), ("consumable", file["consumables"])):
-        for line in lines(block):
-            name, shape, parents = (part.strip() for part in line.split("|", 3)[:3])
-            sure, perhaps = _parents(parents)
-            families[name] = Family(name, kind, shape, sure, perhaps, frozenset())
-    for line in (line for block in load("names.toml").values() for line in lines(block)):
-        name, shape, parents = (part.strip() for part in line.split("|", 3)[:3])
-        families.setdefault(name, Family(name, "tool", shape, *_parents(parents), frozenset()))
+        families |= {name: [kind, shape, parents] for name, shape, parents in _heads(block)}
+    for block in load("names.toml").values():
+        for name, shape, parents in _heads(block):
+            families.setdefault(name, ["tool", shape, parents])
     traits = load("traits.toml")
-    implied = {(family, name): default for family, name, default, _ in _kinds(traits["kinds"]) if default}
-    return Kin(families, dict(_rule(line) for line in lines(traits["rules"])), implied)
+    implied: dict[str, dict[str, str]] = {}
+    for family, name, default, _ in _kinds(traits["kinds"]):
+        if default:
+            implied.setdefault(family, {})[name] = default
+    rules = dict(_rule(line) for line in lines(traits["rules"]))
+    return json.dumps({"families": families, "rules": rules, "implied": implied})
+
+
+def _heads(block: str) -> Iterator[tuple[str, str, str]]:
+    """Name, shape and parents of each line of a block of families."""
+    for line in lines(block):
+        name, shape, parents = (part.strip() for part in line.split("|", 3)[:3])
+        yield name, shape, parents
 
 
 def _kinds(block: str) -> list[tuple[str, str, str, str]]:

@@ -24,7 +24,7 @@ def query_terms(need: Meaning) -> frozenset[str]:
 
 
 def _own(item: Meaning) -> set[str]:
-    family = kin().families.get(item.family)
+    family = kin().family(item.family)
     if family is None:
         return {f"w|{word}" for word in wordy(item)}
     names = {f"={family.name}", *(f"<{parent}" for parent in family.parents | family.perhaps)}
@@ -32,7 +32,7 @@ def _own(item: Meaning) -> set[str]:
 
 
 def _asked(need: Meaning) -> set[str]:
-    family = kin().families.get(need.family)
+    family = kin().family(need.family)
     if family is None:
         return {f"w|{max(words, key=lambda word: (len(word), word))}"} if (words := wordy(need)) else set()
     vague = family.parents | (family.perhaps & VAGUE)
@@ -46,7 +46,7 @@ def _keys(family: str, meaning: Meaning, stored: bool) -> set[str]:
     An item is stored under its values and "*", or "?" and "*" where it is silent; a need asks for its values and "?",
     or "*" where it leaves the attribute open.
     """
-    attributes, told = dict(meaning.attributes), kin().families.get(family)
+    attributes, told = dict(meaning.attributes), kin().family(family)
     parts = [""]
     for name in KEYS.get(told.shape, ()) if told else ():
         texts = _values(name, attributes.get(name, ""), stored, tool=told is not None and told.kind == "tool")

@@ -11,7 +11,7 @@ from pathlib import Path
 
 from cribkit.domain.cells import guard
 from cribkit.domain.problem import BadInput
-from cribkit.domain.stock.movement import parts, whole
+from cribkit.domain.stock.thousandths import parts, whole
 from cribkit.store.crib import Crib
 from cribkit.store.seed.cells import STOCK_UNITS
 from cribkit.store.seed.columns import FILES

@@ -11,7 +11,7 @@ from typing import TypedDict
 
 from cribkit.domain.problem import BadInput, Problem, refuse
 from cribkit.domain.stock.item import Condition, Kind
-from cribkit.domain.stock.movement import parts
+from cribkit.domain.stock.thousandths import parts
 from cribkit.store.seed.cells import READERS, STOCK_UNITS, Wrong
 from cribkit.store.seed.columns import FILES
 from cribkit.store.seed.parts import (

@@ -7,7 +7,8 @@ from dataclasses import dataclass, field, replace
 
 from cribkit.domain.problem import Problem, refuse
 from cribkit.domain.stock.item import Kind
-from cribkit.domain.stock.movement import Movement, MovementKind, whole
+from cribkit.domain.stock.movement import Movement, MovementKind
+from cribkit.domain.stock.thousandths import whole
 from cribkit.domain.wording import Meaning
 from cribkit.store.crib import Crib
 from cribkit.store.posting import Entry, post, set_lot
