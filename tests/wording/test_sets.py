@@ -33,8 +33,19 @@ def test_a_member_of_a_set_satisfies_a_need(need: str, status: str, member: str)
     [
         ("socket set 1/4 dr 4-14 mm 6 pt, 12 pc", "7 mm socket 1/4 drive", "match"),
         ("socket set 1/4 dr 4-14 mm 6 pt, 12 pc", "15 mm socket 1/4 drive", "none"),
-        ("combination spanner set 8-19 mm", "13 mm combination spanner", "match"),
-        ("bit set T10-T40", "T25 bit", "match"),
+        ("combination spanner set 8-19 mm, 12 pc", "13 mm combination spanner", "match"),
+        (
+            "combination spanner set 8-19 mm, 9 pc",
+            "13 mm combination spanner",
+            "review",
+        ),  # which sizes it leaves out is not told
+        ("combination spanner set 8-19 mm", "13 mm combination spanner", "review"),
+        ("combination spanner set 8-19 mm", "19 mm combination spanner", "match"),  # an end of the range is there
+        ("bit set T10-T40, 7 pc", "T25 bit", "match"),
+        ("bit set T10-T40, 7 pc", "T35 bit", "review"),  # seldom among them
+        ("bit set T10-T40", "T25 bit", "review"),
+        ("drill set 1-10 mm by 0.5, 19 pc", "6.5 mm drill bit", "match"),
+        ("drill set 1-10 mm by 0.5, 19 pc", "6.4 mm drill bit", "none"),
         ("bit set T10-T40", "T50 bit", "none"),
         ("bit set T10-T40", "E10 socket", "none"),
     ],

@@ -5,7 +5,7 @@ from __future__ import annotations
 from functools import cache
 
 from cribkit.domain.wording.lexer import Token
-from cribkit.domain.wording.reading import Reading
+from cribkit.domain.wording.reading import Reading, Said
 from cribkit.domain.wording.rule import KEYS
 from cribkit.domain.wording.tables import Family, load, tables
 
@@ -23,9 +23,13 @@ def _file() -> dict[str, str]:
 
 def beside_the_point(family: Family | None, effect: tuple[str, str] | None, besides: bool) -> bool:
     """Whether what a word after "for" or "with" says is said of the place where a hand tool is used."""
-    if family is None or effect is None or family.kind != "tool" or family.shape not in listed("closed"):
+    if family is None or effect is None or family.shape in ("circlip", "part"):
         return False
+    if family.kind != "tool":
+        return family.shape in ("oil", "grease", "chem") and effect[0] in ("side", "colour")
     said = effect[1] if effect[0] == "+" else effect[0]
+    if family.shape not in listed("closed"):
+        return said in ("side", "ratcheting")
     return said in (listed("of_the_grip") if besides else listed("of_the_place"))
 
 
@@ -41,9 +45,11 @@ def pass_over(reading: Reading, family: Family | None) -> None:
     if family.shape not in closed and (family.kind != "tool" or family.shape in ("part", "thread-any")):
         return
     context = _context(reading, end=family.shape in closed and family.shape not in listed("placed"))
+    worked_on = _worked_on(reading, family)
     for said in reading.words:
         sign = said.text == "x"  # between two sizes
-        if said.how == "unread" and not said.negated and (sign or (id(said) in context and idle(said.text))):
+        idles = id(said) in worked_on or (id(said) in context and idle(said.text))
+        if said.how == "unread" and not said.negated and (sign or idles):
             said.how, said.used = "context", True
     for token in _measures(reading):
         token.used = True
@@ -72,6 +78,45 @@ def _context(reading: Reading, end: bool) -> set[int]:
         elif led or inside:
             found.add(id(said))
     return found | (_tail(reading) | _segments(reading) if end else set())
+
+
+def _worked_on(reading: Reading, family: Family) -> set[int]:
+    """What a hand tool is used on, named between commas or before a colon; beside a torque wrench anywhere.
+
+    A part of the text that holds anything else, a number or a word that says more of the tool, is not of that sort.
+    """
+    if family.kind != "tool" or family.shape not in listed("closed"):
+        return set()
+    at = {id(token): said for said in reading.words for token in said.tokens}
+    parts: list[list[Token]] = [[]]
+    for token in reading.tokens:
+        parts.append([]) if token.kind == "stop" else parts[-1].append(token)
+    labelled = any(token.text == ":" for token in reading.tokens)
+    found: set[int] = set()
+    for place, part in enumerate(parts):
+        words = [at[id(token)] for token in part if id(token) in at]
+        unread = [said for said in words if said.how == "unread"]
+        named = all(_part_of_vehicle(said) for said in unread)
+        alone = len(words) == len([token for token in part if token.kind not in ("sign", "end", "dash")])
+        whole = alone and len(unread) == len([said for said in words if not said.used])
+        if family.shape in _NAMED_BY_USE:
+            found |= {id(said) for said in unread if said.word in listed("worked_on") - listed("names_more")}
+        if family.shape == "torque" or ((place > 0 or labelled) and whole and named and not _one_plug(words)):
+            found |= {id(said) for said in unread if _part_of_vehicle(said)}
+    return found
+
+
+# What is told by its size alone: a word for what it is used on may stand anywhere ("bleed nipple spanner").
+_NAMED_BY_USE = frozenset({"socket", "bit-socket", "lobe-socket", "wrench", "wrench2", "key", "bit", "screwdriver"})
+
+
+def _part_of_vehicle(said: Said) -> bool:
+    return said.word in listed("worked_on") or (said.word != "plug" and idle(said.text)) or said.text == "plug"
+
+
+def _one_plug(words: list[Said]) -> bool:
+    """ "plug" alone may be a spark plug's socket."""
+    return [said.word for said in words] == ["plug"]
 
 
 def _segments(reading: Reading) -> set[int]:

@@ -11,7 +11,7 @@ from cribkit.domain.wording.rule import USUAL_SHANK
 from cribkit.domain.wording.sizes import Length, square
 from cribkit.domain.wording.squares import lone_square, missing_square, one_size, points
 from cribkit.domain.wording.stores import any_numbers
-from cribkit.domain.wording.tips import tip_from_numbers
+from cribkit.domain.wording.tips import LETTERS, plausible, tip_from_numbers
 
 
 def socket(reading: Reading) -> None:
@@ -58,6 +58,10 @@ def profile(reading: Reading) -> None:
     """The profile of the tip, by its code or its word; two that disagree are a doubt."""
     said = {PROFILES[word] for word in reading.said() if word in PROFILES and word != "hex"}
     tip = reading.attributes.get("tip", "")
+    if " x " in tip:
+        codes = {one.split(" ")[0].rstrip("0123456789.") for one in tip.split(" x ")}
+        reading.attributes["profile"] = " x ".join(sorted(codes))
+        return
     code = tip.rstrip("0123456789.") if " " not in tip else tip.split(" ")[0]
     if code in ("E", "IP"):
         said -= {"T"}
@@ -98,7 +102,9 @@ def bit(reading: Reading) -> None:
             continue
         shank = after in ("shank", "shk", "drive") or later in ("shank", "shk", "drive")
         another = (
-            "tip" in reading.attributes or len(reading.numbers()) > 1 or any(one.kind == "numbered" for one in tokens)
+            "tip" in reading.attributes
+            or len(reading.numbers()) > 1
+            or any(one.kind in ("numbered", "thread") for one in tokens)
         )
         if shank or (after in ("hex", "hexagon", "hx") and another):
             token.used = True
@@ -117,6 +123,17 @@ def bit(reading: Reading) -> None:
     _rest_length(reading)
 
 
+def bit_set(reading: Reading) -> None:
+    """The hex shank that all bits of a set have, then the sizes."""
+    tokens = [token for token in reading.tokens if token.kind not in ("dash", "stop")]
+    for place, token in enumerate(tokens[:-1]):
+        after = [one.text for one in tokens[place + 1 : place + 3]]
+        if token.kind == "num" and not token.used and _shank_size(token) and {"shank", "shk", "hex shank"} & set(after):
+            token.used = True
+            reading.set("shank", Length(number(token.values[0]), token.unit or "in").text)
+    any_numbers(reading)
+
+
 def _shank_size(token: Token) -> bool:
     """Whether a number is the hex shank of bits: 1/4 or 5/16 in, 10 mm."""
     return (token.unit != "mm" and token.values[0] in ("1/4", "5/16")) or (
@@ -125,9 +142,32 @@ def _shank_size(token: Token) -> bool:
 
 
 def screwdriver(reading: Reading) -> None:
-    """A tip and the blade's length."""
+    """A tip and the blade's length; an offset one has a tip at each end."""
+    if reading.family == "offset-screwdriver":
+        _two_tips(reading)
     tip_from_numbers(reading)
     _rest_length(reading)
+
+
+def _two_tips(reading: Reading) -> None:
+    """Both tips of an offset screwdriver: PH1 x PH2, or a slot and a PH2."""
+    tips = []
+    for token in reading.tokens:
+        if token.kind == "tip" and token.values[0] in LETTERS:
+            tips.append(f"{LETTERS[token.values[0]][1]}{token.values[1]}")
+            token.used = True
+        elif token.kind == "numbered" and reading.has("phillips", "pozidriv"):
+            tips.append(f"{'PH' if reading.has('phillips') else 'PZ'}{token.values[0]}")
+            token.used = True
+    if reading.has("slotted") and tips:
+        for group in reading.numbers():
+            if len(group.tokens) == 1 and group.tokens[0].unit == "mm" and plausible(group.lengths()[0], "slot"):
+                group.use()
+                tips.append(f"slot {group.lengths()[0].text}")
+                break
+    if len(tips) > 1:
+        reading.attributes["tip"] = " x ".join(sorted(set(tips)))
+        reading.doubts = [doubt for doubt in reading.doubts if not doubt.startswith("tip ")]
 
 
 def _rest_length(reading: Reading) -> None:
@@ -155,6 +195,7 @@ def wrench(reading: Reading) -> None:
     """One or two sizes across flats."""
     points(reading)
     reading.take("teeth")
+    reading.take("deg")  # of the offset
     sizes: list[Length] = []
     for group in reading.numbers():
         lengths = group.lengths()
@@ -238,6 +279,10 @@ def adapter(reading: Reading) -> None:
             token.unit, token.gender = "in", "m"
     tokens = [token for token in reading.tokens if token.kind == "num" and square(token)]
     hexed = [place for place, token in enumerate(reading.tokens) if token.text in ("hex", "shank")]
+    if len(tokens) > 3 and sorted(map(square, tokens[:2])) == sorted(map(square, tokens[2:4])):
+        for token in tokens[:2]:  # "1 in to 3/4 in adapter (female 1, male 3/4)": told again with its ends
+            token.used, token.gender = True, ""
+        tokens = tokens[2:4]
     tokens = tokens[:2]
     drives = [square(token) for token in tokens]
     reading.attributes.pop("drive", None)
@@ -254,9 +299,11 @@ def adapter(reading: Reading) -> None:
             said.how, said.used = "known", True
     if hexed:
         reading.set("hex_end", "yes")
+        if reading.family == "adapter" and any(token.text == "shank" for token in reading.tokens):
+            reading.family = "drive-drill-adapter"
         reading.use("hex", "shank")
     if len(drives) == 2:
-        swap = genders[0] == "m" or genders[1] == "f"
+        swap = genders[0] == "m" or genders[1] == "f" or (not any(genders) and _hex_last(reading, tokens))
         if genders[0] and (genders[0] == genders[1] or genders[0] == "?"):
             reading.doubts.append("two ends of one gender")
         drives = drives[::-1] if swap else drives
@@ -264,6 +311,14 @@ def adapter(reading: Reading) -> None:
         reading.set("drive_out", drives[1])
     elif drives:
         reading.set("drive_in" if genders[0] != "m" else "drive_out", drives[0])
+
+
+def _hex_last(reading: Reading, ends: list[Token]) -> bool:
+    """Whether the second end is the hexagon that a drill takes: it is the one that is driven."""
+    places = [next(place for place, token in enumerate(reading.tokens) if token is end) for end in ends]
+    follows = [token.text for token in reading.tokens[places[1] + 1 : places[1] + 3]]
+    between = [token.text for token in reading.tokens[places[0] + 1 : places[1]]]
+    return "hex" in follows and "hex" not in between
 
 
 def multiplier(reading: Reading) -> None:

@@ -75,7 +75,7 @@ _PARTS = [
         "unc",
         (
             r"(?P<u1>\d{1,2}/\d{1,2}|#\d{1,2}|no\.? ?\d{1,2}|"
-            r"\b\d{1,2})\"?\s?-\s?(?P<u2>\d{2})(?:(?=\s*(?:x|unc|unf|unef|tpi|bolt|nut|screw|stud|thread|"
+            r"\b\d{1,2})\"?\s?-\s?(?P<u2>\d{2})(?:(?=\s*(?:x|unc|unf|unef|tpi|plug\b|taper|bottom|second\b|hand\b|bolt|nut|screw|stud|thread|"
             r"tap|die|un\b|bsp|bsf))|(?:(?<=/\d-\d\d)|(?<=/\d\d-\d\d))(?=$|,|\s*(?:gr|hex|hx|cap|set\b|helicoil|"
             r"insert|flange|nyloc|lock|wheel|cage)))(?:\s*(?:unc|unf|unef|un)?\s*x\s*(?P<u3>[1-4] \d/\d{1,2}|"
             r"\d{1,2}-\d/\d|\d/\d{1,2}|\d*\.\d+|\d+)\"?)?"
@@ -112,7 +112,11 @@ _PARTS = [
             rf"us gal|gal|gallons?|qts?|quarts?|cc|pints?)\b"
         ),
     ),
-    ("mass", rf"(?:0\s*(?:-|to)\s*)?(?P<ma>{NUM})[- ]?(?P<mu>kgs?|kilos?|g|gm|gms|grams?|lbs?|ozs?|ounces?)\b"),
+    (
+        "mass",
+        rf"(?:0\s*(?:-|to)\s*)?(?P<ma>{NUM})[- ]?(?P<mu>kgs?|kilos?|g|gm|gms|grams?|lbs?|"
+        r"pounds?|pounders?|ozs?|ounces?)\b",
+    ),
     ("ton", rf"(?P<to>{NUM})[- ]?(?:tons?|tonnes?|t|te)\b"),
     ("pressure", rf"(?P<pr>{NUM}(?:\s*(?:-|to)\s*{NUM})?)[- ]?(?P<pu>psi|bar|kpa|mpa|mbar|in\.? ?hg|mm ?hg)\b"),
     (
@@ -120,9 +124,12 @@ _PARTS = [
         rf"(?P<el>{NUM}(?:\s*(?:/|-|to)\s*{NUM})*)[- ]?"
         r"(?P<eu>kv|volts?|v|amps?|a|watts?|w|ah|mah|ohms?|lm|lumens?)\b(?!/)",
     ),
-    ("temp", r"(?P<tt>-?\d+(?:\s*(?:-|to|\.\.+)\s*-?\d+)?)\s*(?:deg)?\s*(?P<tc>c|celsius)\b|(?P<tf>-?\d+)\s*deg\s*f\b"),
+    (
+        "temp",
+        r"(?P<tt>-?\d+(?:\s*(?:-|to|\.\.+)\s*-?\d+)?)\s*(?:deg)?\s*(?P<tc>c|celsius)\b|(?P<tf>-?\d+)\s*deg(?:rees)?\.?\s*f(?:ahrenheit)?\b|(?P<tg>\d{3})\s?f\b",
+    ),
     ("deg", rf"(?P<de>{NUM})\s*(?:deg|degrees?)\b"),
-    ("percent", r"(?P<pc>\d{1,3})(?:\.\d+)?\s*%"),
+    ("percent", r"(?P<pc>\d{1,3})(?:\.\d+)?\s*(?:%|pct\b|percent\b|per cent\b)"),
     (
         "count",
         (
@@ -176,7 +183,7 @@ def _digit_phrases() -> re.Pattern[str]:
         (p for p in tables().spellings if any(c.isdigit() for word in p for c in word)), key=lambda p: -len(" ".join(p))
     )
     return re.compile(
-        r"(?<![a-z\d./#-])(?<!no\. )(?<!no )(?:"
+        r"(?<![a-z\d./#-])(?<!no\. )(?<!no )(?<! x )(?:"
         + "|".join(r"[ /-]?".join(re.escape(word) for word in phrase) for phrase in spelled)
         + r")(?![a-z\d/]|-\d)"
     )
@@ -287,6 +294,10 @@ def _number(kind: str, found: re.Match[str]) -> Token:
     return Token(kind, found[0], (text,), plain, gender)
 
 
+def _temperature(kind: str, found: re.Match[str]) -> Token:
+    return Token(kind, found[0], (found["tt"] or "", found["tf"] or found["tg"] or ""))
+
+
 _Maker = Callable[[str, re.Match[str]], Token]
 _MAKERS: dict[str, _Maker] = {
     "torque": _torque,
@@ -312,7 +323,7 @@ _MAKERS: dict[str, _Maker] = {
     "ton": _values("to"),
     "pressure": _values("pr", "pu"),
     "power": _values("el", "eu"),
-    "temp": _values("tt", "tf"),
+    "temp": _temperature,
     "deg": _values("de"),
     "percent": _values("pc"),
     "count": _values("co", "co2", "co3"),

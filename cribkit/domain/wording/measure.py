@@ -25,12 +25,12 @@ def tell(value: Fraction) -> str:
     if value.denominator & (value.denominator - 1) == 0 and value.denominator <= 64:
         whole, rest = divmod(value, 1)
         return f"{whole}-{rest}" if whole else str(rest)
-    return decimal(value)
+    return decimal(value, 4)  # thousandths of an inch are told with halves: 0.0015
 
 
-def decimal(value: Fraction) -> str:
+def decimal(value: Fraction, places: int = 3) -> str:
     """A decimal number without trailing zeros."""
-    return f"{float(value):.3f}".rstrip("0").rstrip(".")
+    return f"{float(value):.{places}f}".rstrip("0").rstrip(".")
 
 
 def tell_decimal(text: str) -> str:

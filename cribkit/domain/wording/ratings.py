@@ -73,3 +73,17 @@ def _each(rating: str) -> list[str]:
     """6/12/24v is rated for each of them."""
     figures = rating.rstrip("abcdefghijklmnopqrstuvwxyz")
     return [f"{one}{rating[len(figures) :]}" for one in figures.split("/")] if "/" in figures else [rating]
+
+
+def reaches(asked: str, has: str) -> list[str] | None:
+    """Whether a meter measures as much as is asked, in each unit: 400 A serves for 300 A."""
+    given = [_ended(one) for rating in has.split("; ") for one in _each(rating)]
+    doubts = []
+    for wanted in asked.split("; "):
+        _, high, unit = _ended(wanted)
+        tops = [top for _, top, other in given if other == unit]
+        if not tops:
+            doubts.append(f"rating {wanted} not stated")
+        elif max(tops) < high:
+            return None
+    return doubts

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 
+from cribkit.domain.wording.instruction import called_for
 from cribkit.domain.wording.meaning import Meaning
 from cribkit.domain.wording.reader import alternatives, read_one
 from cribkit.domain.wording.sets import members
@@ -13,14 +14,18 @@ LONGEST = 2000
 
 
 def read(text: str, kind: str = "") -> Meaning:
-    """What a need asks for; "or" gives alternatives. Never raises."""
-    parts = alternatives(text[:LONGEST])
+    """What a need asks for; an instruction asks for what it calls for; "or" gives alternatives. Never raises."""
+    return _read(called_for(text[:LONGEST]), kind)._replace(text=text)
+
+
+def _read(text: str, kind: str) -> Meaning:
+    parts = alternatives(text)
     if len(parts) < 2:
-        return read_one(text[:LONGEST], kind)
+        return read_one(text, kind)
     read_parts = [read_one(part, kind) for part in parts]
     named = [part for part in read_parts if part.family]
     if not named:
-        return read_one(text[:LONGEST], kind)
+        return read_one(text, kind)
     first, *others = [_complete(part, named, kind) for part in read_parts]
     return first._replace(text=text, others=tuple(others))
 
@@ -59,7 +64,8 @@ def _with_traits(item: Meaning, traits: str) -> Meaning:
         said = read_one(part, item.kind)
         attributes.update({name: value for name, value in said.attributes if name not in attributes})
         stated |= said.traits
-        unread += [word for word in said.unread if word not in unread]
+        claim = part.endswith("safe")  # another thing that it does no harm to
+        unread += [word for word in said.unread if word not in unread and not claim]
     return item._replace(attributes=tuple(sorted(attributes.items())), traits=frozenset(stated), unread=tuple(unread))
 
 

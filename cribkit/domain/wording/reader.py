@@ -6,6 +6,7 @@ import re
 from functools import cache
 
 from cribkit.domain.wording import handtools, shapes, squares, stores
+from cribkit.domain.wording.abbreviation import expanded, slipped
 from cribkit.domain.wording.context import beside_the_point, listed, pass_over
 from cribkit.domain.wording.damage import mend
 from cribkit.domain.wording.lexer import Token, lex
@@ -45,8 +46,19 @@ def name_words(reading: Reading) -> None:
         else:
             _name_run(reading, run)
             run = []
+    _expand(reading)
     _external(reading)
     _asides(reading)
+
+
+def _expand(reading: Reading) -> None:
+    """Words cut short, told by the others."""
+    others = frozenset(reading.said() | reading.hints)
+    for said in reading.words:
+        if (said.how == "unread" and not said.negated and (word := expanded(said.text, others))) or (
+            said.how == "unread" and not said.negated and (word := slipped(said.text, others))
+        ):
+            said.word, said.how = word, "corrected"
 
 
 # What follows says what a thing comes with or is used on, up to the next stop.
@@ -58,7 +70,29 @@ _ASIDE = frozenset(
 # What a thing is mounted on is no part of it.
 _MOUNTS = frozenset({"stand", "base", "magnetic", "tripod", "arm"})
 # "hex to square" is an adapter, "to chase the thread" a purpose.
-_ENDS = frozenset({"square", "sq", "hex", "hexagon", "drive", "dr", "male", "female", "suit", "fit", "yield"})
+_ENDS = frozenset(
+    {
+        "square",
+        "sq",
+        "hex",
+        "hexagon",
+        "drive",
+        "dr",
+        "male",
+        "female",
+        "suit",
+        "fit",
+        "yield",
+        "jaso",
+        "acea",
+        "api",
+        "sae",
+        "din",
+        "iso",
+        "spec",
+        "standard",
+    }
+)
 
 
 def _purpose(tokens: list[Token], place: int) -> bool:
@@ -67,6 +101,8 @@ def _purpose(tokens: list[Token], place: int) -> bool:
     return tokens[place].text == "to" and after is not None and after.kind == "word" and after.text not in _ENDS
 
 
+# What a thing takes is no part of it.
+_TAKES = frozenset({"takes", "accepts", "holds"})
 _BESIDES = frozenset({"with", "w", "incl", "including", "includes", "c/w", "complete"})
 
 
@@ -80,7 +116,7 @@ def _asides(reading: Reading) -> None:
     """Mark the words after "with" and "for"."""
     at = {id(token): said for said in reading.words for token in said.tokens}
     aside = ""
-    sized = stopped = False
+    sized = stopped = taken = False
     for place, token in enumerate(reading.tokens):
         sized = sized or (not stopped and token.kind in ("num", "tip"))
         if token.kind == "stop":
@@ -92,7 +128,10 @@ def _asides(reading: Reading) -> None:
             if place > 0 and (said.text in _ASIDE or _clause(reading.tokens, place) or _purpose(reading.tokens, place)):
                 aside = said.text if said.text in _ASIDE else "for"
             said.aside = aside != ""
-            said.besides = aside in _BESIDES or (aside == "on" and said.word in _MOUNTS)
+            said.worked_on = aside == "on"
+            taken = aside != "" and (taken or said.text in _TAKES)
+            said.taken = taken
+            said.besides = aside in _BESIDES or said.taken or (aside == "on" and said.word in _MOUNTS)
 
 
 # What a torque wrench turns: named after one of these and its size, the wrench is what it is used with.
@@ -118,6 +157,10 @@ def _name_run(reading: Reading, run: list[Token]) -> None:
     known = tables()
     place = 0
     texts = [plain(token.text) for token in run]
+    texts = [
+        text if text in known.known or text in known.longest else _beside(texts, at) or text
+        for at, text in enumerate(texts)
+    ]
     singles = [known.spellings.get((text,), text) for text in texts]
     while place < len(run):
         length = 1
@@ -166,6 +209,19 @@ def _targets() -> tuple[list[str], dict[str, str]]:
 _OPPOSITE = re.compile(r"^(?:non|un|de|anti|in|im|dis)")
 
 
+def _beside(texts: list[str], place: int) -> str:
+    """A word that may be a slip of several, told by its neighbour: "sprak plug" is a spark plug, no spray."""
+    known, word = tables(), texts[place]
+    if len(word) < 5 or not word.isalpha():
+        return ""
+    found = set()
+    for sense, _, hit in _near(word):
+        before, after = texts[place - 1 : place], texts[place + 1 : place + 2]
+        pairs = [(*before, hit)] * bool(before) + [(hit, *after)] * bool(after)
+        found |= {sense for pair in pairs if pair in known.spellings}
+    return found.pop() if len(found) == 1 else ""
+
+
 @cache
 def correct(word: str) -> str:
     """The known word that an unknown one is a typing error of, or "".
@@ -177,17 +233,23 @@ def correct(word: str) -> str:
         return scanned
     if len(word) < 5 or not word.isalpha():
         return ""
+    near = _near(word)
+    nearest = [entry for entry in near if entry[1] == near[0][1]]
+    if len({sense for sense, _, _ in nearest}) > 1:  # a hurried hand gets the first letter right
+        nearest = [entry for entry in nearest if entry[2][0] == word[0]]
+    return nearest[0][0] if len({sense for sense, _, _ in nearest}) == 1 else ""
+
+
+@cache
+def _near(word: str) -> list[tuple[str, float, str]]:
+    """The known words that this may be a slip of: what each means, how many slips, the word itself."""
     from rapidfuzz import process  # imported here: start-up counts
     from rapidfuzz.distance import OSA
 
     slips = 1 if len(word) < 8 else 2
     found = process.extract(word, _targets()[0], scorer=OSA.distance, score_cutoff=slips, limit=4)
     known = tables()
-    near = [(known.spellings.get((hit,), hit), distance, hit) for hit, distance, _ in found if _same_sense(word, hit)]
-    nearest = [entry for entry in near if entry[1] == near[0][1]]
-    if len({sense for sense, _, _ in nearest}) > 1:  # a hurried hand gets the first letter right
-        nearest = [entry for entry in nearest if entry[2][0] == word[0]]
-    return nearest[0][0] if len({sense for sense, _, _ in nearest}) == 1 else ""
+    return [(known.spellings.get((hit,), hit), distance, hit) for hit, distance, _ in found if _same_sense(word, hit)]
 
 
 # Letters that a scanner takes for each other.
@@ -223,20 +285,21 @@ _CONTRARY = frozenset({"chlorinated", "nonchlorinated", "flammable", "nonflammab
 
 
 # Words that name another thing only where they stand before it: a plug socket, but a socket for square plugs.
-_WEAK = frozenset({"plug", "sumpplug"})
+_WEAK = frozenset({"plug", "sumpplug", "stud"})
 
 
 def choose_family(reading: Reading, kind: str) -> None:
     """The family whose name is there with most words; those after "with" and "for" may only add to it."""
     main = reading.main()
     _best_name(reading, kind, main | reading.hints)
-    first = reading.name
+    first, known = reading.name, tables().families.get(reading.family)
+    tool = known is not None and known.kind == "tool"
     wider = reading.said() - {
         said.word for said in reading.words if said.besides or (said.aside and said.word in _WEAK)
     }
     if len(main) < len(wider):
         _best_name(reading, kind, wider | reading.hints)
-        if first and not first < reading.name:
+        if first and (not first < reading.name or (tool and tables().families[reading.family].kind != "tool")):
             _best_name(reading, kind, main | reading.hints)
     squares.settle(reading)
 
@@ -245,15 +308,22 @@ def choose_family(reading: Reading, kind: str) -> None:
 _PARTS_OF = frozenset({"gasket", "seal", "oring", "grommet"})
 
 
+# What is driven, or drives, in another sense: a worm drive clip.
+_DRIVEN_BY = frozenset({"hoseclamp", "worm", "earclamp", "boltclamp", "belt", "chain"})
+
+
 def _best_name(reading: Reading, kind: str, words: set[str]) -> None:
     known = tables()
     reading.family, reading.name = "", frozenset()
     said, head = reading.said(), reading.head()
     best: tuple[int, ...] = (0,)
+    squared = "drive" in reading.attributes and not said & _DRIVEN_BY
     for word in sorted(words):  # of two names that fit as well, always the same one is taken
         for name, family in known.names.get(word, ()):
             if name <= words:
                 told = known.families[family]
+                if squared and told.kind == "consumable":
+                    continue  # only tools have a square
                 explained = len(words & (name | told.absorbs | {"kit"}))
                 fits = 1 if kind and told.kind == kind else 0
                 grouped = 1 if "set" in name else 0
@@ -265,10 +335,14 @@ def _best_name(reading: Reading, kind: str, words: set[str]) -> None:
                     reading.family, reading.name = family, name
 
 
+_FLUIDS = frozenset({"chem", "oil", "grease", "seize", "lock"})
+
+
 def spend_words(reading: Reading) -> None:
     """What the words beside the name say: an attribute, nothing, or something that could not be used."""
     known = tables()
     family = known.families.get(reading.family)
+    placed = shapes.placed(family) or (family is not None and family.kind == "tool")
     for said in reading.words:
         word = said.word
         if said.how == "unread" and said.text in stores.GLOVES and shapes.takes_word(reading, said):
@@ -277,7 +351,9 @@ def spend_words(reading: Reading) -> None:
             said.how, said.used = "known", True
         if said.how == "unread" or said.used:
             continue
-        says = known.kinds.get((reading.family, word), ())
+        if (reading.family, word) in known.telling and not said.negated and not (said.aside and not said.besides):
+            reading.finer.add(word)
+        says = () if said.worked_on and not placed else known.kinds.get((reading.family, word), ())
         if said.negated and says:
             said.used = True
             reading.traits |= {f"not-{name}={value}" for name, value in says}
@@ -296,11 +372,13 @@ def spend_words(reading: Reading) -> None:
             elif effect and effect[0] != "~":
                 said.used = True
                 reading.traits.add(f"not-{effect[0]}={effect[1]}")
+            elif family and family.shape in _FLUIDS and known.names_of.get(word, family.name) != family.name:
+                said.used = True  # "not acetone": another thing, and this is not it
             else:
                 said.how = "unread"
         elif word in reading.name:
             said.how = "name" if said.how == "known" else said.how
-            if family and family.shape == "glove":
+            if family and family.shape in ("glove", "torque"):
                 shapes.takes_word(reading, said)
             if family and _says_more(reading, family, word):
                 reading.effect(known.effects[word], said)

@@ -21,6 +21,8 @@ class Said:
     negated: bool = False
     aside: bool = False  # after "with" or "for": what it comes with or is used on
     besides: bool = False  # after "with": no part of the thing itself
+    worked_on: bool = False  # after "on"
+    taken: bool = False  # after "takes": what it is used with
     after_stop: bool = False  # a comma stands before it
     used: bool = False
     became: str = ""
@@ -40,6 +42,7 @@ class Reading:
     traits: set[str] = field(default_factory=set)
     hints: set[str] = field(default_factory=set)  # words that codes imply: T30 says sixlobe
     doubts: list[str] = field(default_factory=list)
+    finer: set[str] = field(default_factory=set)  # words of the name's surroundings that tell things apart
 
     def add(self, word: str, text: str, how: str, tokens: list[Token], negated: bool = False) -> None:
         """Note a word; its place among the tokens is kept for the numbers beside it."""
@@ -88,7 +91,10 @@ class Reading:
         return groups(self.tokens)
 
     def set(self, name: str, value: str) -> None:
-        """State an attribute; a second, different value is a doubt."""
+        """State an attribute; a second, different value is a doubt. "Short stubby" is stubby."""
+        if name == "length_class" and {value, self.attributes.get(name)} == {"short", "stubby"}:
+            self.attributes[name] = "stubby"
+            return
         if self.attributes.setdefault(name, value) != value:
             self.doubts.append(f"{name} {value}")
 
@@ -107,6 +113,8 @@ class Reading:
         """The finished meaning."""
         left = [token.text.strip() for token in self.tokens if not token.used and token.kind in LOUD]
         unread = [said.text if not said.negated else f"non-{said.text}" for said in self.words if said.how == "unread"]
+        if self.finer:
+            self.attributes["finer"] = " ".join(sorted(self.finer))
         return Meaning(
             text=self.text,
             kind=self.kind or kind,

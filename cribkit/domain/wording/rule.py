@@ -48,7 +48,7 @@ _OPEN = Rule("review", "", "free")
 NOMINAL = 0.04
 NOMINAL_NAMES = frozenset({"length", "dims", "weight"})
 # Attributes of which the item may have more than the need asks.
-MORE_IS_FINE = frozenset({"place", "spec"})
+MORE_IS_FINE = frozenset({"place", "spec", "adapters"})
 
 
 def judge(need: Meaning, item: Meaning) -> Judgement:
@@ -72,6 +72,8 @@ def _judge_one(need: Meaning, item: Meaning) -> Judgement:
     bond = kinship(need.family, item.family)
     if bond is None:
         return NONE
+    if bond and need.family == "combination-wrench" and " x " in dict(item.attributes).get("size", ""):
+        return NONE  # two rings, and no open end
     doubts = [bond] if bond else []
     loss = 0.0 if need.family == item.family else 3.0
     asked, has = dict(need.attributes), dict(item.attributes)
@@ -181,6 +183,8 @@ def _attribute(name: str, value: str, has: str | None, need: Meaning, item: Mean
         return None
     if name == "material" and value == "steel" and has is None:
         return []
+    if has is None and name == "finer":
+        has = ""
     if has is None and name == "dims":
         has = dict(item.attributes).get("size")
     if has is None:
@@ -199,7 +203,36 @@ def _attribute(name: str, value: str, has: str | None, need: Meaning, item: Mean
         if name == "fuel" and "place" in dict(item.attributes):
             return []
         return [f"{name} not stated"] if rule.silent == "review" else []
-    return same(name, value, has, exact=name == "dims" and item.kind != "tool" and not item.family.endswith("tape"))
+    if name == "current" and has == "both":
+        return []
+    if name == "cat":
+        return [] if int(has) >= int(value) else None
+    if name == "rating" and need.family in METERS:
+        from cribkit.domain.wording.ratings import reaches
+
+        return reaches(value, has)
+    if name == "dims" and need.family in FROM_ZERO and (reach := _reach_of(has)):
+        return [] if " to " in value or _about(value, reach, exact=False) else None
+    return same(name, value, has, exact=name == "dims" and item.kind != "tool" and not _rolled(item))
+
+
+# Meters that measure up to their rating: more is fine.
+METERS = frozenset({"clamp-meter", "multimeter"})
+
+
+def _rolled(item: Meaning) -> bool:
+    """Whether an item comes by nominal widths: tapes and abrasive rolls, 1 in or 25 mm."""
+    return item.family.endswith("tape") or item.family == "sandpaper"
+
+
+# Measuring tools that are called by the end of their scale: a 150 mm caliper reads 0-150 mm. Common practice.
+FROM_ZERO = frozenset({"caliper", "depth-gauge", "steel-rule"})
+
+
+def _reach_of(measure: str) -> str:
+    """The end of a scale from nought, "" for any other measure."""
+    low, to, high = measure.partition("; ")[0].partition(" to ")
+    return high if to and low.split(" ")[0] == "0" else ""
 
 
 # What nobody leaves out: an item that does not say it does not have it.
@@ -207,9 +240,6 @@ ALWAYS_SAID = frozenset({("material", "microfibre"), ("material", "butyl"), ("al
 
 # What a family implies where an item says nothing: a flat combination spanner's ring is 12 point. Common practice.
 IMPLIED = {
-    ("combination-wrench", "points"): "12",
-    ("ring-wrench", "points"): "12",
-    ("flare-nut-wrench", "points"): "6",
     ("cable-tie", "material"): "nylon",
     ("thread-tape", "material"): "ptfe",
     ("brass-brush", "material"): "brass",
@@ -234,6 +264,8 @@ def same(name: str, asked: str, has: str, exact: bool = False) -> list[str] | No
         return []
     if name == "size":
         return [] if set(asked.split(" x ")) <= set(has.split(" x ")) else None
+    if name in ("tip", "profile") and " x " in has:
+        return [] if asked in has.split(" x ") else None
     if name == "side" and has == "both":
         return []
     if name == "rating":
@@ -248,6 +280,9 @@ def same(name: str, asked: str, has: str, exact: bool = False) -> list[str] | No
         return [f"it says GL-{has.replace(';', ' and GL-')}"]
     if name == "dot":
         return [] if set(asked.split(";")) & set(has.split(";")) else None
+    if name == "finer":
+        lacking = " ".join(sorted(set(asked.split()) - set(has.split())))
+        return [f"{lacking} not stated"] if lacking else []
     if name in MORE_IS_FINE:
         return _words(asked, has, name)
     if name in NOMINAL_NAMES:
@@ -329,8 +364,8 @@ def _range(asked: str, has: str) -> list[str] | None:
     if asked.rpartition(" ")[2] != has.rpartition(" ")[2]:
         return None
     (low, high), (bottom, top) = _ends(asked), _ends(has)
-    if asked.endswith("N·m") and bottom == 0 and low > 0:
-        bottom = LOWEST_SHARE * top
+    if asked.endswith("N·m") and bottom == 0 < low < LOWEST_SHARE * top and high <= top * (1 + ROUNDED):
+        return [f"below {LOWEST_SHARE:.0%} of its scale it has no stated accuracy"]
     if asked.endswith("N·m") and bottom == top and low != high:
         return ["range not stated in full"] if high <= top * (1 + ROUNDED) else None
     return [] if bottom <= low * (1 + ROUNDED) and high <= top * (1 + ROUNDED) else None
@@ -362,7 +397,7 @@ def _traits(need: Meaning, item: Meaning) -> list[str] | None:
         if trait.startswith("not-"):
             continue
         rule = kin().rule(trait) or _OPEN
-        if rule.silent == "none":
+        if rule.silent == "none" and not (trait == "high-temperature" and "temperature" in dict(need.attributes)):
             return None
         doubts += [f"{trait} not stated"] if rule.silent == "review" else []
     for trait in item.traits - need.traits - safe:
@@ -371,9 +406,12 @@ def _traits(need: Meaning, item: Meaning) -> list[str] | None:
         rule = kin().rule(trait) or _OPEN
         if rule.unasked == "none":
             return None
-        doubts += [f"{trait} was not asked for"] if rule.unasked == "review" else []
+        doubts += [UNASKED.get(trait, f"{trait} was not asked for")] if rule.unasked == "review" else []
     return sorted(doubts)
 
+
+# What is said of a trait that nobody asked for, where its name says too little.
+UNASKED = {"unlisted": "the set names a range, not this size"}
 
 # What a family is safe on by its purpose. Common practice; the label decides.
 IMPLIED_TRAITS = {

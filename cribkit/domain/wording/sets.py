@@ -6,6 +6,7 @@ import re
 from fractions import Fraction
 
 from cribkit.domain.wording.meaning import Meaning
+from cribkit.domain.wording.measure import decimal
 from cribkit.domain.wording.reader import read_one
 from cribkit.domain.wording.tables import tables
 
@@ -28,6 +29,9 @@ _WRENCHES = (
     "ring-wrench",
     "wrench",
 )
+# What a member is taken for by its tip or size alone; in a set of bits a PH1 is a bit, no screwdriver.
+_DRIVERS = ("wrench", "screwdriver", "key", "bit", "bit-socket")
+_BY_ITS_TIP = {"bit": _DRIVERS, "bit-socket": _DRIVERS, "key": _DRIVERS}
 _MISSING = re.compile(r"\b(?:missing|lost|broken|absent|gone|out|not in set|damaged|worn out|snapped)\b", re.I)
 _LISTED = re.compile(r"\s*[;\n]\s*")
 
@@ -46,7 +50,8 @@ def _listed(item: Meaning, part: str) -> list[Meaning]:
     found = []
     for piece in _pieces(part):
         member = read_one(piece, item.kind)
-        if not member.family or (member.family in ("wrench",) and member_family(item)):
+        wanted = member_family(item)
+        if not member.family or (wanted and member.family in _BY_ITS_TIP.get(wanted, ("wrench",))):
             member = read_one(f"{piece} {_noun(item) or _name(item)}", item.kind)
         found.append(_inherit(item, member._replace(text=piece.strip())))
     return found
@@ -69,6 +74,8 @@ def _pieces(part: str) -> list[str]:
 
 def member_family(item: Meaning) -> str:
     """The family of a set's members, "" where the set mixes things."""
+    if item.family in MEMBER.values():
+        return item.family  # "impact driver bits" with contents
     if item.family != "wrench-set":
         return MEMBER.get(item.family, "")
     words = {word.became for word in item.words}
@@ -84,6 +91,10 @@ def member_family(item: Meaning) -> str:
 
 
 def _noun(item: Meaning) -> str:
+    """What a bare size or tip in the contents is a size of."""
+    hexagons = any(word.became in ("insidehex", "hex") or word.text in ("hex", "insidehex") for word in item.words)
+    if hexagons and member_family(item) == "bit-socket":
+        return "hex bit socket"
     return {
         "socket": "socket",
         "lobe-socket": "external six lobe socket",
@@ -136,8 +147,36 @@ def _has_drive(family: str) -> bool:
     return bool(told) and told is not None and told.shape in ("ratchet", "drive-tool", "extension", "drive-any")
 
 
+_STEPS = re.compile(
+    r"(?P<low>\d+(?:\.\d+)?) ?(?:mm)? ?(?:-|to) ?(?P<high>\d+(?:\.\d+)?) ?mm,? ?(?:x|by|in|at|/)? ?"
+    r"(?P<step>0?\.\d+|1(?:\.0)?)(?: ?mm)?(?: (?:steps?|increments?|rises?))?\b"
+)
+
+
+def _stepped(item: Meaning) -> list[Meaning]:
+    """Drills "1-10 mm by 0.5": every step is there."""
+    found = _STEPS.search(item.text.lower()) if item.family == "drill-set" else None
+    if found is None:
+        return []
+    low, high, step = (Fraction(found[name]) for name in ("low", "high", "step"))
+    count = int((high - low) / step) + 1
+    if not 1 < count <= MOST_STEPS:
+        return []
+    sizes = [f"{decimal(low + place * step)} mm" for place in range(count)]
+    return [_made(item, "drill-bit", size, (("size", size), *_shared_material(item))) for size in sizes]
+
+
+MOST_STEPS = 130  # a set of more drills is a misreading
+
+
+def _shared_material(item: Meaning) -> tuple[tuple[str, str], ...]:
+    return tuple(pair for pair in item.attributes if pair[0] == "material")
+
+
 def _ranged(item: Meaning) -> list[Meaning]:
-    """A range in whole millimetres, or T10-T50, told by the description."""
+    """A range in whole millimetres, T10-T50, or drills in steps, told by the description."""
+    if steps := _stepped(item):
+        return steps
     family = member_family(item)
     dims = dict(item.attributes).get("dims", "")
     found: list[Meaning] = []
@@ -146,9 +185,13 @@ def _ranged(item: Meaning) -> list[Meaning]:
     for text in filter(None, dims.split("; ")):
         low, to, high = text.partition(" to ")
         sizes = whole_mm(low, high) if to else [text]
-        found += [_of_size(item, family, size) for size in sizes]
+        sure = not to or proven(item.text, len(sizes))
+        found += [_of_size(item, family, size, sure or size in (low, high)) for size in sizes]
     tips = dict(item.attributes).get("tips", "")
-    found += [_of_tip(item, family, tip) for tip in tips.split("; ") if tip]
+    usual = [tip for tip in tips.split("; ") if tip not in RARE]
+    for tip in filter(None, tips.split("; ")):
+        sure = proven(item.text, tips.count(";") + 1 if tip in RARE else len(usual))
+        found.append(_of_tip(item, family, tip, sure or tip in (usual[0], usual[-1])))
     return found
 
 
@@ -161,17 +204,29 @@ def whole_mm(low: str, high: str) -> list[str]:
     return list(dict.fromkeys([low, *(f"{size} mm" for size in between), high]))
 
 
-def _of_size(item: Meaning, family: str, size: str) -> Meaning:
+RARE = frozenset({"T35", "T47"})  # left out of most sets. Common practice, no source
+_PIECES = re.compile(r"\b(\d{1,3}) ?-? ?(?:pcs?|pce|pieces?|pc|off|blades?)\b|\bset of (\d{1,3})\b", re.IGNORECASE)
+
+
+def proven(text: str, sizes: int) -> bool:
+    """Whether the number of pieces leaves no gap in a range of so many sizes; where none is told, nobody knows."""
+    found = _PIECES.search(text)
+    return found is not None and int(found[1] or found[2]) >= sizes
+
+
+def _of_size(item: Meaning, family: str, size: str, sure: bool) -> Meaning:
     if family in ("bit-socket", "key", "bit"):
-        return _of_tip(item, family, f"hex {size}")
-    return _made(item, family, size, (("size", size),))
+        return _of_tip(item, family, f"hex {size}", sure)
+    return _made(item, family, size, (("size", size),), sure)
 
 
-def _of_tip(item: Meaning, family: str, tip: str) -> Meaning:
+def _of_tip(item: Meaning, family: str, tip: str, sure: bool) -> Meaning:
     profile = tip.split(" ")[0].rstrip("0123456789")
-    return _made(item, family, tip, (("profile", profile), ("tip", tip)))
+    return _made(item, family, tip, (("profile", profile), ("tip", tip)), sure)
 
 
-def _made(item: Meaning, family: str, name: str, attributes: tuple[tuple[str, str], ...]) -> Meaning:
-    member = Meaning(text=f"{name} of {item.text}", kind=item.kind, family=family, attributes=attributes)
+def _made(item: Meaning, family: str, name: str, attributes: tuple[tuple[str, str], ...], sure: bool = True) -> Meaning:
+    """One member of a range; "unlisted" where only the range says that it is there."""
+    traits = frozenset() if sure else frozenset({"unlisted"})
+    member = Meaning(text=f"{name} of {item.text}", kind=item.kind, family=family, attributes=attributes, traits=traits)
     return _inherit(item, member)

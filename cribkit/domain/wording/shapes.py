@@ -2,14 +2,16 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable
+from itertools import pairwise
 
-from cribkit.domain.wording.context import listed
 from cribkit.domain.wording.handtools import (
     PROFILES,
     TIPPED,
     adapter,
     bit,
+    bit_set,
     bit_socket,
     drive_only,
     extension,
@@ -27,12 +29,13 @@ from cribkit.domain.wording.handtools import (
 )
 from cribkit.domain.wording.measure import mm_of
 from cribkit.domain.wording.reading import Reading, Said
-from cribkit.domain.wording.rule import COARSE_PITCH, USUAL_SHANK
+from cribkit.domain.wording.rule import COARSE_PITCH, KEYS, USUAL_SHANK
 from cribkit.domain.wording.squares import long_numbers
 from cribkit.domain.wording.stores import (
     GLOVE_TYPES,
     GLOVES,
     LOCK_COLOURS,
+    adapters_threads,
     any_numbers,
     chem,
     clamp,
@@ -44,6 +47,7 @@ from cribkit.domain.wording.stores import (
     lock,
     oil,
     oil_specs,
+    oring,
     packing,
     part,
     put_place,
@@ -82,6 +86,7 @@ SHAPES: dict[str, Callable[[Reading], None]] = {
     "adapter": adapter,
     "torque": torque,
     "multiplier": multiplier,
+    "set-bit": bit_set,
     "set-lobe": socket_set,
     "set": socket_set,
     "set-wrench": wrench_set,
@@ -94,7 +99,7 @@ SHAPES: dict[str, Callable[[Reading], None]] = {
     "pin": two_ends("diameter", "length"),
     "washer": two_ends("inner", "outer", "thickness"),
     "seal-washer": two_ends("inner", "outer", "thickness"),
-    "oring": two_ends("inner", "section_mm"),
+    "oring": oring,
     "clamp": clamp,
     "tie": tie,
     "glove": glove,
@@ -156,7 +161,7 @@ def _pliers(reading: Reading) -> None:
     any_numbers(reading)
 
 
-SHAPES |= {"pliers": _pliers, "circlip": _pliers}
+SHAPES |= {"pliers": _pliers, "circlip": _pliers, "range": adapters_threads}
 
 
 # Kinds of torque wrench by the words for them.
@@ -222,6 +227,9 @@ def takes_word(reading: Reading, said: Said) -> bool:
         said.used = True
         _spec(reading, said.word)
         return True
+    if said.aside and shape in _BY_MEASURES and KEYS[shape][0] in reading.attributes:
+        said.used = True
+        return True
     if family and placed(family) and said.word not in tables().neutral | family.absorbs | _SAYS | tables().negations:
         if said.word in tables().effects and tables().effects[said.word][0] not in ("side", "+") and shape != "part":
             return False
@@ -232,6 +240,8 @@ def takes_word(reading: Reading, said: Said) -> bool:
     return False
 
 
+# Parts told by their measures alone: what they are for says nothing more.
+_BY_MEASURES = frozenset({"pin", "washer", "seal-washer", "bolt", "nut", "oring"})
 # Files by their section; a file of which nothing is said is flat.
 _FILES = frozenset({"file", "needle-file"})
 _SECTIONS = {
@@ -291,6 +301,8 @@ def finish(reading: Reading) -> None:
         system = reading.attributes.pop("system", None)
         if system == "whitworth" and "size" in reading.attributes:
             reading.traits.add("whitworth")
+    if shape == "glove" and "cut-resistant" in reading.traits:
+        reading.attributes.setdefault("glove_type", "work")
     if shape == "glove" and reading.attributes.get("material") in ("nitrile", "latex", "vinyl"):
         reading.attributes.setdefault("glove_type", "disposable")
     coarse = COARSE_PITCH.get(reading.attributes.get("thread", ""))
@@ -325,6 +337,28 @@ def words_of(reading: Reading) -> set[str]:
     return {said.word for said in reading.words}
 
 
+# Tools of which the colour says something: white rubber leaves no marks. Common practice.
+_COLOURED = frozenset({("rubber-mallet", "white"), ("rubber-mallet", "black")})
+
+
+def _set_to(reading: Reading) -> bool:
+    """ "set to 100 ft-lb" names no set."""
+    after = [(one.text, two.text) for one, two in pairwise(reading.tokens)]
+    return any(one in ("set", "sets") and two in ("to", "at", "from", "between") for one, two in after)
+
+
+# Shapes of which "long" is a class of its own, also beside a measure.
+_LONG_SHAPES = frozenset({"socket", "lobe-socket", "plug-socket", "bit-socket", "bit", "key", "screwdriver", "drill"})
+
+
+def _long_measure(reading: Reading) -> bool:
+    """Whether "long" stands after a measure: 24 in long."""
+    return any(one.kind == "num" and one.unit and two.text == "long" for one, two in pairwise(reading.tokens))
+
+
+_L_KEY = re.compile(r"\bl[- ]?(?:keys?|type|shaped?|pattern)\b", re.IGNORECASE)
+
+
 # How a caliper shows its measure, the telling ones first in the alphabet: a digital vernier is digital.
 _DISPLAYS = {
     "digital": "digital",
@@ -343,9 +377,28 @@ def _own_sense(reading: Reading, shape: str) -> None:
         if words & _DISPLAYS.keys():
             reading.set("display", min(_DISPLAYS[word] for word in words & _DISPLAYS.keys()))
     words = words_of(reading)
+    if shape == "wrench2" and " x " in reading.attributes.get("size", ""):
+        reading.traits.discard("double-ended")  # two sizes say it
+    if reading.family == "die":
+        reading.attributes.pop("bolt_length", None)  # its own width
+        reading.use("od")
+    if shape == "torque" and reading.attributes.get("mechanism") == "non-graduated":
+        reading.doubts = [doubt for doubt in reading.doubts if doubt != "mechanism preset"]
+    if shape == "torque" and _set_to(reading):
+        reading.traits.discard("set")
+    if shape == "clamp":
+        reading.attributes.pop("side", None)
     if reading.family == "circlip-pliers" and ({"internal", "external"} <= words or "convertible" in words):
         reading.attributes["side"] = "both"
         reading.doubts = [doubt for doubt in reading.doubts if not doubt.startswith("side ")]
+    if shape in ("bolt", "nut"):
+        reading.attributes.pop("length_class", None)
+    if reading.family in ("drill-bit", "drill-set") and "hss" in words:
+        reading.attributes.setdefault("material", "HSS")
+    if reading.family == "heat-shrink":
+        reading.traits.discard("coated")  # a sleeve is what it is
+    if shape not in _LONG_SHAPES and _long_measure(reading):
+        reading.attributes.pop("length_class", None)
     if reading.family == "tap":
         for form in sorted(_TAPS & {word.text for word in reading.words}):
             reading.set("tap_form", form.removesuffix("ing"))
@@ -360,8 +413,9 @@ def _own_sense(reading: Reading, shape: str) -> None:
         and "length" not in reading.attributes
     ):
         reading.doubts.append("a length in words only")
-    if reading.kind == "tool" and shape in listed("closed"):
+    if reading.kind == "tool" and (reading.family, reading.attributes.get("colour")) not in _COLOURED:
         reading.attributes.pop("colour", None)
+        reading.doubts = [doubt for doubt in reading.doubts if not doubt.startswith("colour ")]
     if reading.family == "lobe-wrench":
         reading.attributes.pop("side", None)
     if reading.family == "crowfoot" and any(said.word in ("openend", "open") for said in reading.words):
@@ -370,7 +424,7 @@ def _own_sense(reading: Reading, shape: str) -> None:
         reading.traits.add("not-open-end")
     if reading.family == "t-key":
         reading.traits.add("t-handle")
-    if reading.family == "key" and any(said.word in ("l", "wrenchkey") for said in reading.words):
+    if reading.family == "key" and (words & {"l", "wrenchkey"} or _L_KEY.search(reading.text)):
         reading.traits.add("not-t-handle")
     if reading.family in ("ratcheting-wrench", "ratchet", "bit-ratchet", "ratchet-screwdriver"):
         reading.traits.discard("ratcheting")

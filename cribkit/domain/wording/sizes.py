@@ -36,6 +36,8 @@ class Length:
     @property
     def text(self) -> str:
         """Canonical: "8 mm", "5/16 in"; lengths in cm, m and ft become mm."""
+        if self.unit == "ft":
+            return f"{tell(self.value * 12)} in"
         if self.unit == "in" or (not self.unit and self.value.denominator in (2, 4, 8, 16, 32, 64) and self.fraction):
             return f"{tell(self.value)} in"
         return f"{decimal(self.value * MM.get(self.unit or 'mm', Fraction(1)))} mm"

@@ -20,6 +20,8 @@ def find_square(reading: Reading) -> None:
     for place in marks:
         before, after = _number_before(tokens, place), _number_after(tokens, place)
         chosen = _choose(before, after)
+        if before and after and metric(before) and square(before) == square(after) and chosen is after:
+            reading.doubts.append(f"{before.text} or {after.text}: one is the square")
         if chosen is not None:
             chosen.used = True
             reading.set("drive", square(chosen)) if "drive" not in reading.attributes else reading.attributes.update(
@@ -63,6 +65,8 @@ def _choose(before: Token | None, after: Token | None) -> Token | None:
     """Of two squares beside the word the one in inches; of two alike the one before."""
     if before is None or after is None:
         return before or after
+    if before.unit == "mm" and before.values[0] in METRIC_ONLY_SQUARES:
+        return before
     return after if metric(before) and not metric(after) else before
 
 
@@ -79,6 +83,8 @@ def settle(reading: Reading) -> None:
     family = reading.family
     if family == "thermostat" and any("housing" in said.text for said in reading.words):
         family = "thermostat-housing"
+    if family == "general-grease" and reading.has("lithium"):
+        family = "lithium-grease"
     outside = tip.startswith("E")
     if family in ("bit", "key") and drive:
         family = "bit-socket"
@@ -97,12 +103,16 @@ def settle(reading: Reading) -> None:
     elif family == "ratcheting-wrench" and drive and not _has_size(reading):
         family = "ratchet"
     elif (
-        family in ("", "screwdriver")
+        family in ("", "screwdriver", *(("drill-bit",) if _only_for(reading, "drill") else ()))
         and drive
         and not tip
         and any(token.text in ("shank", "hex shank") for token in reading.tokens)
     ):
         family = "adapter"
+    elif family == "universal-joint" and reading.has("socket") and _across_flats(reading):
+        family = "swivel-socket"
+    elif family == "" and reading.has("ring") and _only_sizes(reading):
+        family = "ring-wrench"
     elif family == "" and drive:
         family = "lobe-socket" if outside else "bit-socket" if tip else "socket" if _has_size(reading) else ""
     elif family == "" and _size_beside_square(reading):
@@ -114,6 +124,26 @@ def settle(reading: Reading) -> None:
     if family == "lobe-socket" and tip and not outside:
         reading.doubts.append(f"external {tip}")
     reading.family = family
+
+
+def _only_for(reading: Reading, word: str) -> bool:
+    """Whether the word stands only after "for" and its like."""
+    return all(said.aside for said in reading.words if said.word == word)
+
+
+def _across_flats(reading: Reading) -> bool:
+    """Whether a size in mm stands there that is no usual square."""
+    return any(
+        len(group.tokens) == 1 and group.tokens[0].unit == "mm" and 4 <= float(group.lengths()[0].mm) <= 80
+        for group in reading.numbers()
+    )
+
+
+def _only_sizes(reading: Reading) -> bool:
+    """ "17x19 ring": nothing but one or two sizes across flats beside the word."""
+    found = reading.numbers()
+    words = {said.word for said in reading.words} - {"ring", "x", "by", "double", "deep", "offset", "flat"}
+    return len(found) == 1 and found[0].relation in ("", "by") and not words
 
 
 def _size_beside_square(reading: Reading) -> bool:
@@ -167,6 +197,7 @@ def long_numbers(reading: Reading) -> None:
             token.kind == "num"
             and (token.unit or token.values[0] in PLAIN_LENGTHS)
             and not token.used
+            and (after.text != "blade" or _blade(token))
             and after.text in ("long", "lg", "lng", "oal", "overall", "reach", "blade")
         ):
             before = tokens[place - 1] if place else None
@@ -175,6 +206,11 @@ def long_numbers(reading: Reading) -> None:
             token.used = after.used = True
             reading.set("length", Length(number(token.values[0]), token.unit).text)
             reading.use("long", "deep") if after.text != "reach" else None
+
+
+def _blade(token: Token) -> bool:
+    """Whether a measure before "blade" is its length: 5/16 in is its width."""
+    return float(Length(number(token.values[0].replace("-", " ")), token.unit).mm) >= 20
 
 
 # Lengths of bits and blades in mm that people write without the unit.

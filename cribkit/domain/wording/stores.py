@@ -10,7 +10,7 @@ from itertools import pairwise
 from cribkit.domain.wording.lexer import Token
 from cribkit.domain.wording.measure import decimal, number, tell_decimal
 from cribkit.domain.wording.reading import Reading
-from cribkit.domain.wording.sizes import Length
+from cribkit.domain.wording.sizes import Group, Length
 from cribkit.domain.wording.squares import missing_square, one_size, points
 from cribkit.domain.wording.tables import tables
 from cribkit.domain.wording.text import tidy
@@ -81,7 +81,8 @@ def inch_thread(reading: Reading) -> None:
     """5/16 UNF is 5/16-24; once the pitch is told, coarse and fine say nothing more."""
     name = reading.attributes.get("thread", "")
     pitches = _INCH_PITCHES.get(name.removesuffix(" in"))
-    if pitches and (told := reading.attributes.pop("pitch_class", "")):
+    if pitches:
+        told = reading.attributes.pop("pitch_class", "")  # a thread named without a pitch is coarse
         reading.attributes["thread"] = f"{name.removesuffix(' in')}-{pitches[told == 'fine']}"
     elif "-" in name:
         reading.attributes.pop("pitch_class", None)
@@ -95,17 +96,24 @@ _INSERT = re.compile(r"(?<![\d.])([123](?:\.5)?) ?x? ?d\b")
 def _thread_rest(reading: Reading) -> None:
     if token := reading.take("pitch"):
         reading.set("pitch", tell_decimal(token.values[0] or token.values[1]))
+    diameter = reading.attributes.get("thread", "").partition("-")[0]
     for group in reading.numbers():
         lengths = group.lengths()
+        if len(lengths) == 1 and "-" in reading.attributes.get("thread", "") and lengths[0].text == f"{diameter} in":
+            group.use()  # half inch coarse bolt 1/2-13
+            continue
         if "thread" not in reading.attributes and len(lengths) == 2 and group.relation == "by":
             group.use()
             reading.set("thread", lengths[0].text)
             reading.set("bolt_length", lengths[1].text)
         elif "thread" in reading.attributes and len(lengths) == 1:
-            if 0.2 < float(lengths[0].mm) <= 3 and "pitch" not in reading.attributes:
+            told = group.tokens[0].unit == "mm" or "." in group.tokens[0].text
+            if told and 0.2 < float(lengths[0].mm) <= 3 and "pitch" not in reading.attributes:
                 reading.set("pitch", decimal(lengths[0].mm))
                 group.use()
-            elif "bolt_length" not in reading.attributes and (group.tokens[0].unit or "/" in group.tokens[0].text):
+            elif "bolt_length" not in reading.attributes and (
+                group.tokens[0].unit or "/" in group.tokens[0].text or _long(reading, group)
+            ):
                 reading.set("bolt_length", lengths[0].text)
                 group.use()
         elif (
@@ -117,6 +125,15 @@ def _thread_rest(reading: Reading) -> None:
             group.use()
     if "length" in reading.attributes:
         reading.attributes.setdefault("bolt_length", reading.attributes.pop("length"))
+
+
+def _long(reading: Reading, group: Group) -> bool:
+    """Whether "long" stands after the number: 2 1/2 long."""
+    place = next(place for place, token in enumerate(reading.tokens) if token is group.tokens[-1])
+    if [token.text for token in reading.tokens[place + 1 : place + 2]] != ["long"]:
+        return False
+    reading.use("long")
+    return True
 
 
 def two_ends(first: str, second: str, third: str = "") -> Callable[[Reading], None]:
@@ -178,12 +195,34 @@ def _named_measures(reading: Reading, first: str, second: str) -> None:
             for said in reading.words:
                 if said.text in (word, "x"):
                     said.used, said.how = True, "known"
-            unit = token.unit or ("in" if "/" in token.text else "mm")
+            inches = "/" in token.text or (token.text.isdigit() and int(token.text) <= 2 and _in_fractions(reading))
+            unit = token.unit or ("in" if inches else "mm")
             reading.set(name, Length(number(token.values[0].replace("-", " ")), unit).text)
             reading.use(word, "internal", "external")
 
 
-_EARS = {"1": re.compile(r"\b(?:single|one|1)[ -]ear|\bstepless"), "2": re.compile(r"\b(?:two|double|twin|2)[ -]ear")}
+def _in_fractions(reading: Reading) -> bool:
+    """Whether other measures are in fractions of an inch, so that a bare 1 is an inch."""
+    return any(token.kind == "num" and "/" in token.text for token in reading.tokens)
+
+
+_DASH = re.compile(r"(?:^|[ (])(?:dash ?|- ?)(\d{1,3})\b(?! ?(?:mm|in\b|deg|\d))")
+
+
+def oring(reading: Reading) -> None:
+    """Inside x section; a dash size of those for bosses."""
+    if found := _DASH.search(tidy(reading.text)):
+        reading.set("dash_size", found[1])
+        for token in reading.tokens:
+            token.used = token.used or (token.kind == "num" and token.values[0] == found[1] and not token.unit)
+    reading.use("section", "cross")
+    two_ends("inner", "section_mm")(reading)
+
+
+_EARS = {
+    "1": re.compile(r"\b(?:single|one|1)[ -]ear|\bear,? (?:single|1)\b|\bstepless"),
+    "2": re.compile(r"\b(?:two|double|twin|2)[ -]ear|\bear,? (?:double|twin|2)\b"),
+}
 
 
 def _ears(reading: Reading) -> None:
@@ -201,6 +240,12 @@ def clamp(reading: Reading) -> None:
     """The range of hoses that a clamp closes on, in mm."""
     if reading.family == "ear-clamp":
         _ears(reading)
+    if size := reading.take("numbered"):
+        reading.set("clamp_no", size.values[0])
+    for before, token in pairwise(reading.tokens):
+        if before.text in ("size", "sz") and token.kind == "num" and not token.unit and token.text.isdigit():
+            token.used = True
+            reading.set("clamp_no", token.values[0])
     for group in reading.numbers():
         lengths = group.lengths()
         if len(lengths) == 2 and lengths[0].mm < lengths[1].mm:
@@ -259,6 +304,9 @@ def glove(reading: Reading) -> None:
             reading.set("glove_size", GLOVE_NUMBERS[token.values[0]])
         elif token.unit:
             group.use()
+    if any(word.text == "lg" for word in reading.words):
+        reading.set("glove_size", "L")
+        reading.use("long")
     for kind in ("numbered", "power", "percent"):
         reading.take(kind)
     if rated_class := reading.take("class"):
@@ -327,6 +375,15 @@ def grit(reading: Reading) -> None:
     dims(reading)
 
 
+def _fork_oil(reading: Reading) -> None:
+    """Fork oils are told by one figure: 10W."""
+    for token in reading.tokens:
+        figure = re.fullmatch(r"(\d{1,2}(?:\.5)?)w?", token.text)
+        if figure and not token.used:
+            token.used = True
+            reading.set("viscosity", f"{figure[1]}W")
+
+
 def oil(reading: Reading) -> None:
     """Viscosity, GL class, DOT grade, other grades."""
     if token := reading.take("visc"):
@@ -349,12 +406,14 @@ def oil(reading: Reading) -> None:
         classes += [one for one in token.values if one]
     if classes:
         reading.set("gl", ";".join(sorted(set(classes))))
+    if reading.family == "fork-oil":
+        _fork_oil(reading)
     if reading.family in ("pag-oil", "poe-oil", "hydraulic-oil", "compressor-oil"):
         for group in reading.numbers():
             if (
                 len(group.tokens) == 1
                 and not group.tokens[0].unit
-                and group.tokens[0].values[0] in ("22", "32", "46", "68", "100", "150")
+                and group.tokens[0].values[0] in ("15", "22", "32", "46", "68", "100", "150")
             ):
                 group.use()
                 reading.set("viscosity", f"ISO {group.tokens[0].values[0]}")
@@ -379,8 +438,6 @@ def oil_specs(reading: Reading) -> None:
             for said in reading.words:
                 if said.how == "unread" and said.text in found[0]:
                     said.how, said.used = "known", True
-    if len(words & {"ii", "iid", "iie", "iii", "iiih", "iih", "iv", "vi"}):
-        words.discard("dexron")
     if words:
         reading.attributes["spec"] = " ".join(sorted(words))
 
@@ -401,8 +458,27 @@ def _more_dots(reading: Reading) -> None:
 _BY_STRENGTH = frozenset({"isopropyl-alcohol", "acetone", "meths"})
 
 
+FAHRENHEIT = 400  # a figure without its letter from here on is Fahrenheit: no sealant stands 400 °C. Common practice
+_HEAT_RATED = frozenset({"rtv", "sealant", "anti-seize", "exhaust-paste"})
+
+
+def _from_fahrenheit(degrees: float) -> int:
+    return round((degrees - 32) / 1.8)
+
+
+def celsius(token: Token) -> str:
+    """A temperature as written, in degrees Celsius."""
+    return f"{_from_fahrenheit(float(token.values[1]))}c" if token.values[1] else token.text.strip()
+
+
 def packing(reading: Reading) -> None:
     """How much a container holds: nothing that a match hangs on."""
+    if reading.family == "moly-grease" and (token := reading.take("percent")):
+        reading.set("moly_content", f"{token.values[0]} %")
+    if found := re.search(r"\bgrade (0{1,3}|[0-3])\b", tidy(reading.text)) if "grease" in reading.family else None:
+        reading.set("nlgi", found[1])
+        for token in reading.tokens:
+            token.used = token.used or (token.kind in ("num", "mixed") and token.text == found[1])
     if reading.family in _BY_STRENGTH and (token := reading.take("percent")):
         reading.set("purity", f"{token.values[0]} %")
     for token in reading.tokens:
@@ -411,32 +487,18 @@ def packing(reading: Reading) -> None:
             if token.kind == "nlgi":
                 reading.set("nlgi", token.values[0])
             if token.kind == "temp":
-                reading.set("temperature", token.text.strip())
+                reading.set("temperature", celsius(token))
+    if reading.family in _HEAT_RATED and (token := reading.take("deg")):
+        figure = round(float(number(token.values[0])))
+        reading.set("temperature", f"{figure if figure < FAHRENHEIT else _from_fahrenheit(figure)}c")
 
 
 LOCK_COLOURS = {"blue": "medium", "red": "high", "purple": "low", "green": "wicking"}
-# Common catalogue numbers of anaerobics by strength. From memory, common practice.
-LOCK_NUMBERS = {
-    "222": "low",
-    "242": "medium",
-    "243": "medium",
-    "262": "high",
-    "263": "high",
-    "270": "high",
-    "271": "high",
-    "272": "high",
-    "277": "high",
-}
 
 
 def lock(reading: Reading) -> None:
     """Strength of an anaerobic adhesive; by its usual colour where it is not said."""
     packing(reading)
-    for group in reading.numbers():
-        strength = LOCK_NUMBERS.get(group.tokens[0].values[0])
-        if strength and len(group.tokens) == 1:
-            group.use()
-            reading.set("strength", strength)
 
 
 _FROST = re.compile(r"(?<![\d\w])-\s?(\d{2})\b")
@@ -458,31 +520,41 @@ _RATIO = re.compile(r"\b([234]) ?: ?1\b|\b([234]) to 1\b")
 
 def wire(reading: Reading) -> None:
     """A cross-section in square millimetres or a gauge; other measures."""
-    plain = reading.text.lower().replace("²", "2")
     for name, pattern in (("area", _AREA), ("gauge", _AWG), ("ratio", _RATIO)):
-        found = pattern.search(plain)
-        if found and (name != "ratio" or reading.family == "heat-shrink"):
-            value = next(group for group in found.groups() if group)
-            value = f"{value.replace('to', '-').replace(' ', '').replace('-', ' - ')} mm2" if name == "area" else value
-            reading.set(name, value)
-            for token in reading.tokens:
-                if (
-                    token.kind in ("num", "mixed", "numbered", "teeth")
-                    and token.text.strip()
-                    and token.text.strip() in found[0]
-                ):
-                    token.used = True
-            for said in reading.words:
-                if said.text in ("awg", "gauge", "ga", "swg", "sq", "sqmm", "mm", "square mm"):
-                    said.used, said.how = True, "known"
+        if name != "ratio" or reading.family == "heat-shrink":
+            _figure(reading, name, pattern)
     any_numbers(reading)
+
+
+def _figure(reading: Reading, name: str, pattern: re.Pattern[str]) -> None:
+    """A figure that only its unit or sign tells, anywhere in the text."""
+    found = pattern.search(reading.text.lower().replace("²", "2"))
+    if found is None:
+        return
+    value = next(group for group in found.groups() if group)
+    reading.set(
+        name, f"{value.replace('to', '-').replace(' ', '').replace('-', ' - ')} mm2" if name == "area" else value
+    )
+    for token in reading.tokens:
+        if (
+            token.kind in ("num", "mixed", "numbered", "teeth")
+            and token.text.strip()
+            and token.text.strip() in found[0]
+        ):
+            token.used = True
+    for said in reading.words:
+        if said.text in ("awg", "gauge", "ga", "swg", "sq", "sqmm", "mm", "square mm"):
+            said.used, said.how = True, "known"
+
+
+_PLUGS = frozenset({"spark-plug", "glow-plug"})  # told by the engine; the thread says no more
 
 
 def part(reading: Reading) -> None:
     """A part of a vehicle: told by its place, sometimes by its measures."""
     for kind in ("thread",):
         if token := reading.take(kind):
-            reading.set("thread", token.values[0])
+            reading.set("plug_thread" if reading.family in _PLUGS else "thread", token.values[0])
     while code := reading.take("mixed"):
         put_place(reading, code.text.strip("-"))
     for group in reading.numbers():
@@ -526,8 +598,34 @@ def dims(reading: Reading) -> None:
         reading.set("dims", "; ".join(sorted(found)))
 
 
+def adapters_threads(reading: Reading) -> None:
+    """The threads that a tester comes with: what goes into the engine, not what it is told by."""
+    threads = set()
+    while token := reading.take("thread"):
+        threads.add(token.values[0])
+    if threads:
+        reading.set("adapters", " ".join(sorted(threads)))
+    any_numbers(reading)
+
+
+# Categories of measuring instruments, IEC 61010 (from memory).
+_CAT = re.compile(r"\bcat\.? ?-?(iv|iii|ii|i|[1-4])\b", re.IGNORECASE)
+_CATS = {"i": 1, "ii": 2, "iii": 3, "iv": 4, "1": 1, "2": 2, "3": 3, "4": 4}
+# Pliers that are told by the section of the wire that they work on.
+_WIRED = frozenset({"crimping-pliers", "wire-strippers", "cable-cutters"})
+
+
 def any_numbers(reading: Reading) -> None:
     """Measures and ratings of any kind."""
+    if found := _CAT.search(reading.text):
+        reading.set("cat", str(_CATS[found[1].lower()]))
+        for said in reading.words:
+            if said.text in ("cat", found[1].lower()):
+                said.used, said.how = True, "known"
+        for token in reading.tokens:
+            token.used = token.used or (token.kind in ("num", "mixed") and token.text.strip() == found[1])
+    if reading.family in _WIRED:
+        _figure(reading, "area", _AREA)
     points(reading)
     dims(reading)
     thread_token = reading.take("thread")
@@ -594,7 +692,7 @@ def _grams(token: Token) -> str:
         1000.0
         if unit.startswith("k")
         else 453.59237
-        if unit.startswith("lb")
+        if unit.startswith(("lb", "pound"))
         else 28.349523
         if unit.startswith("o")
         else 1.0

@@ -42,6 +42,7 @@ class Tables(NamedTuple):
     neutral: frozenset[str]
     negations: frozenset[str]
     names_of: dict[str, str]  # words that alone name a thing -> its family
+    telling: frozenset[tuple[str, str]]  # (family, word): goes without saying in the name, and tells things apart
     specs: frozenset[str]  # words of fluid grades
     known: frozenset[str]  # every single word that the reader knows
 
@@ -137,6 +138,11 @@ def _said(block: str, spellings: dict[tuple[str, ...], str]) -> dict[tuple[str, 
     return found
 
 
+def _telling(block: str, spellings: dict[tuple[str, ...], str]) -> frozenset[tuple[str, str]]:
+    pairs = ([part.split() for part in line.split("|")] for line in lines(block))
+    return frozenset((name, spellings.get((w,), w)) for families, words in pairs for name in families for w in words)
+
+
 def _parents(text: str) -> tuple[frozenset[str], frozenset[str]]:
     sure = frozenset(parent for parent in text.split() if "~" not in parent)
     return sure, frozenset(parent.strip("~") for parent in text.split() if "~" in parent)
@@ -172,6 +178,7 @@ def tables() -> Tables:
         neutral,
         negations,
         _lone(names),
+        _telling(traits["telling"], spellings),
         specs,
         frozenset(known),
     )

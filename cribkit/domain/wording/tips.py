@@ -113,6 +113,8 @@ def _letter_tip(reading: Reading, token: Token) -> None:
     token.used = True
     if prefix == "E" and reading.has("internal") and not reading.has("external"):
         reading.doubts.append(f"internal {token.text}")
+    if prefix == "PH" and reading.has("jis"):
+        prefix = "JIS"
     reading.hints |= {word, "sixlobe"} if word == "external" else {word}
     if suffix in ("h", "s", "tr", "tamper") or letters in ("tr", "th", "tt"):
         reading.traits.add("tamper")
@@ -127,6 +129,8 @@ def tip_from_numbers(reading: Reading) -> None:
     if "tip" in reading.attributes:
         return
     for word, prefix in PREFIX.items():
+        if word == "phillips" and reading.has("jis"):
+            continue
         if reading.has(word) and (size := _numbered(reading, prefix)):
             reading.set("tip", f"{prefix}{size}")
             return

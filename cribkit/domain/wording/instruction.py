@@ -1,0 +1,113 @@
+"""Whole instructions as needs: "Undo the union with an 11 mm flare nut spanner" asks for the spanner.
+
+Nothing that an instruction says is dropped: the thing that is called for comes first, and what is done with it follows
+after "for", where it can add a measure but names no other thing.
+"""
+
+from __future__ import annotations
+
+import re
+from functools import cache
+
+from cribkit.domain.wording.tables import load
+
+_ARTICLE = r"(?:an? |the |your |our |some |its |suitable |correct )*"
+# How much of it, in words that are no amount.
+_DAB = re.compile(
+    r"^(?:(?:an?|one|two|three|the) )?(?:\d+ ?mm )?(?:(?:thin|light|small|single|even|good|fresh|continuous) )*"
+    r"(?:drops?|dabs?|beads?|smears?|films?|coats?|layers?|touch|bit|little|lengths?|pieces?|strips?|pairs?|squirts?)"
+    r" of ",
+    re.I,
+)
+_STEP = re.compile(
+    r"^\s*(?:please |then |now |next,? |first,? |finally,? |step \d+[.:)]? |\d{1,2}[.)] (?=[a-z]))+", re.I
+)
+_REASON = re.compile(r",? (?:there(?:'s| is| are)|because|since the|so that) (?:no )?(.*)$", re.I)
+_TAKE = re.compile(
+    rf"^(?:(?:for|at|on|to) (?P<done>[^,;:]+?),? (?:take|use|you need|you will need|we need|needs?|fetch|get)|"
+    rf"(?P<then>[^;:]*?)[;:,.]? (?:the|each|this|that) (?P<what>[a-z -]+?) (?:takes|needs|wants|requires|calls for)) "
+    rf"{_ARTICLE}(?P<thing>.+)$",
+    re.I,
+)
+_LABELLED = re.compile(r"^(?P<done>[A-Za-z][A-Za-z' -]*?)\s*: (?P<thing>.+)$")
+_TORQUE = re.compile(
+    r"^(?:(?:re)?tighten|(?:torque|set|nip)(?= (?:up|down|to|the|all|each|every)\b))(?: down| up)?"
+    r"(?: (?P<done>[^,;:\d]*?))? (?:to|at) (?P<value>\d[^,;:]*?)(?:,| with| using) "
+    rf"{_ARTICLE}(?P<thing>[^,;:]*?wrench.*)$",
+    re.I,
+)
+_ONTO = re.compile(
+    r" (?:to(?: [a-z]+)?|on|onto|into|over|around|round|between|under|behind|in) (?=(?:the|each|all|both|every|its) )",
+    re.I,
+)
+
+
+@cache
+def _words(name: str) -> frozenset[str]:
+    return frozenset(load("instruction.toml")[name].split())
+
+
+def called_for(text: str) -> str:
+    """The text with the thing that it calls for in front; a text that is no instruction stays as it is."""
+    bare = _REASON.sub(r", for \1", _STEP.sub("", text.strip()).rstrip(" ."))
+    if found := _TAKE.match(bare):
+        return _turned(found["thing"], found["done"] or found["what"])
+    if found := _TORQUE.match(bare):
+        done = f", for {found['done']}" if found["done"] else ""
+        return f"{found['thing']}, {found['value']}{done}"
+    begins = verb(bare)
+    if found := _LABELLED.match(bare):
+        if begins or not any(char.isdigit() for char in found["done"]):
+            return _turned(found["thing"], found["done"][len(begins) :]) if begins else text
+        return text
+    if not begins:
+        return bare if bare != text.strip().rstrip(" .") else text
+    return _with(bare, begins) or _object(bare, begins)
+
+
+def verb(text: str) -> str:
+    """The verb that an instruction begins with, and what belongs to it ("drive out"); "" where there is none.
+
+    No name of a thing has an article after its first word, so that any word but a preposition is a verb there.
+    """
+    first, _, rest = text.partition(" ")
+    word, follows = first.lower(), rest.split(" ")[0].lower().strip(",;:")
+    told = word in _words("verbs") or (word in _words("perhaps") and follows in _words("objects"))
+    if told or (word.isalpha() and follows in _words("articles") and word not in _words("no_verbs")):
+        return f"{first} {follows}" if follows in ("up", "down", "off", "out", "in", "back", "on", "over") else first
+    return ""
+
+
+def _with(text: str, begins: str) -> str:
+    """What stands after "with" or "using"; what is done follows it."""
+    for word in ("using", "with", "by means of"):
+        done, led, thing = text.partition(f" {word} ")
+        if led and thing.strip():
+            thing = _DAB.sub("", thing)
+            return _turned(_then(re.sub(rf"^{_ARTICLE}", "", thing, flags=re.I)), done[len(begins) :])
+    return ""
+
+
+# What is done next says nothing of the thing.
+_NEXT = re.compile(
+    r",? (?:and "
+    r"(?=(?:look|check|wait|watch|wipe|leave|see|then|hold|let|keep|turn|pull|push|lift|tap|do|remove|fit|clean)\b)"
+    r"|(?:before|until|while|as|once|when) (?=(?:you|it|the|they|fitting|refitting|removing|assembly)\b))(.*)$",
+    re.I,
+)
+
+
+def _then(thing: str) -> str:
+    return _NEXT.sub("", thing)
+
+
+def _object(text: str, begins: str) -> str:
+    """ "Apply threadlocker to the bolts", "Fit a new gasket": the thing itself comes after the verb."""
+    thing = _DAB.sub("", text[len(begins) :].strip())
+    thing = _then(re.sub(rf"^{_ARTICLE}", "", thing, flags=re.I))
+    return _ONTO.sub(", for ", thing, count=1)
+
+
+def _turned(thing: str, done: str) -> str:
+    done = done.strip(" ,")
+    return f"{thing}, on {done}" if done else thing

@@ -1,0 +1,144 @@
+"""How people and scanners write one thing in other ways: a pattern, and what it stands for.
+
+Applied in this order to text in lower case. Common practice of the trade, no source."""
+
+from __future__ import annotations
+
+import re
+
+# Scanning errors inside sizes: letters for digits and a stroke read as a one or a bracket.
+SCAN = [
+    (re.compile(r"\b([1-9]\d?)[l|i!]((?:2|4|8|16|32)(?=[ -]?(?:dr|drv|drive|sq)\b))"), r"\1/\2"),  # 1l2DR
+    (re.compile(r"\b[il|](?=\d{1,3}(?:mm|nm)\b)"), "1"),  # l25MM
+    (re.compile(r"\bdr[1l|]ve"), "drive"),
+    (re.compile(r"\b[il|]{2}(?=\s*(?:mm|rnm)\b)"), "11"),  # ll mm
+    (
+        re.compile(r"(?<![a-z\d])(\d+)[il|](?=\s*(?:mm|rnm|nm|n\.m|in\.|inch|\")(?![a-z])|\s*x\s*\d)"),
+        r"\g<1>1",
+    ),  # 2l mm
+    (
+        re.compile(r"(?<![a-z\d])[il|](?=\d{1,3}(?:\.\d+)?\b\s*(?:mm|rnm|nm|x|pt|dr|deg|v|w|ml|t|kg|psi|bar|-))"),
+        "1",
+    ),  # l2 x 2
+    (re.compile(r"(?<=x )[il|](?=\d{1,2}\b)"), "1"),  # 10 x l2
+    (re.compile(r"(?<=\d)[il|](?=\d\s*(?:mm|nm)\b)"), "1"),  # 1l0 mm
+    (re.compile(r"(?<![a-z\d])([p#]?\d+)oo+(?![a-z])"), r"\g<1>00"),  # P4OO
+    (re.compile(r"(?<![a-z\d])(p?)(\d+)o(?=\d|[ -]?(?:grit|v|w|ton)\b)"), r"\1\g<2>0"),
+    (re.compile(r"(?<![a-z\d])(\d?)ow(?=[ -]?\d)"), r"\g<1>0w"),  # OW-20
+    (re.compile(r"(?<=\dw)([ -]?)(\d)o\b"), r"\1\g<2>0"),  # 0W-3O
+    (re.compile(r"\bd0t\b"), "dot"),
+    (re.compile(r"\b([il|1-9]\d?)/[il|]6\b"), r"\1/16"),  # 5/l6
+    (re.compile(r"\b[il|]([il|1-5])/(?=16\b|32\b)"), r"1\1/"),  # l1/16
+    (re.compile(r"\b[s](?=/(?:8|16|32)\b)"), "5"),  # S/16
+    (re.compile(r"\b([1357])/[sb](?=[ -]*(?:in\b|inch|\"|dr\b|drive|sq\b|sq\.))"), r"\1/8"),  # 3/S drive
+    (re.compile(r"\b([1il|])/z\b"), "1/2"),
+    (re.compile(r"(?<=\d)([ -]?)[l1](?=n\b|nch\b)"), r"\1i"),  # 1/4-lnch
+    (re.compile(r"(?<!\d)([1-9]?)b(?=\s*mm\b)"), r"\g<1>8"),  # 1B mm
+    (re.compile(r"(?<=\d\.)o\b"), "0"),  # 1.O
+    (re.compile(r"(?<=\d)o(?=\d|\s*mm\b|\s*pt\b|\s*nm\b|\b)"), "0"),  # 1O mm -> 10 mm, E1O, T3O
+    (re.compile(r"(?<=\dw)(?=\d)"), "-"),  # 5w30
+    (re.compile(r"\bo(?=[.,]\d)"), "0"),  # O.5
+    (re.compile(r"\b[il|](?=[.,]\d)"), "1"),  # l.25
+    (re.compile(r"\b([et]|tx|m|ph|pz)[il](?=\d\b)"), r"\g<1>1"),  # El0 -> E10
+    (re.compile(r"\b([et])[il][o](?=\b)"), r"\g<1>10"),  # ElO -> E10
+    (re.compile(r"\b[il|](?=[\d]\s*(?:mm|pt|dr)\b)"), "1"),  # l0mm -> 10mm
+    (re.compile(r"\b[il|]o(?=\s*mm\b)"), "10"),  # lOmm
+    (re.compile(r"\b([1-9]\d?)[l|i!(\[]((?:2|4|8|16|32)\b)"), r"\1/\2"),  # 3l8 -> 3/8, 1(2 -> 1/2
+    (re.compile(r"\b[il|]/(?=[248](?!\d))"), "1/"),  # l/2 -> 1/2
+    (re.compile(r"\b([1-9]\d?)/b\b"), r"\1/8"),  # 3/B
+    (re.compile(r"\b([1357])1([248])(?=[ -]?(?:in\b|inch|\"|dr\b|drive|sq\b|sq\.))"), r"\1/\2"),  # 318-inch -> 3/8
+    (re.compile(r"\b([1357]|1[135])1(16)(?=[ -]?(?:in\b|inch|\"))"), r"\1/\2"),  # 7116-inch -> 7/16
+    (re.compile(r"(?<=\d)\s*(?:rnm|nnm|mrn|rnrn|mm\.|m\.m\.?|m/m|mms)(?![a-z])"), "mm"),
+    (re.compile(r"(?<=\d) ?m m\b"), "mm"),
+    (re.compile(r"\b([1-9])z(?=\s*mm\b)"), r"\g<1>2"),  # 1Zmm
+    (re.compile(r"\b([12])s(?=\s*mm\b)"), r"\g<1>5"),  # 1Smm
+]
+
+# Units and words stuck together, and other ways to write one thing.
+STUCK = [
+    (re.compile(r"\br[- ]?(134a|1234yf|744|404a)\b"), r"r\1"),
+    (re.compile(r"\b([ac]\d)(?=b\d\b)"), r"\1 "),  # A5B5
+    (re.compile(r"\bep(?=\d+w)"), "ep "),
+    (re.compile(r"(?<= )x(?=\d+(?:\.\d+)? ?m\b)"), "x "),  # 12mm x12m
+    (re.compile(r"(?<=\d) ?in\.? (?=hex)"), '" '),  # 1 in. hex head is no internal hexagon
+    (re.compile(r"\b([io])\. ?d\b\.?"), r"\1d"),  # I.D.
+    (re.compile(r"\b(m\d{1,2}) ?- ?(?=\d?\.\d|[123] ?x)"), r"\1 x "),  # M8-1.25 x 40
+    (re.compile(r"\b(pag|poe|vg|hlp|hm|hvlp|iso)(?=\d{2,3}\b)"), r"\1 "),  # PAG46
+    (re.compile(r"\bvg(?= ?\d{2,3}\b)"), "iso vg"),
+    (re.compile(r"\biso iso\b"), "iso"),
+    (re.compile(r"(?<=\d)(?=awg\b|sqmm\b)"), " "),
+    (re.compile(r"\bw ?/ ?d\b(?=.*\b(?:clamp|clip|clp))|(?<=clamp )w ?/ ?d\b|(?<=clip )w ?/ ?d\b"), "worm drive"),
+    (re.compile(r"\bw ?(?:and|n|\+|/) ?d\b"), "wet and dry"),
+    (re.compile(r"(-?\d+) ?/ ?\+ ?(?=\d+ ?(?:deg ?)?c\b)"), r"\1 to "),  # -50/+550C
+    (re.compile(r"(?<=\dv)(?=\d+ ?[wa]\b)"), " "),  # 12V55W
+    (re.compile(r"(?<=\d)(?=(?:nbr|fkm|epdm|hnbr)\b)"), " "),
+    (re.compile(r"\be[- ]?(?=torx|star\b|sixlobe|six[- ]lobe|6[- ]lobe)"), "external "),  # e-torx
+    (re.compile(r"\b([1-4])\.(\d{1,2}/(?:2|4|8|16|32)\b)"), r"\1-\2"),  # 1.1/16
+    (re.compile(r"\b\d{1,2}(?:\.\d)? ?: ?1\b"), " "),  # a ratio of gears
+    (
+        re.compile(r"(?:#|\bno\.? ?)([0-4])[ -](?:sq|square)(?:[ -](?:drive|recess|head|tip))?\b(?! ?\d)"),
+        r" robertson \1 ",
+    ),
+    (re.compile(r"\b(?:sq|square)(?:[ -](?:drive|recess|head|tip))? ?(?:#|no\.? ?)([0-4])\b"), r" robertson \1 "),
+    (re.compile(r"\b(e\d{1,2}) ?[x/] ?(?=e\d)"), r"\1 x "),
+    (re.compile(r"\b((?:ph|pz|tx?|sl)\d{1,2}) ?/ ?(?=(?:ph|pz|tx?|sl)\d)"), r"\1 x "),  # PH1/PH2
+    (re.compile(r"\b(?:the|a|an) ([a-z]+) one\b"), r"\1"),  # the deep one
+    (re.compile(r"\b(hex|hexagon|pan|round|flat|button|btn|socket|soc|csk|cheese|truss) ?h(?:ea)?d\b"), r"\1 head"),
+    (re.compile(r"\bnylon ins\b"), "nylon insert"),
+    (re.compile(r"\bac ?(?:/|and|\+|&) ?dc\b|\bdc ?(?:/|and|\+|&) ?ac\b"), "acdc"),
+    (re.compile(r"\bac[ -]?only\b|\bonly ac\b"), "aconly"),
+    (re.compile(r"\b(?:sz|size) (\d{1,2}) (?=(?:pairs?|prs?)\b)"), r"size \1 , "),
+    (re.compile(r"\b(petrol|gasoline|diesel) (?:engines?|engined|motor)\b"), r"\1"),
+    (re.compile(r"\b2 ?t (?=.*\boil\b)"), "two stroke "),
+    (re.compile(r"\b4 ?t (?=.*\boil\b)"), "four stroke "),
+    (re.compile(r"\b(m\d{1,2}) ?/ ?(?=m\d)"), r"\1 , "),  # M10/M12/M14
+    (re.compile(r"(?<=\d/\d)( ?)w\b(?! ?\d)|(?<=\d/\d\d)( ?)w\b(?! ?\d)"), " whitworth"),
+    (
+        re.compile(
+            r"(?<!\d )(?<!\d)(?<!\d-)\b(?:inch|foot|in|ft)[- ]?(?:pounds?|lbs?) (?=torque|tq|click|wrench|dial|beam)"
+        ),
+        "",
+    ),
+    (re.compile(r"\bdot (?:five|5) (?:point|pt) (?:one|1)\b"), "dot 5.1"),
+    (re.compile(r"\btee ?(?=\d\d\b)|\btee (?=ten|fifteen|twenty|thirty|forty|fifty)"), "t "),
+    (re.compile(r"(?<=\d)[- ]?(?:wt|weight)\b"), "w"),
+    (re.compile(r"(?<=8pt)(.*)\bsquare nuts?\b|(?<=point)(.*)\bsquare nuts?\b"), r"\1\2"),  # an 8-point socket's
+    (
+        re.compile(
+            r"^(.*\b(?:8|eight)[- ]?(?:pt|point).*?)\bsquare[- ]head(?:ed|s)?\b(?: (?:plug|bolt|nut|screw)s?\b)?"
+        ),
+        r"\1",  # what an 8-point socket turns
+    ),
+    (re.compile(r"\bbox (?=\d+ ?deg)"), "box end "),
+    (re.compile(r"\b\d ?mil (?=.*glove|.*\bglv)|(?<=nitrile) ?\d ?mil\b|\b\d ?mil\b(?=.*nitrile)"), " "),
+    (re.compile(r"\b(?:shore ?a? ?)?(?:60|70|75|80|90|ninety|seventy) ?(?:duro(?:meter)?s?|shore ?a?)\b"), " "),
+    (re.compile(r"\b(hi|high|lo|low|oil|fuel|hyd|hydraulic|tyre|tire|system|sys) press\b"), r"\1 pressure"),
+    (re.compile(r"\bpress(?= (?:ga|gauge|gage|tester|test|tstr)\b)"), "pressure"),
+    (re.compile(r"\bdash (?=\d|four\b|six\b|eight\b|ten\b|twelve\b|sixteen\b)"), "-"),
+    (re.compile(r"(?<=[a-z])\.(?=\d)"), " "),  # SKT.10MM
+    (re.compile(r"\be[- ]type\b"), " external sixlobe "),
+    (re.compile(r"\b((?:ph|pz|tx?|sl|jis|h)\d{1,2}(?:\.\d)?)x(?=\d)"), r"\1 x "),  # PZ2x100
+    (
+        re.compile(
+            r"\b(?:reading |reads |scaled? |marked |graduated )?in "
+            r"(?:n\.?m|ft[- ./]?lbs?|lbf?[- ./]?ft|newton met(?:re|er)s)\b(?!\.?\d)"
+        ),
+        " ",
+    ),
+    (re.compile(r"\bsocket wrench[,:; ]+impact\b"), "impact socket wrench"),
+    (re.compile(r"(?:^|(?<=, ))inch and (?=a )"), "an inch and "),
+    (re.compile(r"\bc/w\b"), " with "),
+    (re.compile(r"\bt?[- ]?(\d{1,3})[- ]?ip\b"), r" ip\1 "),  # T25 IP
+    (re.compile(r"(?<=/\d)[\"']{0,2} ?-?(?:sd|sqd)\b"), " sq dr"),  # 3/8SD
+    (re.compile(r"(?<=[\d\"'])(?=(?:dr|drv|drive|sq|sqdr|skt|socket|sckt)\b)"), " "),  # 1/4dr
+    (re.compile(r"(?<=\d)(?=(?:deep|dp|impact|imp|hex|hx|long|pos|ratchet|ext)\b)"), " "),
+    (re.compile(r"\b(dr|drv|drive|sq(?![0-4](?![\d/.]))|skt|sckt|socket|spanner|spnr)(?=\d)"), r"\1 "),
+    (re.compile(r"(?<=[a-z]),(?=[a-z\d])"), ", "),
+    (re.compile(r"(?<=\dmm)(?=\d)"), " "),
+    (re.compile(r"(?<=\d[\"'])(?=[a-z\d])"), " "),
+    (re.compile(r"(?<=mm)(?=dp\b|deep\b|skt\b|imp\b|hex\b|x\d)"), " "),
+    (re.compile(r"(?<![\d,])(\d+),(\d{1,2})(?![\d,])(?=\s*(?:mm|nm|n\.m|l\b|ml|kg|in\b|x))"), r"\1.\2"),  # 6,3 mm
+    (re.compile(r"(?<=x)(\d),(\d{1,2})\b"), r"\1.\2"),  # M8x1,25
+    (re.compile(r"(?<![\d,./])(\d{1,3}),(\d{1,2})(?![\d,./]|\s*(?:pt|point|dr|drive|sq|pc|-))"), r"\1.\2"),  # 15,3
+    (re.compile(r"(?<=\d),(?=\d{3}\b)"), ""),  # 1,000
+]

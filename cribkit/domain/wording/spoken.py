@@ -1,0 +1,143 @@
+"""Digits for spoken numbers: "ten mil", "three eighths", "half thirteen", "two hundred", "eighty W ninety"."""
+
+from __future__ import annotations
+
+import re
+
+UNITS = {
+    "one": 1,
+    "two": 2,
+    "three": 3,
+    "four": 4,
+    "five": 5,
+    "six": 6,
+    "seven": 7,
+    "eight": 8,
+    "nine": 9,
+    "ten": 10,
+    "eleven": 11,
+    "twelve": 12,
+    "thirteen": 13,
+    "fourteen": 14,
+    "fifteen": 15,
+    "sixteen": 16,
+    "seventeen": 17,
+    "eighteen": 18,
+    "nineteen": 19,
+    "zero": 0,
+}
+TENS = {
+    "twenty": 20,
+    "thirty": 30,
+    "forty": 40,
+    "fourty": 40,
+    "fifty": 50,
+    "sixty": 60,
+    "seventy": 70,
+    "eighty": 80,
+    "ninety": 90,
+}
+PARTS = {
+    "half": 2,
+    "halves": 2,
+    "quarter": 4,
+    "quarters": 4,
+    "fourths": 4,
+    "eighth": 8,
+    "eighths": 8,
+    "eights": 8,
+    "sixteenth": 16,
+    "sixteenths": 16,
+    "sixteenth's": 16,
+    "thirty-second": 32,
+    "thirty-seconds": 32,
+}
+_ONES = "|".join(sorted(UNITS, key=len, reverse=True))
+_TENS = "|".join(TENS)
+_PARTS = "|".join(sorted(PARTS, key=len, reverse=True))
+_NUMBER = rf"(?:(?:{_TENS})(?:[ -](?:{_ONES}))?|{_ONES})"
+_FRACTION = re.compile(
+    rf"\b(?:(?:(an|a|{_NUMBER}|\d+) (?:inch(?:es)? )?and (?:a |an )?)?(?:({_ONES}|a|an|\d+)[ -])?\b({_PARTS}))\b"
+)
+_POINT = re.compile(
+    rf"\b({_NUMBER}|\d+) (?:point|and a) (five|half|two|three|seven|{_ONES})\b(?= *(?:mm|mil|milli|nm|inch|in\b))"
+)
+# Property classes of bolts, ISO 898-1: "ten point nine".
+_CLASS = re.compile(r"\b(four|five|six|eight|ten|twelve) point (six|eight|nine)\b")
+_HUNDREDS = re.compile(rf"\b({_NUMBER}|a|\d{{1,2}}) hundred(?: and)?(?:[ -]({_NUMBER}|\d{{1,2}}))?\b")
+_THOUSANDS = re.compile(rf"\b({_NUMBER}|a|\d{{1,3}}) thousand\b(?! ?ths)")
+_SPOKEN = re.compile(rf"\b{_NUMBER}\b")
+_ANY = re.compile(rf"\b(?:{_NUMBER}|{_PARTS}|hundred|thousand)\b")
+_FRACTION_BEFORE = re.compile(
+    r"in|dr|sq|\"|d |hex|female|male|f |m |(?:to|x|by) (?:a )?(?:\d|three|quarter|half|one)|ratchet|breaker|extension|"
+    r"section|cross|combination|wrench|spanner|socket|deep|tap|die|unc|unf|end"
+)
+# Coarse and fine threads to the inch by diameter, ASME B1.1 (from memory): "half thirteen" is a thread.
+THREADS = {
+    "1/4": (20, 28),
+    "5/16": (18, 24),
+    "3/8": (16, 24),
+    "7/16": (14, 20),
+    "1/2": (13, 20),
+    "9/16": (12, 18),
+    "5/8": (11, 18),
+    "3/4": (10, 16),
+    "7/8": (9, 14),
+}
+_PITCHED = "|".join(
+    str(pitch) for pitch in sorted({pitch for both in THREADS.values() for pitch in both}, reverse=True)
+)
+_THREADED = re.compile(
+    rf"\b(\d{{1,2}}/\d{{1,2}})(?: ?(?:inch|in|\"))?[ -]({_PITCHED})\b(?! ?(?:mm|in\b|inch|\"|pt|point|pc|/))"
+)
+_FASTENED = re.compile(r"\b(?:bolts?|nuts?|screws?|studs?|taps?|dies?|inserts?|unc|unf|threads?|capscrews?)\b")
+_PITCH_WORDS = "twenty(?:[ -](?:four|eight))?|sixteen|thirteen|eighteen|fourteen|twelve|eleven|ten|nine"  # of THREADS
+_BARE_PART = re.compile(
+    r"\b(half|quarter|(?:three|five|seven|nine)[ -](?:eighths?|sixteenths?|quarters?))"
+    rf"(?=[ -](?:inch[ -])?(?:{_PITCH_WORDS}|\d\d)\b(?! (?:point|pt|inch|mm|mil)))"
+)
+_VISCOSITY = re.compile(r"\b(\d{1,3}) ?w[ -]?(\d{2,3})\b(?! ?v)")
+
+
+def in_digits(text: str) -> str:
+    """The text, in lower case, with digits for its spoken numbers."""
+    if not _ANY.search(text):
+        return text
+    text = _CLASS.sub(lambda found: f"{UNITS[found[1]]}.{UNITS[found[2]]}", text)
+    text = _HUNDREDS.sub(lambda found: str(100 * _count(found[1]) + (_count(found[2]) if found[2] else 0)), text)
+    text = _THOUSANDS.sub(lambda found: str(1000 * _count(found[1])), text)
+    text = _POINT.sub(lambda found: f"{_count(found[1])}.{_count(found[2]) if found[2] != 'half' else 5}", text)
+    if _FASTENED.search(text):
+        text = _BARE_PART.sub(lambda found: _fraction_text(found[1]), text)
+    text = _FRACTION.sub(_fraction, text)
+    text = _SPOKEN.sub(lambda found: str(_count(found[0])), text)
+    text = _VISCOSITY.sub(r"\1w-\2", text)
+    return _THREADED.sub(_thread, text) if _FASTENED.search(text) else text
+
+
+def _thread(found: re.Match[str]) -> str:
+    pitches = THREADS.get(found[1], ())
+    return f"{found[1]}-{found[2]}" if int(found[2]) in pitches else found[0]
+
+
+def _fraction_text(words: str) -> str:
+    top, _, part = words.replace("-", " ").rpartition(" ")
+    return f"{_count(top) if top else 1}/{PARTS[part]}"
+
+
+def _fraction(found: re.Match[str]) -> str:
+    whole, over, part = found[1], found[2], found[3]
+    after = found.string[found.end() :].lstrip(" -,")
+    if over is None and not whole and not _FRACTION_BEFORE.match(after):
+        return found[0]
+    top = 1 if over is None else _count(over)
+    return f"{_count(whole)} {top}/{PARTS[part]}" if whole else f"{top}/{PARTS[part]}"
+
+
+def _count(words: str) -> int:
+    if words in ("a", "an"):
+        return 1
+    if words.isdigit():
+        return int(words)
+    tens, _, ones = words.replace("-", " ").partition(" ")
+    return TENS[tens] + UNITS.get(ones, 0) if tens in TENS else UNITS[tens]
