@@ -1,6 +1,6 @@
 """How well needs find their items: right answers, right refusals, dangerous matches, what goes to a person.
 
-Run `python -m tests.wording.scorer [own] [blind] [second] [third] [fourth]` for the figures, `-v` for every miss,
+Run `python -m tests.wording.scorer [own] [blind] [second] ...` for the figures, `-v` for every miss,
 `--baseline` for plain rapidfuzz scorers.
 """
 
@@ -11,6 +11,7 @@ import sys
 from collections import Counter
 from collections.abc import Callable, Iterable
 from dataclasses import dataclass, field
+from functools import partial
 from pathlib import Path
 
 from cribkit.domain.wording import Meaning, index_terms, judge, query_terms, read, read_item
@@ -135,7 +136,7 @@ def cells(row: dict[str, str], name: str) -> frozenset[str]:
 
 
 def blind_set(folder: Path = HERE / "blind") -> tuple[list[Stocked], list[Need]]:
-    """The blind set in the seed-inventory format."""
+    """A set in the seed-inventory format: items and needs."""
     items = []
     for name, kind in (("tools.csv", "tool"), ("consumables.csv", "consumable")):
         for row in csv.DictReader((folder / name).open(encoding="utf-8")):
@@ -153,28 +154,19 @@ def blind_set(folder: Path = HERE / "blind") -> tuple[list[Stocked], list[Need]]
     return items, needs
 
 
-def second_set() -> tuple[list[Stocked], list[Need]]:
-    """The second blind set: written by another hand, first looked at when the reader thought itself finished."""
-    return blind_set(HERE / "second")
-
-
-def third_set() -> tuple[list[Stocked], list[Need]]:
-    """The third blind set, by a third hand."""
-    return blind_set(HERE / "third")
-
-
-def fourth_set() -> tuple[list[Stocked], list[Need]]:
-    """The fourth blind set, by a fourth hand: nothing was ever learnt from it."""
-    return blind_set(HERE / "fourth")
+# The sets by other hands, in the order in which they were written.
+OTHERS = ("blind", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth", "ninth")
 
 
 def wrench_text(row: dict[str, str]) -> str:
     """A torque wrench's columns as a description, as loading does."""
+    from cribkit.domain.procedure.checks import measures_angles
     from cribkit.domain.wording import wrench_description
 
-    return wrench_description(
-        row.get("description") or "", row["mechanism"], row["range_min"], row["range_max"], row["unit"], row["drive"]
-    )
+    description = row.get("description") or ""
+    columns = (row[name] for name in ("mechanism", "range_min", "range_max", "unit", "drive"))
+    told = wrench_description(description, *columns)
+    return f"{told}, angle" if measures_angles(description) else told
 
 
 def table(total: Score) -> str:
@@ -195,7 +187,7 @@ def main(arguments: list[str]) -> None:
     """Print the figures of the sets that are named."""
     from tests.wording.own import own_set
 
-    sets = {"own": own_set, "blind": blind_set, "second": second_set, "third": third_set, "fourth": fourth_set}
+    sets = {"own": own_set} | {name: partial(blind_set, HERE / name) for name in OTHERS}
     for name, load in sets.items():
         if name not in arguments and sets.keys() & set(arguments):
             continue
