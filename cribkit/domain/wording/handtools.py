@@ -26,7 +26,7 @@ def socket(reading: Reading) -> None:
 
 def _doubt_hex(reading: Reading) -> None:
     """ "hex socket" is a six-point socket to some and a bit socket to others."""
-    if reading.family == "socket" and any(said.text == "hexagon" for said in reading.words):
+    if reading.family == "socket" and (any(said.text == "hexagon" for said in reading.words) or _hex_is_size(reading)):
         reading.attributes.setdefault("points", "6")
     if (
         reading.family == "socket"
@@ -35,6 +35,16 @@ def _doubt_hex(reading: Reading) -> None:
         and not reading.has("sixpoint")
     ):
         reading.doubts.append("hex socket: six point, or a bit?")
+
+
+def _hex_is_size(reading: Reading) -> bool:
+    """ "14 mm hex" at the end of a part is the hexagon that it goes on; a deep or impact socket is no bit."""
+    tokens = [*reading.tokens, Token("stop", "")]
+    measured = any(
+        one.kind == "num" and one.unit and two.text in ("hex", "hx") and three.kind in ("stop", "end")
+        for one, two, three in zip(tokens, tokens[1:], tokens[2:], strict=False)
+    )
+    return measured or (reading.has("hex") and reading.has("deep", "impact"))
 
 
 # What a tip is, by the word for it and by the letters of its code.

@@ -22,7 +22,7 @@ _DAB = re.compile(
 _STEP = re.compile(
     r"^\s*(?:please |then |now |next,? |first,? |finally,? |step \d+[.:)]? |\d{1,2}[.)] (?=[a-z]))+", re.I
 )
-_REASON = re.compile(r",? (?:there(?:'s| is| are)|because|since the|so that) (?:no )?(.*)$", re.I)
+_REASON = re.compile(r",? (?:there(?:'s| is| are)|because|since the|so (?:that|the|it|they|you)) (?:no )?(.*)$", re.I)
 _TAKE = re.compile(
     rf"^(?:(?:for|at|on|to) (?P<done>[^,;:]+?),? (?:take|use|you need|you will need|we need|needs?|fetch|get)|"
     rf"(?P<then>[^;:]*?)[;:,.]? (?:the|each|this|that) (?P<what>[a-z -]+?) (?:takes|needs|wants|requires|calls for)) "

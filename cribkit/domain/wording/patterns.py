@@ -85,6 +85,15 @@ STUCK = [
     (re.compile(r"\b(?:the|a|an) ([a-z]+) one\b"), r"\1"),  # the deep one
     (re.compile(r"\b(hex|hexagon|pan|round|flat|button|btn|socket|soc|csk|cheese|truss) ?h(?:ea)?d\b"), r"\1 head"),
     (re.compile(r"\bnylon ins\b"), "nylon insert"),
+    (
+        re.compile(
+            r"(?<=[\d,a-z] )(?:l\.?|length:?) ?=? ?(\d{2,4})(?: ?mm\b)?(?![\w.]| ?(?:pcs?|pk|ml|g|off|box|pairs?)\b)"
+        ),
+        r"\1 mm long",  # L 63
+    ),
+    (re.compile(r"(?<![/.\d-])\b(\d{2,4}) (?=long\b)(?!.*\b\d{2,4} mm long)"), r"\1 mm "),
+    (re.compile(r"\be[- ]profile\b"), " external sixlobe "),
+    (re.compile(r"\boutside[- ](?=star|torx|six|hexalob)"), "external "),
     (re.compile(r"\bac ?(?:/|and|\+|&) ?dc\b|\bdc ?(?:/|and|\+|&) ?ac\b"), "acdc"),
     (re.compile(r"\bac[ -]?only\b|\bonly ac\b"), "aconly"),
     (re.compile(r"\b(?:sz|size) (\d{1,2}) (?=(?:pairs?|prs?)\b)"), r"size \1 , "),

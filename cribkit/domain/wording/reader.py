@@ -4,9 +4,10 @@ from __future__ import annotations
 
 import re
 from functools import cache
+from itertools import pairwise
 
 from cribkit.domain.wording import handtools, shapes, squares, stores
-from cribkit.domain.wording.abbreviation import expanded, slipped
+from cribkit.domain.wording.abbreviation import expanded, senses, slipped
 from cribkit.domain.wording.context import beside_the_point, listed, pass_over
 from cribkit.domain.wording.damage import mend
 from cribkit.domain.wording.lexer import Token, lex
@@ -29,6 +30,8 @@ def read_one(text: str, kind: str = "") -> Meaning:
     if family:
         shapes.apply(reading, family.shape)
         reading.kind = family.kind
+        _expand_in(reading, family)
+        claims(reading, family)
     spend_words(reading)
     pass_over(reading, family)
     shapes.finish(reading)
@@ -49,6 +52,7 @@ def name_words(reading: Reading) -> None:
     _expand(reading)
     _external(reading)
     _asides(reading)
+    _set_apart(reading)
 
 
 def _expand(reading: Reading) -> None:
@@ -59,6 +63,23 @@ def _expand(reading: Reading) -> None:
             said.how == "unread" and not said.negated and (word := slipped(said.text, others))
         ):
             said.word, said.how = word, "corrected"
+
+
+def _expand_in(reading: Reading, family: Family) -> None:
+    """Words cut short that may stand for several are told by what is said of the family at all."""
+    known = tables()
+    for said in reading.words:
+        if said.how != "unread" or said.negated:
+            continue
+        fits = {
+            word
+            for word in senses(said.text)
+            if word in family.absorbs
+            or (family.name, word) in known.kinds
+            or (word in known.effects and shapes.may_say(family, known.effects[word][0]))
+        }
+        if len(fits) == 1:
+            said.word, said.how = fits.pop(), "corrected"
 
 
 # What follows says what a thing comes with or is used on, up to the next stop.
@@ -142,6 +163,31 @@ def _driven(words: list[Said], wrench: Said) -> bool:
     """Whether a torque wrench is named after a comma, beside the socket that it turns."""
     before = words[: next(place for place, said in enumerate(words) if said is wrench)]
     return any(said.word in _DRIVEN for said in before) and wrench.after_stop
+
+
+def _set_apart(reading: Reading) -> None:
+    """A part after a comma that only names what a tool is used on ("..., gearbox filler") is an aside.
+
+    Of what is fitted it is the place ("BOLT, CALIPER CARRIER").
+    """
+    known = tables()
+    if any(
+        known.families[known.names_of[word]].kind == "consumable" for word in reading.said() & known.names_of.keys()
+    ):
+        return
+    at = {id(token): said for said in reading.words for token in said.tokens}
+    parts: list[list[Token]] = [[]]
+    for token in reading.tokens:
+        parts.append([]) if token.kind == "stop" else parts[-1].append(token)
+    for part in parts[1:]:
+        words = [at[id(token)] for token in part if id(token) in at]
+        if (
+            len(dict.fromkeys(map(id, words))) > 1
+            and len(words) == len([token for token in part if token.kind not in ("sign", "end", "dash", "slash")])
+            and all(said.word in listed("worked_on") or said.word in listed("where") for said in words)
+        ):
+            for said in words:
+                said.aside = True
 
 
 def _external(reading: Reading) -> None:
@@ -336,6 +382,17 @@ def _best_name(reading: Reading, kind: str, words: set[str]) -> None:
 
 
 _FLUIDS = frozenset({"chem", "oil", "grease", "seize", "lock"})
+
+
+def claims(reading: Reading, family: Family) -> None:
+    """What the label of a chemical says it is free of, or safe on, in words that nobody foresaw: ammonia-free."""
+    if family.shape not in _FLUIDS:
+        return
+    for one, two in pairwise(reading.words):
+        if two.text in ("free", "safe") and two.how == "unread" and one.how == "unread" and not one.negated:
+            reading.traits.add(f"{one.text}-{two.text}")
+            for said in (one, two):
+                said.used, said.how, said.became = True, "attribute", f"{one.text}-{two.text}"
 
 
 def spend_words(reading: Reading) -> None:

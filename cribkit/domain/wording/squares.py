@@ -83,6 +83,12 @@ def settle(reading: Reading) -> None:
     family = reading.family
     if family == "thermostat" and any("housing" in said.text for said in reading.words):
         family = "thermostat-housing"
+    if (
+        family == "flare-nut-wrench"
+        and "wrench" not in reading.said()
+        and any(t.kind == "thread" for t in reading.tokens)
+    ):
+        family = "pipe-nut"
     if family == "general-grease" and reading.has("lithium"):
         family = "lithium-grease"
     outside = tip.startswith("E")

@@ -251,16 +251,26 @@ def clamp(reading: Reading) -> None:
         if len(lengths) == 2 and lengths[0].mm < lengths[1].mm:
             group.use()
             reading.set("range", f"{decimal(lengths[0].mm)} - {decimal(lengths[1].mm)} mm")
-        elif len(lengths) == 1 and (group.tokens[0].unit or "/" in group.tokens[0].text or "." in group.tokens[0].text):
+        elif len(lengths) == 1 and _width_of_band(reading, group):
+            group.use()
+        elif len(lengths) == 1 and (
+            group.tokens[0].unit or "/" in group.tokens[0].text or "." in group.tokens[0].text or _lone_number(reading)
+        ):
             group.use()
             reading.set("range", f"{decimal(lengths[0].mm)} mm")
+
+
+def _width_of_band(reading: Reading, group: Group) -> bool:
+    """Whether the measure is that of the band: 9 mm band."""
+    place = next(place for place, token in enumerate(reading.tokens) if token is group.tokens[0])
+    return [token.text for token in reading.tokens[place + 1 : place + 2]] in (["band"], ["wide"], ["width"])
 
 
 def tie(reading: Reading) -> None:
     """Length and width of a tie: the longer is the length."""
     for group in reading.numbers():
         lengths = sorted(group.lengths(), key=lambda length: -length.mm)
-        if group.tokens[-1].unit or len(lengths) > 1:
+        if group.tokens[-1].unit or len(lengths) > 1 or _lone_number(reading):
             group.use()
             for length in lengths:
                 reading.set("length" if float(length.mm) >= 50 else "width", length.text)
@@ -594,8 +604,24 @@ def dims(reading: Reading) -> None:
             )
     if "length" in reading.attributes:
         found.add(reading.attributes.pop("length"))
+    if not found and (bare := _lone_number(reading)):
+        bare.use()
+        found.add(f"{bare.tokens[0].values[0]} mm")
     if found:
         reading.set("dims", "; ".join(sorted(found)))
+
+
+SMALLEST_BARE = 15  # a bare number below it may be how many
+
+
+def _lone_number(reading: Reading) -> Group | None:
+    """The one number of a text, if it is no count and stands where a measure stands: "combination pliers, 180"."""
+    numbers = [token for token in reading.tokens if token.kind == "num"]
+    groups = reading.numbers()
+    if len(numbers) != 1 or len(groups) != 1 or reading.tokens[0] is numbers[0]:
+        return None
+    value = numbers[0].values[0]
+    return groups[0] if value.isdigit() and SMALLEST_BARE <= int(value) <= 2000 else None
 
 
 def adapters_threads(reading: Reading) -> None:

@@ -59,7 +59,7 @@ SIGNS = str.maketrans(
     }
 )
 _RATIO = re.compile(r"\b(\d{1,3}(?:\.\d)?) ?(?::|to|-) ?1\b(?! ?/|[ \"]*(?:in\b|inch|dr\b|drive|sq))")
-_INITIALS = re.compile(r"\b(?!n\.m|m\.m)(?:[a-z]\.){2,}[a-z]?\b\.?")
+_INITIALS = re.compile(r"\b(?!n\.m|m\.m)(?:[a-z]\.){2,}[a-z]?\b\.?|(?<=\d )a\. ?f\b")
 
 
 def tidy(text: str) -> str:
@@ -70,7 +70,7 @@ def tidy(text: str) -> str:
         plain = pattern.sub(better, plain)
     if "mult" in plain:
         plain = _RATIO.sub(r" ratio\1 ", plain)
-    plain = _INITIALS.sub(lambda found: found[0].replace(".", ""), plain)
+    plain = _INITIALS.sub(lambda found: found[0].replace(".", "").replace(" ", ""), plain)
     for pattern, better in STUCK:
         plain = pattern.sub(better, plain)
     plain = _STANDARD.sub(" ", _REUSE.sub(" ", plain))
