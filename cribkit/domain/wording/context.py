@@ -42,6 +42,11 @@ def pass_over(reading: Reading, family: Family | None) -> None:
     closed = listed("closed")
     if family is None or (family.shape in closed and not _told(reading, family)):
         return
+    if family.shape in _FLUIDS:
+        for said in reading.words:
+            if id(said) in _worked_on(reading, family) and not said.negated:
+                said.how, said.used = "context", True
+        return
     if family.shape not in closed and (family.kind != "tool" or family.shape in ("part", "thread-any")):
         return
     context = _context(reading, end=family.shape in closed and family.shape not in listed("placed"))
@@ -85,6 +90,9 @@ def _worked_on(reading: Reading, family: Family) -> set[int]:
 
     A part of the text that holds anything else, a number or a word that says more of the tool, is not of that sort.
     """
+    if family.shape in _FLUIDS:  # a sealant for sumps is a sealant
+        idle_here = listed("worked_on") - {word for word in listed("worked_on") if _fitted(word)}
+        return {id(said) for said in reading.words if said.how == "unread" and said.word in idle_here}
     if family.kind != "tool" or family.shape not in listed("closed"):
         return set()
     at = {id(token): said for said in reading.words for token in said.tokens}
@@ -104,6 +112,16 @@ def _worked_on(reading: Reading, family: Family) -> set[int]:
         if family.shape == "torque" or ((place > 0 or labelled) and whole and named and not _one_plug(words)):
             found |= {id(said) for said in unread if _part_of_vehicle(said)}
     return found
+
+
+_FLUIDS = frozenset({"lock", "chem", "seize", "grease"})
+
+
+def _fitted(word: str) -> bool:
+    """Whether a word alone names something that is fitted or used up: another thing than a chemical for it."""
+    known = tables()
+    named = known.families.get(known.names_of.get(word, ""))
+    return named is not None and named.kind == "consumable"
 
 
 # What is told by its size alone: a word for what it is used on may stand anywhere ("bleed nipple spanner").

@@ -85,6 +85,10 @@ STUCK = [
     (re.compile(r"\b(?:the|a|an) ([a-z]+) one\b"), r"\1"),  # the deep one
     (re.compile(r"\b(hex|hexagon|pan|round|flat|button|btn|socket|soc|csk|cheese|truss) ?h(?:ea)?d\b"), r"\1 head"),
     (re.compile(r"\bnylon ins\b"), "nylon insert"),
+    (re.compile(r"\b[ce] ?6[.,]3\b(?: ?\(1/4\"? ?hex\w*(?: shank)?\))?"), "1/4 hex shank"),  # ISO 1173
+    (re.compile(r"\bxii[- ]point\b"), "12 point"),
+    (re.compile(r"\bs2\b(?: (?:steel|blade))?"), " "),
+    (re.compile(r"\bip ?(?:[45]4|6[5-9]|x[4-8])\b"), " "),  # how far it is sealed, IEC 60529: no number of a lobe
     (
         re.compile(
             r"(?<=[\d,a-z] )(?:l\.?|length:?) ?=? ?(\d{2,4})(?: ?mm\b)?(?![\w.]| ?(?:pcs?|pk|ml|g|off|box|pairs?)\b)"
