@@ -4,13 +4,13 @@ from __future__ import annotations
 
 from itertools import pairwise
 
+from cribkit.domain.wording.figures import any_numbers
 from cribkit.domain.wording.lexer import Token
 from cribkit.domain.wording.measure import number
 from cribkit.domain.wording.reading import Reading
 from cribkit.domain.wording.rule import USUAL_SHANK
 from cribkit.domain.wording.sizes import Length, square
 from cribkit.domain.wording.squares import lone_square, missing_square, one_size, points
-from cribkit.domain.wording.stores import any_numbers
 from cribkit.domain.wording.tips import LETTERS, plausible, tip_from_numbers
 
 

@@ -52,6 +52,8 @@ UNIT = (
     r"centimet(?:er|re)s?\b|(?<!/\d)(?<!/\d\d)m\b|met(?:er|re)s\b|metre\b|ft\b|feet\b|foot\b)"
 )
 
+_PIPE = r"(?:1/16|1/8|1/4|3/8|1/2|5/8|3/4|7/8|[12][ -]1/[24]|[1-4])"
+
 _PARTS = [
     ("torque", rf"(?P<t1>{NUM})(?:\s*(?:-|to|/|\.\.|thru)\s*(?P<t2>{NUM}))?\s*-?(?P<tu>{TORQUE})"),
     (
@@ -64,6 +66,15 @@ _PARTS = [
     ("gl", r"gl[- ]?(?P<g1>[1-6])\b(?:/(?P<g2>[1-6])\b)?"),
     ("nlgi", r"(?:nlgi|ep)[- ]?(?:no\.? ?)?(?P<n1>00|[0-3])\b"),
     ("dot", r"dot[- ]?(?P<d1>5\.1|3|4|5)(?P<d2>\+| plus\b| ?lv\b)?"),
+    (
+        "pipe",  # ASME B1.20.1, ISO 228, ISO 7
+        (
+            rf"(?:(?<!\d )(?:g ?|r[cp]?)(?=\d+/|\d[ -]\d/)|(?:nptf?|bsp[pt]?)[- ]?)(?P<pp1>{_PIPE})(?![\d/.])"
+            rf"(?:\"|''| ?in\b)?(?: ?[-x] ?(?:27|18|14|11\.5|8|28|19|11)\b)?(?: ?(?:taper|parallel)\b)?|"
+            rf"(?P<pp2>{_PIPE})(?:\"|''| ?-?in(?:ch)?\b\.?)?(?: ?[- ] ?(?:27|18|14|11\.5|11-1/2|8|28|19|11))?[ -]?"
+            r"(?:nptf?|bsp[pt]?)\b(?: ?(?:taper|parallel)\b)?"
+        ),
+    ),
     (
         "thread",
         (
@@ -260,6 +271,15 @@ def _torque(kind: str, found: re.Match[str]) -> Token:
     return Token(kind, found[0], tuple(decimal(value * factor) for value in values))
 
 
+def _pipe(kind: str, found: re.Match[str]) -> Token:
+    size = (found["pp1"] or found["pp2"]).replace(" ", "-")
+    text = found[0]
+    system = "NPT" if "npt" in text else "BSP"
+    taper = system == "NPT" or re.search(r"bspt|taper|^r[c]?\d", text)
+    parallel = system == "BSP" and re.search(r"bspp|parallel|^g|^rp", text)
+    return Token(kind, text, (f"{size} {system}", "taper" if taper else "parallel" if parallel else ""))
+
+
 def _thread(kind: str, found: re.Match[str]) -> Token:
     size, second, third = tell_decimal(found["m1"]), found["m2"], found["m3"]
     pitch = length = ""
@@ -305,6 +325,7 @@ _MAKERS: dict[str, _Maker] = {
     "gl": _values("g1", "g2"),
     "nlgi": _values("n1"),
     "dot": _values("d1", "d2"),
+    "pipe": _pipe,
     "thread": _thread,
     "unc": _values("u1", "u2", "u3"),
     "tip": _values("p1", "p2", "p3"),

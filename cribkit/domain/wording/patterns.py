@@ -54,6 +54,18 @@ SCAN = [
     (re.compile(r"\b([12])s(?=\s*mm\b)"), r"\g<1>5"),  # 1Smm
 ]
 
+# A date as labels have it: Oct, Oct 26, 06/26, 2026-06, 12/06/2026.
+_DATE = (
+    r"(?:\d{4}-\d\d(?:-\d\d)?|(?:\d\d?/)?\d\d?/(?:20)?\d\d|"
+    r"(?:jan|feb|mar|apr|may|jun|jul|aug|sept?|oct|nov|dec)[a-z]*\.?(?: '?(?:20)?\d\d)?|0[1-9]|1[0-2])"
+)
+
+# What a chemical may do harm to.
+_HARMED = (
+    r"(?:plastics?|rubbers?|paint|paintwork|coatings?|alumini?um|alumin|alum|alu|ally|alloys?|polycarbonates?|"
+    r"bronze|brass|yellow metals?|chrome|tint(?:ed)?(?: film)?|sensors?)"
+)
+
 # Units and words stuck together, and other ways to write one thing.
 STUCK = [
     (re.compile(r"\br[- ]?(134a|1234yf|744|404a)\b"), r"r\1"),
@@ -85,6 +97,21 @@ STUCK = [
     (re.compile(r"\b(?:the|a|an) ([a-z]+) one\b"), r"\1"),  # the deep one
     (re.compile(r"\b(hex|hexagon|pan|round|flat|button|btn|socket|soc|csk|cheese|truss) ?h(?:ea)?d\b"), r"\1 head"),
     (re.compile(r"\bnylon ins\b"), "nylon insert"),
+    (
+        re.compile(
+            r"\b(?:not (?:safe |to be used |for use )?(?:for|on|with)|never (?:use )?on|keep (?:off|away from)|"
+            r"unsafe (?:on|for)|(?:do not|don't|dont) (?:use|get|put) (?:it )?(?:on|near)|attacks|harms|damages|"
+            r"dissolves|eats|melts|will (?:lift|attack|damage|harm|eat|melt)) (?:any |all |bare |soft |old |painted )?"
+            rf"({_HARMED})\b(?! safe)"
+        ),
+        r"not \1 safe",
+    ),
+    (
+        re.compile(rf"\b(?:safe|ok|okay|kind|fine|compatible) (?:on|for|with|to) (?:any |all |bare )?({_HARMED})\b"),
+        r"\1 safe",
+    ),
+    (re.compile(rf"\bcal(?:ibration|ibrated|\.)?(?: is)? due:?(?: {_DATE})?(?!\w)"), " "),
+    (re.compile(rf"\b(?:exp(?:iry|ires|ired|\.)?|use by|best before)(?: date)?:? {_DATE}(?!\w)"), " "),
     (re.compile(r"\b[ce] ?6[.,]3\b(?: ?\(1/4\"? ?hex\w*(?: shank)?\))?"), "1/4 hex shank"),  # ISO 1173
     (re.compile(r"\bxii[- ]point\b"), "12 point"),
     (re.compile(r"\bs2\b(?: (?:steel|blade))?"), " "),

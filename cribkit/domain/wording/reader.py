@@ -6,7 +6,7 @@ import re
 from functools import cache
 from itertools import pairwise
 
-from cribkit.domain.wording import handtools, shapes, squares, stores
+from cribkit.domain.wording import handtools, shapes, squares, stores, threads
 from cribkit.domain.wording.abbreviation import expanded, senses, slipped
 from cribkit.domain.wording.context import beside_the_point, listed, pass_over
 from cribkit.domain.wording.damage import mend
@@ -27,6 +27,7 @@ def read_one(text: str, kind: str = "") -> Meaning:
     squares.find_square(reading)
     choose_family(reading, kind)
     family = tables().families.get(reading.family)
+    threads.pipe_thread(reading)
     if family:
         shapes.apply(reading, family.shape)
         reading.kind = family.kind

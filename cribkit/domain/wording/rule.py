@@ -391,6 +391,9 @@ def _traits(need: Meaning, item: Meaning) -> list[str] | None:
         return None
     if any(f"not-{name}={value}" in need.traits for name, value in item.attributes):
         return None
+    denied = {trait.removeprefix("not-") for trait in item.traits if trait.startswith("not-")}
+    if denied & (need.traits | {f"{name}={value}" for name, value in need.attributes}):
+        return None  # the label says that it is not so
     if "sensor-safe" in need.traits and dict(item.attributes).get("cure") == "acetoxy":
         return None  # acetic acid is what harms the sensor
     for trait in need.traits - item.traits - safe:

@@ -6,6 +6,8 @@ import re
 from collections.abc import Callable
 from itertools import pairwise
 
+from cribkit.domain.wording.figures import any_numbers
+from cribkit.domain.wording.fluids import LOCK_COLOURS, chem, lock, oil, oil_specs, packing
 from cribkit.domain.wording.handtools import (
     PROFILES,
     TIPPED,
@@ -34,32 +36,23 @@ from cribkit.domain.wording.squares import long_numbers
 from cribkit.domain.wording.stores import (
     GLOVE_TYPES,
     GLOVES,
-    LOCK_COLOURS,
-    adapters_threads,
-    any_numbers,
-    chem,
     clamp,
     drill,
     fuse,
     glove,
     grit,
-    inch_thread,
-    lock,
-    oil,
-    oil_specs,
     oring,
-    packing,
     part,
     put_place,
     ring,
     stud_tool,
-    thread,
     tie,
     two_ends,
     wipes,
     wire,
 )
 from cribkit.domain.wording.tables import Family, tables
+from cribkit.domain.wording.threads import adapters_threads, inch_thread, thread
 
 
 def apply(reading: Reading, shape: str) -> None:

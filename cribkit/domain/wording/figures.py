@@ -1,0 +1,187 @@
+"""Measures, ratings and codes of any kind, whatever they are told of."""
+
+from __future__ import annotations
+
+import re
+from fractions import Fraction
+
+from cribkit.domain.wording.lexer import Token
+from cribkit.domain.wording.measure import decimal, number
+from cribkit.domain.wording.reading import Reading
+from cribkit.domain.wording.sizes import Group, Length
+from cribkit.domain.wording.squares import points
+from cribkit.domain.wording.tables import tables
+from cribkit.domain.wording.text import tidy
+
+AREA = re.compile(r"\b((?:\d+(?:\.\d+)? ?(?:-|to) ?)?\d+(?:\.\d+)?) ?(?:mm ?2\b|sq\.? ?mm|mm ?sq\b|sqmm)")
+
+
+def figure(reading: Reading, name: str, pattern: re.Pattern[str]) -> None:
+    """A figure that only its unit or sign tells, anywhere in the text."""
+    found = pattern.search(reading.text.lower().replace("²", "2"))
+    if found is None:
+        return
+    value = next(group for group in found.groups() if group)
+    reading.set(
+        name, f"{value.replace('to', '-').replace(' ', '').replace('-', ' - ')} mm2" if name == "area" else value
+    )
+    for token in reading.tokens:
+        if (
+            token.kind in ("num", "mixed", "numbered", "teeth")
+            and token.text.strip()
+            and token.text.strip() in found[0]
+        ):
+            token.used = True
+    for said in reading.words:
+        if said.text in ("awg", "gauge", "ga", "swg", "sq", "sqmm", "mm", "square mm"):
+            said.used, said.how = True, "known"
+
+
+def dims(reading: Reading) -> None:
+    """Measures without a name of their own, as a set."""
+    found = set()
+    inches = any(said.word in ("inch", "imperial") for said in reading.words)
+    for group in reading.numbers():
+        lengths = group.lengths()
+        if inches and not any(token.unit for token in group.tokens) and group.relation == "range":
+            lengths = [Length(length.value, "in") for length in lengths]
+        if (
+            group.tokens[-1].unit
+            or group.tokens[0].unit
+            or len(lengths) > 1
+            or "/" in group.tokens[0].text
+            or "." in group.tokens[0].text
+        ):
+            group.use()
+            join = " to " if group.relation == "range" else " x "
+            found |= (
+                {join.join(length.text for length in lengths)}
+                if group.relation == "range"
+                else {length.text for length in lengths}
+            )
+    if "length" in reading.attributes:
+        found.add(reading.attributes.pop("length"))
+    if not found and (bare := lone_number(reading)):
+        bare.use()
+        found.add(f"{bare.tokens[0].values[0]} mm")
+    if found:
+        reading.set("dims", "; ".join(sorted(found)))
+
+
+SMALLEST_BARE = 15  # a bare number below it may be how many
+
+
+def lone_number(reading: Reading) -> Group | None:
+    """The one number of a text, if it is no count and stands where a measure stands: "combination pliers, 180"."""
+    numbers = [token for token in reading.tokens if token.kind == "num"]
+    groups = reading.numbers()
+    if len(numbers) != 1 or len(groups) != 1 or reading.tokens[0] is numbers[0]:
+        return None
+    value = numbers[0].values[0]
+    return groups[0] if value.isdigit() and SMALLEST_BARE <= int(value) <= 2000 else None
+
+
+# Categories of measuring instruments, IEC 61010 (from memory).
+_CAT = re.compile(r"\bcat\.? ?-?(iv|iii|ii|i|[1-4])\b", re.IGNORECASE)
+_CATS = {"i": 1, "ii": 2, "iii": 3, "iv": 4, "1": 1, "2": 2, "3": 3, "4": 4}
+# Pliers that are told by the section of the wire that they work on.
+_WIRED = frozenset({"crimping-pliers", "wire-strippers", "cable-cutters"})
+
+
+def any_numbers(reading: Reading) -> None:
+    """Measures and ratings of any kind."""
+    if found := _CAT.search(reading.text):
+        reading.set("cat", str(_CATS[found[1].lower()]))
+        for said in reading.words:
+            if said.text in ("cat", found[1].lower()):
+                said.used, said.how = True, "known"
+        for token in reading.tokens:
+            token.used = token.used or (token.kind in ("num", "mixed") and token.text.strip() == found[1])
+    if reading.family in _WIRED:
+        figure(reading, "area", AREA)
+    points(reading)
+    dims(reading)
+    thread_token = reading.take("thread")
+    if thread_token:
+        reading.set("thread", thread_token.values[0])
+        if thread_token.values[1]:
+            reading.set("pitch", thread_token.values[1])
+    family = tables().families.get(reading.family)
+    if family is not None and family.shape.startswith("set"):
+        numbers = [token for token in reading.tokens if token.kind == "numbered" and not token.used]
+        for token in numbers:
+            token.used = True
+        if numbers:
+            reading.set("numbers", " ".join(token.values[0] for token in numbers))
+    for token in reading.tokens:
+        if token.kind == "count" and token.text.rstrip(".").endswith("tpi"):
+            reading.set("tpi", token.values[0])
+    lifting = family is not None and family.shape == "jack"
+    for token in [one for one in reading.tokens if not one.used]:
+        if token.kind == "ton" or (token.kind == "teeth" and lifting):
+            token.used = True
+            reading.set("capacity", f"{decimal(number(token.values[0]))} t")
+        elif token.kind == "mass":
+            token.used = True
+            _weight(reading, _grams(token), lifting)
+    for kind, name in (("flutes", "flutes"), ("deg", "angle")):
+        if one := reading.take(kind):
+            reading.set(name, one.values[0])
+    ratings = [
+        token
+        for token in reading.tokens
+        if token.kind in ("power", "pressure", "volume", "temp", "torque", "teeth", "percent") and not token.used
+    ]
+    for token in ratings:
+        token.used = True
+    if ratings:
+        reading.set("rating", "; ".join(sorted(rated(token) for token in ratings)))
+
+
+def _weight(reading: Reading, grams: str, lifting: bool) -> None:
+    """A weight; of lifting gear, from 100 kg, what it carries."""
+    mass = Fraction(grams.split()[0])
+    if lifting and mass >= 100_000:
+        reading.set("capacity", f"{decimal(mass / 1_000_000)} t")
+    else:
+        reading.set("weight", grams)
+
+
+_RATED = {"volt": "v", "volts": "v", "amp": "a", "amps": "a", "watt": "w", "watts": "w", "lumens": "lm", "lumen": "lm"}
+
+
+def rated(token: Token) -> str:
+    """A rating in one spelling: 12 volt is 12v."""
+    plain = "".join(token.text.split()).replace("to", "-")
+    plain = re.sub(r"-(?=[a-z])", "", plain) if token.kind == "power" else plain
+    figures = plain.rstrip("abcdefghijklmnopqrstuvwxyz")
+    unit = plain[len(figures) :]
+    return figures + _RATED.get(unit, unit)
+
+
+def _grams(token: Token) -> str:
+    value, unit = number(token.values[0]), token.values[1]
+    factor = (
+        1000.0
+        if unit.startswith("k")
+        else 453.59237
+        if unit.startswith(("lb", "pound"))
+        else 28.349523
+        if unit.startswith("o")
+        else 1.0
+    )
+    return f"{float(value) * factor:.0f} g"
+
+
+def coded(reading: Reading, pattern: re.Pattern[str], name: str) -> None:
+    """An attribute that the whole text tells by its form; the pieces that it is made of are read with it."""
+    plain = reading.text.lower() if name == "bulb" else tidy(reading.text)
+    if found := pattern.search(plain):
+        reading.set(name, (found[1] if pattern.groups else found[0]).replace(" ", ""))
+        for token in reading.tokens:
+            watts = name == "bulb" and token.kind == "power" and token.text.strip() in found[0]
+            if watts or (not token.used and token.kind not in ("power", "stop") and token.text.strip() in found[0]):
+                token.used = True
+        for said in reading.words:
+            if said.text in found[0].split() or (said.text in found[0] and len(said.text) < 3):
+                said.used, said.how = True, "known"

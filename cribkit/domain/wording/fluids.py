@@ -1,0 +1,148 @@
+"""The figures of oils, chemicals and lockers: grades, packings, temperatures."""
+
+from __future__ import annotations
+
+import re
+
+from cribkit.domain.wording.lexer import Token
+from cribkit.domain.wording.measure import number
+from cribkit.domain.wording.reading import Reading
+from cribkit.domain.wording.text import tidy
+
+
+def _fork_oil(reading: Reading) -> None:
+    """Fork oils are told by one figure: 10W."""
+    for token in reading.tokens:
+        figure = re.fullmatch(r"(\d{1,2}(?:\.5)?)w?", token.text)
+        if figure and not token.used:
+            token.used = True
+            reading.set("viscosity", f"{figure[1]}W")
+
+
+def oil(reading: Reading) -> None:
+    """Viscosity, GL class, DOT grade, other grades."""
+    if token := reading.take("visc"):
+        one, two, single, iso, axle = token.values
+        reading.set(
+            "viscosity", f"{one}W-{two}" if one else f"SAE {single}" if single else f"ISO {iso}" if iso else f"{axle}W"
+        )
+    while token := reading.take("dot"):
+        grade = token.values[0]
+        reading.attributes["dot"] = ";".join(
+            sorted({*filter(None, reading.attributes.get("dot", "").split(";")), grade})
+        )
+        if token.values[1].strip() in ("+", "plus"):
+            reading.set("dot_class", "plus")
+        if "lv" in token.values[1]:
+            reading.traits.add("low-viscosity")
+        _more_dots(reading)
+    classes = []
+    while token := reading.take("gl"):
+        classes += [one for one in token.values if one]
+    if classes:
+        reading.set("gl", ";".join(sorted(set(classes))))
+    if reading.family == "fork-oil":
+        _fork_oil(reading)
+    if reading.family in ("pag-oil", "poe-oil", "hydraulic-oil", "compressor-oil"):
+        for group in reading.numbers():
+            if (
+                len(group.tokens) == 1
+                and not group.tokens[0].unit
+                and group.tokens[0].values[0] in ("15", "22", "32", "46", "68", "100", "150")
+            ):
+                group.use()
+                reading.set("viscosity", f"ISO {group.tokens[0].values[0]}")
+    packing(reading)
+
+
+# Classes of engine oils (ACEA, API, ILSAC, JASO), as written. From memory.
+_SPECS = re.compile(
+    r"\b(?:[abe]\d{1,2}|c[1-6]|c[d-k] ?-? ?4|fa ?-? ?4|s[g-q]|gf ?-? ?[3-6][ab]?|ma2?|mb)\b(?! ?[vw])", re.IGNORECASE
+)
+
+
+def oil_specs(reading: Reading) -> None:
+    """The classes of an engine oil; the name of an ATF's maker says no more than its number."""
+    words = set(reading.attributes.get("spec", "").split())
+    if reading.family == "engine-oil":
+        for found in _SPECS.finditer(tidy(reading.text)):
+            words.add(re.sub(r"[ -]", "", found[0]))
+            for token in reading.tokens:
+                if not token.used and token.kind in ("mixed", "word", "tip", "num") and token.text.strip() in found[0]:
+                    token.used = True
+            for said in reading.words:
+                if said.how == "unread" and said.text in found[0]:
+                    said.how, said.used = "known", True
+    if words:
+        reading.attributes["spec"] = " ".join(sorted(words))
+
+
+def _more_dots(reading: Reading) -> None:
+    """ "DOT 3 and 4", "DOT 3/4": the second number is a grade too."""
+    for place, token in enumerate(reading.tokens):
+        if token.kind != "dot":
+            continue
+        after = reading.tokens[place + 1 : place + 4]
+        for later in after:
+            if later.kind == "num" and later.values[0] in ("3", "4", "5", "5.1") and not later.unit:
+                later.used = True
+                reading.attributes["dot"] = ";".join(sorted({*reading.attributes["dot"].split(";"), later.values[0]}))
+
+
+# Chemicals that are told by their strength.
+_BY_STRENGTH = frozenset({"isopropyl-alcohol", "acetone", "meths"})
+
+
+FAHRENHEIT = 400  # a figure without its letter from here on is Fahrenheit: no sealant stands 400 °C. Common practice
+_HEAT_RATED = frozenset({"rtv", "sealant", "anti-seize", "exhaust-paste"})
+
+
+def _from_fahrenheit(degrees: float) -> int:
+    return round((degrees - 32) / 1.8)
+
+
+def celsius(token: Token) -> str:
+    """A temperature as written, in degrees Celsius."""
+    return f"{_from_fahrenheit(float(token.values[1]))}c" if token.values[1] else token.text.strip()
+
+
+def packing(reading: Reading) -> None:
+    """How much a container holds: nothing that a match hangs on."""
+    if reading.family == "moly-grease" and (token := reading.take("percent")):
+        reading.set("moly_content", f"{token.values[0]} %")
+    if found := re.search(r"\bgrade (0{1,3}|[0-3])\b", tidy(reading.text)) if "grease" in reading.family else None:
+        reading.set("nlgi", found[1])
+        for token in reading.tokens:
+            token.used = token.used or (token.kind in ("num", "mixed") and token.text == found[1])
+    if reading.family in _BY_STRENGTH and (token := reading.take("percent")):
+        reading.set("purity", f"{token.values[0]} %")
+    for token in reading.tokens:
+        if token.kind in ("volume", "mass", "percent", "temp", "nlgi") and not token.used:
+            token.used = True
+            if token.kind == "nlgi":
+                reading.set("nlgi", token.values[0])
+            if token.kind == "temp":
+                reading.set("temperature", celsius(token))
+    if reading.family in _HEAT_RATED and (token := reading.take("deg")):
+        figure = round(float(number(token.values[0])))
+        reading.set("temperature", f"{figure if figure < FAHRENHEIT else _from_fahrenheit(figure)}c")
+
+
+LOCK_COLOURS = {"blue": "medium", "red": "high", "purple": "low", "green": "wicking"}
+
+
+def lock(reading: Reading) -> None:
+    """Strength of an anaerobic adhesive; by its usual colour where it is not said."""
+    packing(reading)
+
+
+_FROST = re.compile(r"(?<![\d\w])-\s?(\d{2})\b")
+
+
+def chem(reading: Reading) -> None:
+    """A chemical: its pack does not matter, its traits are words."""
+    if reading.family == "washer-fluid" and (found := _FROST.search(reading.text)):
+        reading.set("temperature", f"-{found[1]}c")
+        for token in reading.tokens:
+            token.used = token.used or found[1] in token.text
+    packing(reading)
