@@ -21,16 +21,20 @@ def _file() -> dict[str, str]:
     return load("context.toml")
 
 
-def beside_the_point(family: Family | None, effect: tuple[str, str] | None, besides: bool) -> bool:
+def beside_the_point(family: Family | None, effect: tuple[str, str] | None, word: Said) -> bool:
     """Whether what a word after "for" or "with" says is said of the place where a hand tool is used."""
     if family is None or effect is None or family.shape in ("circlip", "part"):
         return False
     if family.kind != "tool":
+        if family.shape in ("chem", "wipe", "grit", "glove") and effect == ("+", "flanged"):
+            return True
         return family.shape in ("oil", "grease", "chem") and effect[0] in ("side", "colour")
     said = effect[1] if effect[0] == "+" else effect[0]
+    if said == "material" and word.worked_on:
+        return True  # what it is used on is of alloy
     if family.shape not in listed("closed"):
         return said in ("side", "ratcheting")
-    return said in (listed("of_the_grip") if besides else listed("of_the_place"))
+    return said in (listed("of_the_grip") if word.besides else listed("of_the_place"))
 
 
 def pass_over(reading: Reading, family: Family | None) -> None:

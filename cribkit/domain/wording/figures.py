@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from fractions import Fraction
+from itertools import pairwise
 
 from cribkit.domain.wording.lexer import Token
 from cribkit.domain.wording.measure import decimal, number
@@ -37,8 +38,35 @@ def figure(reading: Reading, name: str, pattern: re.Pattern[str]) -> None:
             said.used, said.how = True, "known"
 
 
+def _numbered_size(reading: Reading) -> None:
+    """ "Size 2", of hammers and the like that come in numbered sizes."""
+    for before, token in pairwise(reading.tokens):
+        if before.text == "size" and token.kind == "num" and not token.used and not token.unit:
+            token.used = True
+            reading.set("numbered_size", token.values[0])
+
+
+# Instruments that are told by what they can tell apart as well, and the coarsest that one of them shows, mm.
+_GRADUATED = frozenset(
+    {"dial-gauge", "micrometer", "caliper", "depth-gauge", "bore-gauge", "depth-micrometer", "ruler"}
+)
+_COARSEST = 0.1
+
+
+def _graduation(reading: Reading) -> None:
+    """What a measuring instrument can tell apart: 0.01 mm, .0005 in."""
+    if reading.family not in _GRADUATED:
+        return
+    for group in reading.numbers():
+        lengths = group.lengths()
+        if len(lengths) == 1 and 0 < float(lengths[0].mm) <= _COARSEST and "graduation" not in reading.attributes:
+            group.use()
+            reading.set("graduation", lengths[0].text)
+
+
 def dims(reading: Reading) -> None:
     """Measures without a name of their own, as a set."""
+    _graduation(reading)
     found = set()
     inches = any(said.word in ("inch", "imperial") for said in reading.words)
     for group in reading.numbers():
@@ -88,8 +116,15 @@ _CATS = {"i": 1, "ii": 2, "iii": 3, "iv": 4, "1": 1, "2": 2, "3": 3, "4": 4}
 _WIRED = frozenset({"crimping-pliers", "wire-strippers", "cable-cutters"})
 
 
+# What is told by its poles.
+_POLED = frozenset({"trailer-tester", "breakout-box", "trailer-socket", "trailer-plug", "connector"})
+_POLES = re.compile(r"\b(\d{1,2})[ -]?(?:pins?|p|poles?|ways?|cores?)\b")
+
+
 def any_numbers(reading: Reading) -> None:
     """Measures and ratings of any kind."""
+    if reading.family in _POLED:
+        coded(reading, _POLES, "poles")
     if found := _CAT.search(reading.text):
         reading.set("cat", str(_CATS[found[1].lower()]))
         for said in reading.words:
@@ -125,7 +160,7 @@ def any_numbers(reading: Reading) -> None:
             token.used = True
             _weight(reading, _grams(token), lifting)
     for kind, name in (("flutes", "flutes"), ("deg", "angle")):
-        if one := reading.take(kind):
+        if (one := reading.take(kind)) and reading.family != "angle-gauge":  # it measures any angle
             reading.set(name, one.values[0])
     ratings = [
         token
@@ -136,6 +171,7 @@ def any_numbers(reading: Reading) -> None:
         token.used = True
     if ratings:
         reading.set("rating", "; ".join(sorted(rated(token) for token in ratings)))
+    _numbered_size(reading)
 
 
 def _weight(reading: Reading, grams: str, lifting: bool) -> None:

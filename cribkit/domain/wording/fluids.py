@@ -106,14 +106,21 @@ def celsius(token: Token) -> str:
     return f"{_from_fahrenheit(float(token.values[1]))}c" if token.values[1] else token.text.strip()
 
 
+# The consistency of a grease, told by its NLGI number (from memory).
+_NLGI = re.compile(
+    r"(?:\b(?:grade|no\.?|nr\.?|number|consistency) ?|#)(0{1,3}|[0-3])\b(?![./])|(?<![\w.,/])(000?)(?![\w.,/])"
+)
+
+
 def packing(reading: Reading) -> None:
     """How much a container holds: nothing that a match hangs on."""
     if reading.family == "moly-grease" and (token := reading.take("percent")):
         reading.set("moly_content", f"{token.values[0]} %")
-    if found := re.search(r"\bgrade (0{1,3}|[0-3])\b", tidy(reading.text)) if "grease" in reading.family else None:
-        reading.set("nlgi", found[1])
+    if found := _NLGI.search(tidy(reading.text)) if "grease" in reading.family else None:
+        reading.set("nlgi", found[1] or found[2])
         for token in reading.tokens:
-            token.used = token.used or (token.kind in ("num", "mixed") and token.text == found[1])
+            number_of_it = token.kind in ("num", "mixed", "numbered") and token.text.endswith(found[1] or found[2])
+            token.used = token.used or number_of_it
     if reading.family in _BY_STRENGTH and (token := reading.take("percent")):
         reading.set("purity", f"{token.values[0]} %")
     for token in reading.tokens:

@@ -17,10 +17,11 @@ from cribkit.domain.wording.tips import LETTERS, plausible, tip_from_numbers
 def socket(reading: Reading) -> None:
     """Size across flats, square, points; a thread beside it is the bolt's, the flutes are the filter's."""
     points(reading)
-    reading.take("thread")
     if token := reading.take("flutes"):
         reading.set("flutes", token.values[0])
     one_size(reading, 3, 105)
+    if "size" in reading.attributes:
+        reading.take("thread")
     _doubt_hex(reading)
 
 
@@ -75,6 +76,8 @@ def profile(reading: Reading) -> None:
     code = tip.rstrip("0123456789.") if " " not in tip else tip.split(" ")[0]
     if code in ("E", "IP"):
         said -= {"T"}
+    if code in ("PZ", "JIS") and not any(word.text.startswith("ph") for word in reading.words):
+        said -= {"PH"}  # a cross recess, and the code says which
     told = said | ({code} if code else set())
     if code in ("T", "IP") and any(word.word == "external" for word in reading.words):
         reading.doubts.append(f"external {tip}")
@@ -175,7 +178,9 @@ def _two_tips(reading: Reading) -> None:
                 group.use()
                 tips.append(f"slot {group.lengths()[0].text}")
                 break
-    if len(tips) > 1:
+    if len(tips) == 1:
+        reading.set("tip", tips[0])
+    elif tips:
         reading.attributes["tip"] = " x ".join(sorted(set(tips)))
         reading.doubts = [doubt for doubt in reading.doubts if not doubt.startswith("tip ")]
 

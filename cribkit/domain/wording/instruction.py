@@ -1,7 +1,8 @@
 """Whole instructions as needs: "Undo the union with an 11 mm flare nut spanner" asks for the spanner.
 
-Nothing that an instruction says is dropped: the thing that is called for comes first, and what is done with it follows
-after "for", where it can add a measure but names no other thing.
+The thing that is called for comes first, and what is done with it follows after "on", where it can add a measure but
+names no other thing. Of what is done, how many there are and words that no table knows are left out: they say nothing
+of the tool.
 """
 
 from __future__ import annotations
@@ -9,7 +10,7 @@ from __future__ import annotations
 import re
 from functools import cache
 
-from cribkit.domain.wording.tables import load
+from cribkit.domain.wording.tables import load, tables
 
 _ARTICLE = r"(?:an? |the |your |our |some |its |suitable |correct )*"
 # How much of it, in words that are no amount.
@@ -108,6 +109,31 @@ def _object(text: str, begins: str) -> str:
     return _ONTO.sub(", for ", thing, count=1)
 
 
+# So many of them: a number before a word that is no unit and no trait of a tool.
+_MANY = re.compile(
+    r"\b(?:two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|1?\d) "
+    r"(?=(?!mm|mils?\b|milli|inch|in\b|point|pt|sided|jaw|leg|way|pin|speed|stroke|ton|amp|volt|eighth|sixteenth|"
+    r"and\b|by\b)[a-z]{3})",
+    re.I,
+)
+
+
+@cache
+def _vocabulary() -> frozenset[str]:
+    return tables().known | {word for phrase in tables().spellings for word in phrase}
+
+
+def _known(done: str) -> str:
+    known = _vocabulary()
+    words = (word for word in re.split(r"\s+", done) if word)
+    kept = (
+        word
+        for word in words
+        if any(char.isdigit() for char in word) or {plain := word.lower().strip(".,;:()"), plain.rstrip("s")} & known
+    )
+    return " ".join(kept)
+
+
 def _turned(thing: str, done: str) -> str:
-    done = done.strip(" ,")
+    done = _known(_MANY.sub("", done.strip(" ,")))
     return f"{thing}, on {done}" if done else thing

@@ -149,7 +149,7 @@ _PARTS = [
             r"sheets?|leaf|leaves|rows?|blades?|ply|nos?)\b\.?|(?:qty|quantity|pack(?:et)? of|box of|bag of|set of|"
             r"(?:bx|box|pk|pkt|bag)(?=[ /]?\d)|case of|tin of|roll of|pkt of|pair of)[.:/]? ?(?P<co2>\d{1,4})\b"
             r"(?![./]\d| ?(?:tons?\b|tonnes?\b|t\b|kg|mm|in\b|inch|\"|x \d))|"
-            r"(?<![\d\"'m] )(?<![\d\"'m])\(?x ?(?P<co3>\d{1,3})\)?$"
+            r"(?<![\d\"'m] )(?<![\d\"'m])(?<! inch )(?<! in )\(?x ?(?P<co3>\d{1,3})\)?$"
         ),
     ),
     ("num", rf"(?P<nv>{NUM})(?:[ -]{{0,2}}(?P<nu>{UNIT}))?(?:\s*\(?(?P<ng>female|fem|male|f|m)\b\)?)?"),
@@ -285,7 +285,7 @@ def _thread(kind: str, found: re.Match[str]) -> Token:
     pitch = length = ""
     if second:
         value = tell_decimal(second)
-        if third or value in PITCHES.get(size, ()):
+        if third or value in PITCHES.get(size, ()) or (float(size) >= 8 and float(value) <= 3):
             pitch = value
         else:
             length = value

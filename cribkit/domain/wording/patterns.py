@@ -22,7 +22,7 @@ SCAN = [
     ),  # l2 x 2
     (re.compile(r"(?<=x )[il|](?=\d{1,2}\b)"), "1"),  # 10 x l2
     (re.compile(r"(?<=\d)[il|](?=\d\s*(?:mm|nm)\b)"), "1"),  # 1l0 mm
-    (re.compile(r"(?<![a-z\d])([p#]?\d+)oo+(?![a-z])"), r"\g<1>00"),  # P4OO
+    (re.compile(r"(?<![a-z\d])([p#]?\d+)oo+(?![a-wyz]|x(?!\d))"), r"\g<1>00"),  # P4OO
     (re.compile(r"(?<![a-z\d])(p?)(\d+)o(?=\d|[ -]?(?:grit|v|w|ton)\b)"), r"\1\g<2>0"),
     (re.compile(r"(?<![a-z\d])(\d?)ow(?=[ -]?\d)"), r"\g<1>0w"),  # OW-20
     (re.compile(r"(?<=\dw)([ -]?)(\d)o\b"), r"\1\g<2>0"),  # 0W-3O
@@ -95,8 +95,28 @@ STUCK = [
     (re.compile(r"\b(e\d{1,2}) ?[x/] ?(?=e\d)"), r"\1 x "),
     (re.compile(r"\b((?:ph|pz|tx?|sl)\d{1,2}) ?/ ?(?=(?:ph|pz|tx?|sl)\d)"), r"\1 x "),  # PH1/PH2
     (re.compile(r"\b(?:the|a|an) ([a-z]+) one\b"), r"\1"),  # the deep one
-    (re.compile(r"\b(hex|hexagon|pan|round|flat|button|btn|socket|soc|csk|cheese|truss) ?h(?:ea)?d\b"), r"\1 head"),
+    (
+        re.compile(r"\b(hex|hexagon|pan|round|flat|button|btn|socket|soc|skt|sckt|csk|cheese|truss) ?h(?:ea)?d\b"),
+        r"\1 head",
+    ),
     (re.compile(r"\bnylon ins\b"), "nylon insert"),
+    (re.compile(r"\babr (?=sheets?\b|paper\b|rolls?\b|discs?\b|belts?\b)"), "abrasive "),
+    (re.compile(r"\bwet ?/ ?dry\b"), "wet and dry"),
+    (re.compile(r"(?<=\d) ?sq\.? ?mm\b"), " sqmm"),
+    (
+        re.compile(r"\bfor an? (?:straight |in-?line )?(?:three|four|five|six|[3-6]|v ?[68])(?=$|[,.;)])"),
+        " ",  # so many cylinders
+    ),
+    (re.compile(r"(?<=\d)[- ]degrees?\b"), " deg"),
+    (re.compile(r"\b(?:cut )?(?:level|lvl) (?=[a-f]\b)"), "level"),
+    (
+        re.compile(
+            r"[,(]? ?\b(?:(?:return |back )?(?:in|to|on|see|from) (?:the )?)?"
+            r"(?:tub|bin|shelf|rack|drawer|dwr|bay|hook|peg|locker)(?: no\.?)? ?(?:[a-h]-?)?[12]?\d\b"
+            r"(?![./]|-\d| ?(?:mm|in\b|inch|\"|l\b|lt|ml|pcs?\b|x|deg|kg|way|tier|t\b))\)?"
+        ),
+        " ",  # where it lies in the crib
+    ),
     (
         re.compile(
             r"\b(?:not (?:safe |to be used |for use )?(?:for|on|with)|never (?:use )?on|keep (?:off|away from)|"

@@ -443,7 +443,7 @@ def spend_words(reading: Reading) -> None:
         elif shapes.takes_word(reading, said):
             continue
         elif (family and word in family.absorbs) or (
-            said.aside and beside_the_point(family, known.effects.get(word), said.besides)
+            said.aside and beside_the_point(family, known.effects.get(word), said)
         ):
             said.used = True
         elif (effect := known.effects.get(word)) and shapes.may_say(family, effect[0]):

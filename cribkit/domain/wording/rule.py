@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 
 from cribkit.domain.wording.meaning import Judgement, Meaning
+from cribkit.domain.wording.measure import mm_of
 from cribkit.domain.wording.tables import Family, Rule, kin, tables
 
 # The attributes that an item of a shape is looked up by; the first is the one that it is told by.
@@ -56,7 +57,8 @@ def judge(need: Meaning, item: Meaning) -> Judgement:
     asked_for = (need, *need.others)
     best = max((_judge_one(asked, item) for asked in asked_for), key=lambda found: found.rank)
     whole = "set" in need.traits or need.family.endswith("-set")
-    if item.members and best.status == "review" and not (whole and need.family == item.family):
+    part = need.family != item.family and item.family.endswith("-set")
+    if item.members and not (whole and need.family == item.family) and (part or best.status == "review"):
         best = NONE  # its contents are known: they say what it has
     for member in item.members:
         found = max((_judge_one(asked, member) for asked in asked_for), key=lambda found: found.rank)
@@ -205,6 +207,10 @@ def _attribute(name: str, value: str, has: str | None, need: Meaning, item: Mean
         return [f"{name} not stated"] if rule.silent == "review" else []
     if name == "current" and has == "both":
         return []
+    if name == "material" and value == "plastic" and has in PLASTICS and "finer" in dict(item.attributes):
+        return [f"{has} is a plastic, but it is one of a kind"]
+    if name == "graduation":
+        return [] if mm_of(has) <= mm_of(value) else None
     if name == "cat":
         return [] if int(has) >= int(value) else None
     if name == "rating" and need.family in METERS:
@@ -287,9 +293,13 @@ def same(name: str, asked: str, has: str, exact: bool = False) -> list[str] | No
         return _words(asked, has, name)
     if name in NOMINAL_NAMES:
         return _nominal(asked, has, exact)
-    if name in ("thread", "bolt_length"):
-        return None
+    if name == "material" and "plastic" in (asked, has) and {asked, has} - {"plastic"} <= PLASTICS:
+        return [] if asked == "plastic" else [f"it says plastic, not {asked}"]
     return None
+
+
+# Materials that are plastics.
+PLASTICS = frozenset({"nylon", "polyurethane", "pvc"})
 
 
 def _reaches(asked: str, has: str) -> list[str] | None:

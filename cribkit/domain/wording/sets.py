@@ -6,7 +6,7 @@ import re
 from fractions import Fraction
 
 from cribkit.domain.wording.meaning import Meaning
-from cribkit.domain.wording.measure import decimal
+from cribkit.domain.wording.measure import decimal, mm_of, tell
 from cribkit.domain.wording.reader import read_one
 from cribkit.domain.wording.tables import tables
 
@@ -18,6 +18,7 @@ MEMBER = {
     "bit-set": "bit",
     "key-set": "key",
     "nut-driver-set": "nut-driver",
+    "pick-set": "pick",
 }
 _WRENCHES = (
     "ratcheting-wrench",
@@ -102,6 +103,7 @@ def _noun(item: Meaning) -> str:
         "bit": "bit",
         "key": "key",
         "nut-driver": "nut driver",
+        "pick": "pick",
         "flare-crowfoot": "flare nut crowfoot",
         "crowfoot": "crowfoot",
         "flare-nut-wrench": "flare nut wrench",
@@ -184,7 +186,7 @@ def _ranged(item: Meaning) -> list[Meaning]:
         return []
     for text in filter(None, dims.split("; ")):
         low, to, high = text.partition(" to ")
-        sizes = whole_mm(low, high) if to else [text]
+        sizes = between(low, high) if to else [text]
         sure = not to or proven(item.text, len(sizes))
         found += [_of_size(item, family, size, sure or size in (low, high)) for size in sizes]
     tips = dict(item.attributes).get("tips", "")
@@ -195,13 +197,18 @@ def _ranged(item: Meaning) -> list[Meaning]:
     return found
 
 
-def whole_mm(low: str, high: str) -> list[str]:
-    """The whole millimetres from low to high; nothing for inch ranges, whose steps are not known."""
+def between(low: str, high: str) -> list[str]:
+    """The sizes that a range may hold: whole millimetres, or thirty-seconds up to 3/8 in and sixteenths from there."""
+    if low.endswith(" in") and high.endswith(" in"):
+        first, last = (mm_of(end) / mm_of("1 in") for end in (low, high))
+        steps = (Fraction(place, 32) for place in range(int(first * 32), int(last * 32) + 1) if place <= 64)
+        inches = [step for step in steps if step > first and (step <= Fraction(3, 8) or step.denominator <= 16)]
+        return list(dict.fromkeys([low, *(f"{tell(step)} in" for step in inches), high]))
     if not (low.endswith(" mm") and high.endswith(" mm")):
         return [low, high]
     first, last = Fraction(low.split()[0]), Fraction(high.split()[0])
-    between = range(int(first) + 1 if first.denominator > 1 else int(first), int(last) + 1)
-    return list(dict.fromkeys([low, *(f"{size} mm" for size in between), high]))
+    whole = range(int(first) + 1 if first.denominator > 1 else int(first), int(last) + 1)
+    return list(dict.fromkeys([low, *(f"{size} mm" for size in whole), high]))
 
 
 RARE = frozenset({"T35", "T47"})  # left out of most sets. Common practice, no source

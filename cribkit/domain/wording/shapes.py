@@ -484,9 +484,11 @@ def _unknown_places(reading: Reading) -> None:
 
 
 def _counts(reading: Reading) -> None:
-    """A whole number at the start or the end that nothing else claimed is how many."""
-    numbers = [token for token in reading.tokens if token.kind not in ("stop", "sign", "dash", "end", "by")]
-    for token in (numbers[:1] + numbers[-1:]) if len(numbers) > 1 else []:
+    """How many: a whole number at the start that nothing else claimed, or one alone in brackets at the end."""
+    tokens = [token for token in reading.tokens if token.kind not in ("sign", "dash", "end", "by")]
+    numbers = [token for token in tokens if token.kind != "stop"]
+    bracketed = [token for before, token in pairwise(tokens) if before.text == "(" and token is numbers[-1]]
+    for token in (numbers[:1] + bracketed) if len(numbers) > 1 else []:
         if (
             token.kind == "num"
             and not token.used

@@ -8,6 +8,7 @@ from itertools import pairwise
 
 from cribkit.domain.wording.figures import AREA, any_numbers, coded, dims, figure, lone_number, rated
 from cribkit.domain.wording.fluids import packing
+from cribkit.domain.wording.lexer import Token
 from cribkit.domain.wording.measure import decimal, number
 from cribkit.domain.wording.reading import Reading
 from cribkit.domain.wording.sizes import Group, Length
@@ -191,7 +192,7 @@ def glove(reading: Reading) -> None:
         if not token.unit and token.values[0] in GLOVE_NUMBERS and len(group.tokens) == 1:
             token.used = True
             reading.set("glove_size", GLOVE_NUMBERS[token.values[0]])
-        elif token.unit:
+        elif token.unit or (token.values[0].isdigit() and int(token.values[0]) >= 20):  # so many in a box
             group.use()
     if any(word.text == "lg" for word in reading.words):
         reading.set("glove_size", "L")
@@ -279,8 +280,18 @@ def wire(reading: Reading) -> None:
 _PLUGS = frozenset({"spark-plug", "glow-plug"})  # told by the engine; the thread says no more
 
 
+# Ribs and length of belts of profile PK, ISO 9981 (from memory): 6PK1750.
+_RIBS = re.compile(r"\b([3-8]) ?pk(?:[ x-]*(\d{3,4}))?\b")
+
+
 def part(reading: Reading) -> None:
     """A part of a vehicle: told by its place, sometimes by its measures."""
+    if reading.family == "drive-belt" and (ribbed := _RIBS.search(reading.text.lower())):
+        reading.set("ribs", ribbed[1])
+        if ribbed[2]:
+            reading.set("belt_length", f"{ribbed[2]} mm")
+        for piece in reading.tokens:
+            piece.used = piece.used or piece.text.strip() in ribbed[0]
     for kind in ("thread",):
         if token := reading.take(kind):
             reading.set("plug_thread" if reading.family in _PLUGS else "thread", token.values[0])
@@ -344,7 +355,23 @@ def fuse(reading: Reading) -> None:
         token.used = True
     if found:
         reading.set("rating", "; ".join(sorted(rated(token) for token in found)))
+    elif reading.family == "fuse" and (bare := _bare_amps(reading)):
+        bare.used = True
+        reading.set("rating", f"{bare.values[0]}a")
     dims(reading)
+
+
+# Ratings of fuses for vehicles, ISO 8820 (from memory): "10 blade fuse".
+_AMPS = frozenset({"3", "5", "7.5", "10", "15", "20", "25", "30", "35", "40", "50", "60", "70", "80", "100", "125"})
+
+
+def _bare_amps(reading: Reading) -> Token | None:
+    bare = [
+        token
+        for token in reading.tokens
+        if not token.used and ((token.kind == "num" and not token.unit) or token.text.endswith((" blade", " blades")))
+    ]
+    return bare[0] if len(bare) == 1 and bare[0].values[0] in _AMPS else None
 
 
 def ring(reading: Reading) -> None:

@@ -1,0 +1,77 @@
+"""A number of a need always counts: another number in its place gives another meaning, or its reason is written here.
+
+Over the needs of all labelled sets. A number that is read as nothing would let a wrong size match.
+"""
+
+from __future__ import annotations
+
+import csv
+import re
+from pathlib import Path
+
+from cribkit.domain.wording import Meaning, read
+
+HERE = Path(__file__).parent
+NUMBER = re.compile(r"\d+(?:[./]\d+)?")
+OTHER = {"1/2": "3/8", "3/8": "1/2", "1/4": "3/8", "5/8": "7/16"}
+
+# How many, how much is in a container, or said twice: what a match does not hang on.
+HOW_MANY = re.compile(
+    r"^[1-9] (?:off |new |copper |cable )|\((?:2|4)\)$|QTY 4|1 EA$|\d ?(?:mL|L|g cartridge)(?: bottle)?$", re.IGNORECASE
+)
+ALLOWED = {
+    "tapping drill for M8, 6.8 mm": "the thread that is tapped; the drill is 6.8 mm",
+    "M12 bolt socket 18 mm AF, 1/2 dr": "the bolt; the socket is told by its size",
+    "DEF / urea 32.5%": "the only strength there is, ISO 22241 (from memory)",
+    "Apply a 3 mm bead of black sensor-safe RTV to the sump flange.": "the bead",
+    "3/8 drive torque wrench, 110-130 Nm (81-95 ft/lb)": "the same range in other units",
+    "8-12 Nm (71.4-107.1 in/lb) torque wrench, 3/8 square": "the same range in other units",
+    "pick set: hook, 90°, straight": "what the set holds",
+    "insulating gloves class 2, 17 kV": "the class says it, EN 60903 (from memory)",
+    "insulating rubber gloves, class 00, 500 V": "the class says it, EN 60903 (from memory)",
+    "two inch by six foot eye and eye web sling rated 6000 lb": "one pound more in 6000 is rounded away",
+    "Tighten a further 90 degrees with an angle gauge, 1/2 drive": "an angle gauge measures any angle",
+}
+
+
+def sense(meaning: Meaning) -> tuple[object, ...]:
+    """What a match hangs on."""
+    others = tuple(sense(other) for other in meaning.others)
+    return (meaning.family, meaning.attributes, meaning.traits, meaning.unread, others)
+
+
+def needs() -> list[tuple[str, str]]:
+    """Every need of the labelled sets with its kind, once."""
+    found: dict[str, str] = {}
+    for path in sorted(HERE.glob("*/needs.csv")):
+        with path.open(encoding="utf-8", newline="") as handle:
+            found.update({row["need"]: row["kind"] for row in csv.DictReader(handle)})
+    return list(found.items())
+
+
+def idle_numbers(text: str, kind: str) -> list[str]:
+    """The numbers of a text that could be others without a change of its meaning."""
+    meant = sense(read(text, kind))
+    if not meant[0]:
+        return []
+    idle = []
+    for found in NUMBER.finditer(text):
+        told = found[0]
+        other = OTHER.get(told, "5/8") if "/" in told else str(round(float(told) + 1, 3)).removesuffix(".0")
+        if sense(read(text[: found.start()] + other + text[found.end() :], kind)) == meant:
+            idle.append(told)
+    return idle
+
+
+def test_every_number_of_a_need_is_read_or_has_its_reason() -> None:
+    dropped = {
+        text: idle
+        for text, kind in needs()
+        if text not in ALLOWED and not HOW_MANY.search(text) and (idle := idle_numbers(text, kind))
+    }
+    assert dropped == {}
+
+
+def test_the_reasons_are_still_needed() -> None:
+    kinds = dict(needs())
+    assert [text for text in ALLOWED if not idle_numbers(text, kinds[text])] == []
