@@ -155,7 +155,22 @@ def blind_set(folder: Path = HERE / "blind") -> tuple[list[Stocked], list[Need]]
 
 
 # The sets by other hands, in the order in which they were written.
-OTHERS = ("blind", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth", "ninth", "tenth", "eleventh")
+OTHERS = (
+    "blind",
+    "second",
+    "third",
+    "fourth",
+    "fifth",
+    "sixth",
+    "seventh",
+    "eighth",
+    "ninth",
+    "tenth",
+    "eleventh",
+    "twelfth",
+    "thirteenth",
+    "fourteenth",
+)
 
 
 def wrench_text(row: dict[str, str]) -> str:

@@ -39,6 +39,9 @@ LEAST = {
     "ninth": (200, 10, 60, 370),
     "tenth": (200, 10, 60, 370),
     "eleventh": (200, 10, 60, 370),
+    "twelfth": (200, 10, 60, 370),
+    "thirteenth": (200, 10, 60, 370),
+    "fourteenth": (200, 10, 60, 370),
 }
 UNITS = {"each", "mL", "L", "g", "kg", "mm", "m"}
 

@@ -35,3 +35,17 @@ PAIRS = [
 @pytest.mark.parametrize(("need", "item", "verdict"), PAIRS, ids=[f"{need} | {item}" for need, item, _ in PAIRS])
 def test_a_claim_is_met_denied_or_confirmed(need: str, item: str, verdict: str) -> None:
     assert judge(read(need), read_item(item, "consumable")).status == verdict
+
+
+# What one tube or can holds, where a need says it; of oils and fluids the litres are an amount.
+PACKS = [
+    ("blue threadlocker 50 ml", "thread lock blue 50ML", "match"),
+    ("blue threadlocker 50 ml", "thread lock blue 10ml", "review"),
+    ("blue threadlocker", "thread lock blue 10ml", "match"),
+    ("5W-30 C3 engine oil, 4.2 L", "ENG OIL 5W30 C3 5L", "match"),
+]
+
+
+@pytest.mark.parametrize(("need", "item", "verdict"), PACKS, ids=[f"{need} | {item}" for need, item, _ in PACKS])
+def test_a_stated_pack_that_differs_is_confirmed(need: str, item: str, verdict: str) -> None:
+    assert judge(read(need), read_item(item, "consumable")).status == verdict

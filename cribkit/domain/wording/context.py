@@ -26,7 +26,7 @@ def beside_the_point(family: Family | None, effect: tuple[str, str] | None, word
     if family is None or effect is None or family.shape in ("circlip", "part"):
         return False
     if family.kind != "tool":
-        if family.shape in ("chem", "wipe", "grit", "glove") and effect == ("+", "flanged"):
+        if family.shape in ("chem", "wipe", "grit", "glove", "lock", "grease", "seize") and effect == ("+", "flanged"):
             return True
         return family.shape in ("oil", "grease", "chem") and effect[0] in ("side", "colour")
     said = effect[1] if effect[0] == "+" else effect[0]

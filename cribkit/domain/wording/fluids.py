@@ -112,6 +112,13 @@ _NLGI = re.compile(
 )
 
 
+# What is bought by the tube, bottle or can: how much one holds is told by its label, and a need may ask for it.
+_BY_THE_TUBE = frozenset(
+    {"threadlocker", "retaining-compound", "superglue", "rtv", "sealant", "anaerobic-flange-sealant", "pipe-sealant"}
+    | {"brake-cleaner", "contact-cleaner", "maf-cleaner", "throttle-body-cleaner", "carburettor-cleaner", "seam-sealer"}
+)
+
+
 def packing(reading: Reading) -> None:
     """How much a container holds: nothing that a match hangs on."""
     if reading.family == "moly-grease" and (token := reading.take("percent")):
@@ -126,6 +133,8 @@ def packing(reading: Reading) -> None:
     for token in reading.tokens:
         if token.kind in ("volume", "mass", "percent", "temp", "nlgi") and not token.used:
             token.used = True
+            if token.kind in ("volume", "mass") and reading.family in _BY_THE_TUBE and len(token.values) > 1:
+                reading.set("pack", f"{token.values[0]} {token.values[1]}")
             if token.kind == "nlgi":
                 reading.set("nlgi", token.values[0])
             if token.kind == "temp":

@@ -73,6 +73,9 @@ def verb(text: str) -> str:
     """
     first, _, rest = text.partition(" ")
     word, follows = first.lower(), rest.split(" ")[0].lower().strip(",;:")
+    third = rest.split(" ")[1].lower() if follows == "and" and " " in rest else ""
+    if third in _words("verbs") | _words("perhaps") and word in _words("verbs") | _words("perhaps"):
+        return f"{first} {follows} {third}"  # fill and bleed
     told = word in _words("verbs") or (word in _words("perhaps") and follows in _words("objects"))
     if told or (word.isalpha() and follows in _words("articles") and word not in _words("no_verbs")):
         return f"{first} {follows}" if follows in ("up", "down", "off", "out", "in", "back", "on", "over") else first
@@ -111,7 +114,7 @@ def _object(text: str, begins: str) -> str:
 
 # So many of them: a number before a word that is no unit and no trait of a tool.
 _MANY = re.compile(
-    r"\b(?:two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|1?\d) "
+    r"(?<![\d/.,-])\b(?:two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|1?\d) "
     r"(?=(?!mm|mils?\b|milli|inch|in\b|point|pt|sided|jaw|leg|way|pin|speed|stroke|ton|amp|volt|eighth|sixteenth|"
     r"and\b|by\b)[a-z]{3})",
     re.I,
@@ -136,4 +139,4 @@ def _known(done: str) -> str:
 
 def _turned(thing: str, done: str) -> str:
     done = _known(_MANY.sub("", done.strip(" ,")))
-    return f"{thing}, on {done}" if done else thing
+    return f"{thing}; on {done}" if done else thing

@@ -100,6 +100,10 @@ STUCK = [
         r"\1 head",
     ),
     (re.compile(r"\bnylon ins\b"), "nylon insert"),
+    (re.compile(r"\bf/ ?(?=[a-z]{2})"), "for "),  # F/DRAIN PLUGS
+    (re.compile(r"\bfixed hd\b"), "fixed head"),
+    (re.compile(r"\(?\bsign(?:ed)? out\b\)?"), " "),
+    (re.compile(r"\b((?:\d|1\d|2[0-2])(?:\.\d)? ?mm) long (?=(?:\w+ )?(?:hex|ball|bit|socket)\b)"), r"\1 , long "),
     (re.compile(r"\babr (?=sheets?\b|paper\b|rolls?\b|discs?\b|belts?\b)"), "abrasive "),
     (re.compile(r"\bwet ?/ ?dry\b"), "wet and dry"),
     (re.compile(r"(?<=\d) ?sq\.? ?mm\b"), " sqmm"),

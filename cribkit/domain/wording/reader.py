@@ -411,7 +411,9 @@ def spend_words(reading: Reading) -> None:
             continue
         if (reading.family, word) in known.telling and not said.negated and not (said.aside and not said.besides):
             reading.finer.add(word)
-        says = () if said.worked_on and not placed else known.kinds.get((reading.family, word), ())
+        says = known.kinds.get((reading.family, word), ())
+        if said.worked_on and not placed and any(name != "~" for name, _ in says):
+            says = ()
         if said.negated and says:
             said.used = True
             reading.traits |= {f"not-{name}={value}" for name, value in says}

@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 
 from cribkit.domain.wording.meaning import Judgement, Meaning
-from cribkit.domain.wording.measure import mm_of
+from cribkit.domain.wording.measure import mm_of, number
 from cribkit.domain.wording.tables import Family, Rule, kin, tables
 
 # The attributes that an item of a shape is looked up by; the first is the one that it is told by.
@@ -196,6 +196,10 @@ def _attribute(name: str, value: str, has: str | None, need: Meaning, item: Mean
     if has is None:
         if {name, *dict(item.attributes)} >= {"size", "tip"}:
             return None  # a hexagon and a six-lobe are different things
+        if name == "bolt_grade" and "stainless_class" in dict(item.attributes):
+            return None
+        if name == "length" and dict(item.attributes).get("length_class") == "stubby" and mm_of(value) > LONGEST_STUBBY:
+            return None
         if (name, value) in ALWAYS_SAID:
             return None
         if rule.silent == "none" or (name in key_of(item)[:1] and item.unread):
@@ -207,7 +211,7 @@ def _attribute(name: str, value: str, has: str | None, need: Meaning, item: Mean
         return [f"{name} not stated"] if rule.silent == "review" else []
     if name == "current" and has == "both":
         return []
-    if name == "material" and value == "plastic" and has in PLASTICS and "finer" in dict(item.attributes):
+    if name == "material" and value == "plastic" and has in PLASTICS and _finer(item) - _finer(need):
         return [f"{has} is a plastic, but it is one of a kind"]
     if name == "graduation":
         return [] if mm_of(has) <= mm_of(value) else None
@@ -218,8 +222,19 @@ def _attribute(name: str, value: str, has: str | None, need: Meaning, item: Mean
 
         return reaches(value, has)
     if name == "dims" and need.family in FROM_ZERO and (reach := _reach_of(has)):
-        return [] if " to " in value or _about(value, reach, exact=False) else None
+        wanted = _reach_of(value) or value
+        if " to " in wanted:  # a part of the scale
+            return [] if mm_of(wanted.partition(" to ")[2]) <= mm_of(reach) else None
+        return [] if _about(wanted, reach, exact=False) else None
     return same(name, value, has, exact=name == "dims" and item.kind != "tool" and not _rolled(item))
+
+
+# No stubby blade is longer, mm. Common practice, no source.
+LONGEST_STUBBY = 60
+
+
+def _finer(meaning: Meaning) -> set[str]:
+    return set(dict(meaning.attributes).get("finer", "").split())
 
 
 # Meters that measure up to their rating: more is fine.
@@ -291,11 +306,26 @@ def same(name: str, asked: str, has: str, exact: bool = False) -> list[str] | No
         return [f"{lacking} not stated"] if lacking else []
     if name in MORE_IS_FINE:
         return _words(asked, has, name)
+    if name == "pack":
+        small, large = sorted((_content(asked), _content(has)))
+        return [] if large <= small * SAME_CAN else [f"it holds {has}, not {asked}"]
     if name in NOMINAL_NAMES:
         return _nominal(asked, has, exact)
     if name == "material" and "plastic" in (asked, has) and {asked, has} - {"plastic"} <= PLASTICS:
         return [] if asked == "plastic" else [f"it says plastic, not {asked}"]
     return None
+
+
+# Cans that differ by no more than this are one to a technician (500 and 600 ml). Common practice, no source.
+SAME_CAN = 1.5
+_UNITS = {"l": 1000.0, "kg": 1000.0, "cl": 10.0, "oz": 29.0, "fl oz": 29.0, "gal": 3785.0, "qt": 946.0, "lb": 454.0}
+
+
+def _content(pack: str) -> float:
+    """What a pack holds, in mL or g; near enough to compare two packs."""
+    figure, _, unit = pack.partition(" ")
+    factor = next((_UNITS[one] for one in (unit, unit.rstrip("s"), unit[:2], unit[:1]) if one in _UNITS), 1.0)
+    return float(number(figure.replace("-", " "))) * (1.0 if unit.startswith("ml") else factor)
 
 
 # Materials that are plastics.
@@ -350,7 +380,9 @@ def _about(one: str, other: str, exact: bool) -> bool:
     if one == other:
         return True
     if " to " in other and not one.endswith(" g"):
-        from cribkit.domain.wording.measure import mm_of  # exact fractions cost 3 ms to import: only where needed
+        from cribkit.domain.wording.measure import (
+            mm_of,
+        )  # exact fractions cost 3 ms to import: only where needed
 
         low, high = (mm_of(end) for end in other.split(" to "))
         ends = [mm_of(end) for end in one.split(" to ")]

@@ -52,7 +52,7 @@ def _listed(item: Meaning, part: str) -> list[Meaning]:
     for piece in _pieces(part):
         member = read_one(piece, item.kind)
         wanted = member_family(item)
-        if not member.family or (wanted and member.family in _BY_ITS_TIP.get(wanted, ("wrench",))):
+        if wanted == "pick" or not member.family or (wanted and member.family in _BY_ITS_TIP.get(wanted, ("wrench",))):
             member = read_one(f"{piece} {_noun(item) or _name(item)}", item.kind)
         found.append(_inherit(item, member._replace(text=piece.strip())))
     return found
@@ -187,14 +187,27 @@ def _ranged(item: Meaning) -> list[Meaning]:
     for text in filter(None, dims.split("; ")):
         low, to, high = text.partition(" to ")
         sizes = between(low, high) if to else [text]
-        sure = not to or proven(item.text, len(sizes))
-        found += [_of_size(item, family, size, sure or size in (low, high)) for size in sizes]
+        usual = [size for size in sizes if size in (low, high) or family not in _HEXAGONS or _hex_size(size)]
+        stepped = not low.endswith(" in") or (family not in _HEXAGONS and mm_of(low) >= mm_of("3/8 in"))
+        sure = not to or (stepped and proven(item.text, len(usual)))
+        found += [_of_size(item, family, size, (sure and size in usual) or size in (low, high)) for size in sizes]
     tips = dict(item.attributes).get("tips", "")
     usual = [tip for tip in tips.split("; ") if tip not in RARE]
     for tip in filter(None, tips.split("; ")):
         sure = proven(item.text, tips.count(";") + 1 if tip in RARE else len(usual))
         found.append(_of_tip(item, family, tip, sure or tip in (usual[0], usual[-1])))
     return found
+
+
+_HEXAGONS = frozenset({"key", "bit", "bit-socket"})
+# Keys for hexagon sockets, ISO 2936 (from memory), mm.
+_HEX_KEYS = frozenset(
+    {"1.5", "2", "2.5", "3", "4", "5", "6", "8", "10", "12", "14", "17", "19", "22", "24", "27", "30", "32", "36"}
+)
+
+
+def _hex_size(size: str) -> bool:
+    return size.removesuffix(" mm") in _HEX_KEYS
 
 
 def between(low: str, high: str) -> list[str]:

@@ -119,6 +119,8 @@ def settle(reading: Reading) -> None:
         family = "swivel-socket"
     elif family == "" and reading.has("ring") and _only_sizes(reading):
         family = "ring-wrench"
+    elif family == "" and drive and reading.has("triplesquare", "ribe"):
+        family = "bit-socket"
     elif family == "" and drive:
         family = "lobe-socket" if outside else "bit-socket" if tip else "socket" if _has_size(reading) else ""
     elif family == "" and _size_beside_square(reading):

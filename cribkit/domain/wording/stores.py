@@ -100,7 +100,7 @@ def oring(reading: Reading) -> None:
 
 
 _EARS = {
-    "1": re.compile(r"\b(?:single|one|1)[ -]ear|\bear,? (?:single|1)\b|\bstepless"),
+    "1": re.compile(r"\b(?:single|sgl|sngl|one|1)[ -]ear|\bear,? (?:single|sgl|sngl|1)\b|\bstepless"),
     "2": re.compile(r"\b(?:two|double|twin|2)[ -]ear|\bear,? (?:double|twin|2)\b"),
 }
 
