@@ -102,6 +102,20 @@ STUCK = [
     (re.compile(r"\bnylon ins\b"), "nylon insert"),
     (re.compile(r"\bcal(?=,? (?:vern|dig|dial)[a-z]*\b)"), "caliper"),
     (re.compile(r"\bvern\b"), "vernier"),
+    (
+        re.compile(
+            r"\bhs(?=,? (?:htr|heater|fuel|vac|rad|clnt|coolt|air|brk|oil|hyd|pwr)\b)|(?<=clmp )hs\b|(?<=clamp )hs\b"
+        ),
+        "hose",
+    ),
+    (re.compile(r"\b(washers?|wshrs?),? lk\b"), r"\1 lock"),
+    (re.compile(r"\b(tester|tstr|gauge|gge|ga),? press\b"), r"\1 pressure"),
+    (re.compile(r"\btherm(?=,? (?:i/?r|infra))|(?<=ir )therm\b|(?<=i/r )therm\b"), "thermometer"),
+    (re.compile(r"\bi/r\b"), "infrared"),
+    (re.compile(r"\bcompr(?=,? (?:sprg|spring|vlv|valve|pstn|piston|ring|strut))"), "compressor"),
+    (re.compile(r"\bn/(?:drvr|driver)\b"), "nut driver"),
+    (re.compile(r"(?<=\dmm)x(?=\d)"), " x "),
+    (re.compile(r"\b(?:fld|fluid),? (?:pwr|power|p/s) ?(?:strg|steer|steering)?\b"), "power steering fluid"),
     (re.compile(r"\b(?:sft|soft),? (?:fc|face|faced)\b"), "soft face"),
     (re.compile(r"\blite\b"), "light"),
     (re.compile(r"\b(?:rng)\b(?! ?\d+(?:\.\d+)? ?(?:-|to))"), "ring"),
