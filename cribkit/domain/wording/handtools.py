@@ -277,14 +277,25 @@ def extension(reading: Reading) -> None:
     """The square and a length."""
     lone_square(reading)
     for group in reading.numbers():
-        if len(group.tokens) == 1 and "length" not in reading.attributes and float(group.lengths()[0].mm) >= 20:
+        if len(group.tokens) != 1 or "length" in reading.attributes:
+            continue
+        length, token = group.lengths()[0], group.tokens[0]
+        if float(length.mm) >= 20:
             group.use()
-            reading.set("length", group.lengths()[0].text)
+            reading.set("length", length.text)
+        elif token is not reading.tokens[0] and not token.unit and token.values[0].isdigit() and _inch_square(reading):
+            group.use()
+            reading.set("length", f"{token.values[0]} in")
     if "drive" not in reading.attributes:
         for group in reading.numbers():
             if len(group.tokens) == 1 and square(group.tokens[0]):
                 group.use()
                 reading.set("drive", square(group.tokens[0]))
+
+
+def _inch_square(reading: Reading) -> bool:
+    """Whether a square is written as a fraction of an inch, so that a bare length beside it is in inches too."""
+    return any(token.kind == "num" and token.used and "/" in token.values[0] for token in reading.tokens)
 
 
 def adapter(reading: Reading) -> None:

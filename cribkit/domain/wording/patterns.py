@@ -102,6 +102,7 @@ STUCK = [
     (re.compile(r"\bnylon ins\b"), "nylon insert"),
     (re.compile(r"\bcal(?=,? (?:vern|dig|dial)[a-z]*\b)"), "caliper"),
     (re.compile(r"\bvern\b"), "vernier"),
+    (re.compile(r"\bfilter socket,? cap\b"), "filter cap socket"),
     (
         re.compile(
             r"\bhs(?=,? (?:htr|heater|fuel|vac|rad|clnt|coolt|air|brk|oil|hyd|pwr)\b)|(?<=clmp )hs\b|(?<=clamp )hs\b"
