@@ -170,6 +170,7 @@ OTHERS = (
     "twelfth",
     "thirteenth",
     "fourteenth",
+    "fifteenth",
 )
 
 

@@ -28,7 +28,7 @@ def beside_the_point(family: Family | None, effect: tuple[str, str] | None, word
     if family.kind != "tool":
         if family.shape in ("chem", "wipe", "grit", "glove", "lock", "grease", "seize") and effect == ("+", "flanged"):
             return True
-        return family.shape in ("oil", "grease", "chem") and effect[0] in ("side", "colour")
+        return family.shape in ("oil", "grease", "chem", "lock", "seize") and effect[0] in ("side", "colour")
     said = effect[1] if effect[0] == "+" else effect[0]
     if said == "material" and word.worked_on:
         return True  # what it is used on is of alloy

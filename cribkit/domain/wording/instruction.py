@@ -59,7 +59,7 @@ def called_for(text: str) -> str:
     begins = verb(bare)
     if found := _LABELLED.match(bare):
         if begins or not any(char.isdigit() for char in found["done"]):
-            return _turned(found["thing"], found["done"][len(begins) :]) if begins else text
+            return _turned(called_for(found["thing"]), found["done"][len(begins) :]) if begins else text
         return text
     if not begins:
         return bare if bare != text.strip().rstrip(" .") else text
@@ -72,7 +72,7 @@ def verb(text: str) -> str:
     No name of a thing has an article after its first word, so that any word but a preposition is a verb there.
     """
     first, _, rest = text.partition(" ")
-    word, follows = first.lower(), rest.split(" ")[0].lower().strip(",;:")
+    word, follows = first.lower().rpartition("-")[2], rest.split(" ")[0].lower().strip(",;:")
     third = rest.split(" ")[1].lower() if follows == "and" and " " in rest else ""
     if third in _words("verbs") | _words("perhaps") and word in _words("verbs") | _words("perhaps"):
         return f"{first} {follows} {third}"  # fill and bleed

@@ -102,6 +102,7 @@ STUCK = [
     (re.compile(r"\bnylon ins\b"), "nylon insert"),
     (re.compile(r"\bcal(?=,? (?:vern|dig|dial)[a-z]*\b)"), "caliper"),
     (re.compile(r"\bvern\b"), "vernier"),
+    (re.compile(r"(?<=mm) ?x ?(?=0?\.0\d+)"), " , "),  # 25-50mm x 0.01
     (re.compile(r"\bfilter socket,? cap\b"), "filter cap socket"),
     (
         re.compile(
@@ -175,7 +176,7 @@ STUCK = [
     (re.compile(r"(?<![/.\d-])\b(\d{2,4}) (?=long\b)(?!.*\b\d{2,4} mm long)"), r"\1 mm "),
     (re.compile(r"\be[- ]profile\b"), " external sixlobe "),
     (re.compile(r"\boutside[- ](?=star|torx|six|hexalob)"), "external "),
-    (re.compile(r"\bac ?(?:/|and|\+|&) ?dc\b|\bdc ?(?:/|and|\+|&) ?ac\b"), "acdc"),
+    (re.compile(r"\bac ?(?:/|and|\+|&)? ?dc\b|\bdc ?(?:/|and|\+|&)? ?ac\b"), "acdc"),
     (re.compile(r"\bac[ -]?only\b|\bonly ac\b"), "aconly"),
     (re.compile(r"\b(?:sz|size) (\d{1,2}) (?=(?:pairs?|prs?)\b)"), r"size \1 , "),
     (re.compile(r"\b(petrol|gasoline|diesel) (?:engines?|engined|motor)\b"), r"\1"),

@@ -139,8 +139,9 @@ def _inherit(item: Meaning, member: Meaning) -> Meaning:
     if family and family.shape in ("wrench", "wrench2", "key", "bit"):
         shared.pop("drive", None)
         shared.pop("depth", None)
+    said = {"ratcheting"} if member.family == "ratcheting-wrench" else set()  # its name says so
     return member._replace(
-        attributes=tuple(sorted({**shared, **own}.items())), traits=member.traits | item.traits - {"set"}
+        attributes=tuple(sorted({**shared, **own}.items())), traits=member.traits | item.traits - {"set"} - said
     )
 
 

@@ -74,6 +74,17 @@ def metric(token: Token) -> bool:
     return token.unit == "mm" or (not token.unit and "/" not in token.text and number(token.values[0]) > 2)
 
 
+# What has a gasket of its own: paper is then what that is of.
+_GASKETED = (
+    "waterpump",
+    "thermostat",
+    "thermostathousing",
+    "sump",
+    "rockercover",
+    "manifold",
+    "carburettor",
+    "throttlebody",
+)
 _FLAT_WRENCHES = frozenset({"wrench", "ring-wrench", "key", "open-end-wrench", "combination-wrench"})
 
 
@@ -89,6 +100,8 @@ def settle(reading: Reading) -> None:
         and any(t.kind == "thread" for t in reading.tokens)
     ):
         family = "pipe-nut"
+    if family == "gasket-paper" and reading.has(*_GASKETED):
+        family = "gasket"
     if family == "general-grease" and reading.has("lithium"):
         family = "lithium-grease"
     outside = tip.startswith("E")
