@@ -82,11 +82,15 @@ def verb(text: str) -> str:
     return ""
 
 
+# What a thing is "coated with" is not what it is done with.
+_LUBRICATED = re.compile(r"\b(?:lubricated|coated|smeared|wetted|filled|moistened|greased|oiled|soaked)$", re.I)
+
+
 def _with(text: str, begins: str) -> str:
     """What stands after "with" or "using"; what is done follows it."""
     for word in ("using", "with", "by means of"):
         done, led, thing = text.partition(f" {word} ")
-        if led and thing.strip():
+        if led and thing.strip() and not _LUBRICATED.search(done):
             thing = _DAB.sub("", thing)
             return _turned(_then(re.sub(rf"^{_ARTICLE}", "", thing, flags=re.I)), done[len(begins) :])
     return ""
@@ -116,7 +120,7 @@ def _object(text: str, begins: str) -> str:
 _MANY = re.compile(
     r"(?<![\d/.,-])\b(?:two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|1?\d) "
     r"(?=(?!mm|mils?\b|milli|inch|in\b|point|pt|sided|jaw|leg|way|pin|speed|stroke|ton|amp|volt|eighth|sixteenth|"
-    r"and\b|by\b)[a-z]{3})",
+    r"and\b|by\b)[a-z]{3})|\b(?:two|three|four|five|six|seven|eight|nine|ten|twelve) (?=\d+(?:\.\d+)? ?mm [a-z])",
     re.I,
 )
 

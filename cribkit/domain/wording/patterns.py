@@ -102,6 +102,7 @@ STUCK = [
     (re.compile(r"\bnylon ins\b"), "nylon insert"),
     (re.compile(r"\bcal(?=,? (?:vern|dig|dial)[a-z]*\b)"), "caliper"),
     (re.compile(r"\bvern\b"), "vernier"),
+    (re.compile(r"\b(?:inch|in|foot|ft)[- /.]?(?:pounds?|lbs?) (?=wrench|spanner|driver\b)"), "torque "),
     (re.compile(r"(?<=mm) ?x ?(?=0?\.0\d+)"), " , "),  # 25-50mm x 0.01
     (re.compile(r"\bfilter socket,? cap\b"), "filter cap socket"),
     (
