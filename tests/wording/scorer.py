@@ -171,6 +171,7 @@ OTHERS = (
     "thirteenth",
     "fourteenth",
     "fifteenth",
+    "sixteenth",
 )
 
 

@@ -43,6 +43,7 @@ LEAST = {
     "thirteenth": (200, 10, 60, 370),
     "fourteenth": (200, 10, 60, 370),
     "fifteenth": (200, 10, 60, 370),
+    "sixteenth": (200, 10, 60, 370),
 }
 UNITS = {"each", "mL", "L", "g", "kg", "mm", "m"}
 

@@ -336,7 +336,14 @@ def adapter(reading: Reading) -> None:
         reading.set("drive_in", drives[0])
         reading.set("drive_out", drives[1])
     elif drives:
-        reading.set("drive_in" if genders[0] != "m" else "drive_out", drives[0])
+        driven = genders[0] == "m" or (bool(hexed) and genders[0] != "f" and not _hex_follows(reading, tokens[0]))
+        reading.set("drive_out" if driven else "drive_in", drives[0])
+
+
+def _hex_follows(reading: Reading, end: Token) -> bool:
+    """Whether a hexagon is named after the square: the square is then what drives."""
+    place = next(place for place, token in enumerate(reading.tokens) if token is end)
+    return any(token.text in ("hex", "shank") for token in reading.tokens[place + 1 :])
 
 
 def _hex_last(reading: Reading, ends: list[Token]) -> bool:

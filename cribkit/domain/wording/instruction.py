@@ -32,7 +32,8 @@ _TAKE = re.compile(
 )
 _LABELLED = re.compile(r"^(?P<done>[A-Za-z][A-Za-z' -]*?)\s*: (?P<thing>.+)$")
 _TORQUE = re.compile(
-    r"^(?:(?:re)?tighten|(?:torque|set|nip)(?= (?:up|down|to|the|all|each|every)\b))(?: down| up)?"
+    r"^(?:(?:re)?tighten|(?:torque|set|nip)(?= (?:up|down|to|the|all|each|every|[a-z]+(?: [a-z]+)? to)\b))"
+    r"(?: down| up)?"
     r"(?: (?P<done>[^,;:\d]*?))? (?:to|at) (?P<value>\d[^,;:]*?)(?:,| with| using) "
     rf"{_ARTICLE}(?P<thing>[^,;:]*?wrench.*)$",
     re.I,

@@ -27,6 +27,9 @@ SCAN = [
     (re.compile(r"(?<![a-z\d])(\d?)ow(?=[ -]?\d)"), r"\g<1>0w"),  # OW-20
     (re.compile(r"(?<=\dw)([ -]?)(\d)o\b"), r"\1\g<2>0"),  # 0W-3O
     (re.compile(r"\bd0t\b"), "dot"),
+    (re.compile(r"\b(dot[ -]?5[.,])[il|]\b"), r"\g<1>1"),  # DOT 5.l
+    (re.compile(r"\b(ph|pz)o\b"), r"\g<1>0"),  # PHO
+    (re.compile(r"\b([1357])[l|i!(\[]([248]|16)(?=[fm]\b)"), r"\1/\2"),  # 3l4F
     (re.compile(r"\b([il|1-9]\d?)/[il|]6\b"), r"\1/16"),  # 5/l6
     (re.compile(r"\b[il|]([il|1-5])/(?=16\b|32\b)"), r"1\1/"),  # l1/16
     (re.compile(r"\b[s](?=/(?:8|16|32)\b)"), "5"),  # S/16
@@ -102,6 +105,7 @@ STUCK = [
     (re.compile(r"\bnylon ins\b"), "nylon insert"),
     (re.compile(r"\bcal(?=,? (?:vern|dig|dial)[a-z]*\b)"), "caliper"),
     (re.compile(r"\bvern\b"), "vernier"),
+    (re.compile(r"\bdial,? ind\b"), "dial indicator"),
     (re.compile(r"\b(?:inch|in|foot|ft)[- /.]?(?:pounds?|lbs?) (?=wrench|spanner|driver\b)"), "torque "),
     (re.compile(r"(?<=mm) ?x ?(?=0?\.0\d+)"), " , "),  # 25-50mm x 0.01
     (re.compile(r"\bfilter socket,? cap\b"), "filter cap socket"),

@@ -93,7 +93,8 @@ def _judge_one(need: Meaning, item: Meaning) -> Judgement:
         if name == "pitch_class" and has[name] == "fine":
             doubts.append("fine pitch, and the need states none")
         loss += 0.5
-        doubts += [f"{name} {has[name]} was not asked for"] if rule.unasked == "review" else []
+        hexagon = name == "drive_in" and "hex_end" in asked  # the hexagon that a drill takes
+        doubts += [f"{name} {has[name]} was not asked for"] if rule.unasked == "review" and not hexagon else []
     verdict = _traits(need, item)
     if verdict is None:
         return NONE

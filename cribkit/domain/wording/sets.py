@@ -222,7 +222,8 @@ def between(low: str, high: str) -> list[str]:
         return [low, high]
     first, last = Fraction(low.split()[0]), Fraction(high.split()[0])
     whole = range(int(first) + 1 if first.denominator > 1 else int(first), int(last) + 1)
-    return list(dict.fromkeys([low, *(f"{size} mm" for size in whole), high]))
+    halves = ["2.5 mm"] if first < Fraction("2.5") < last else []  # of hexagon keys; other tools have none so small
+    return sorted({low, *(f"{size} mm" for size in whole), *halves, high}, key=lambda size: Fraction(size.split()[0]))
 
 
 RARE = frozenset({"T35", "T47"})  # left out of most sets. Common practice, no source

@@ -100,6 +100,11 @@ def settle(reading: Reading) -> None:
         and any(t.kind == "thread" for t in reading.tokens)
     ):
         family = "pipe-nut"
+    threaded = any(token.kind in ("thread", "unc") for token in reading.tokens)
+    if family == "key" and threaded and reading.has("screw") and not reading.has("key", "wrench", "driver"):
+        family = "cap-screw"
+    if family == "magnetic-base" and reading.has("dial") and any(one.relation == "range" for one in reading.numbers()):
+        family = "dial-gauge"  # it comes with the base
     if family == "gasket-paper" and reading.has(*_GASKETED):
         family = "gasket"
     if family == "general-grease" and reading.has("lithium"):
