@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
-import re
-
+from cribkit.domain.wording.agree import PLASTICS, about, same
 from cribkit.domain.wording.meaning import Judgement, Meaning
-from cribkit.domain.wording.measure import mm_of, number
+from cribkit.domain.wording.measure import mm_of
 from cribkit.domain.wording.tables import Family, Rule, kin, tables
 
 # The attributes that an item of a shape is looked up by; the first is the one that it is told by.
@@ -45,11 +44,6 @@ KEYS: dict[str, tuple[str, ...]] = {
 USUAL_SHANK = "1/4 in"
 NONE = Judgement("none", 0.0, "")
 _OPEN = Rule("review", "", "free")
-# Lengths of extensions, blades and ties are nominal: 6 in and 150 mm are one, within this share. Common practice.
-NOMINAL = 0.04
-NOMINAL_NAMES = frozenset({"length", "dims", "weight"})
-# Attributes of which the item may have more than the need asks.
-MORE_IS_FINE = frozenset({"place", "spec", "adapters"})
 
 
 def judge(need: Meaning, item: Meaning) -> Judgement:
@@ -226,7 +220,7 @@ def _attribute(name: str, value: str, has: str | None, need: Meaning, item: Mean
         wanted = _reach_of(value) or value
         if " to " in wanted:  # a part of the scale
             return [] if mm_of(wanted.partition(" to ")[2]) <= mm_of(reach) else None
-        return [] if _about(wanted, reach, exact=False) else None
+        return [] if about(wanted, reach, exact=False) else None
     return same(name, value, has, exact=name == "dims" and item.kind != "tool" and not _rolled(item))
 
 
@@ -278,151 +272,6 @@ def implied(name: str, item: Meaning) -> str | None:
     if name == "material" and "bolt_grade" in attributes:
         return "steel"
     return IMPLIED.get((item.family, name)) or kin().implied(item.family, name)
-
-
-def same(name: str, asked: str, has: str, exact: bool = False) -> list[str] | None:
-    """Whether two values of an attribute agree: [] yes, a doubt, or None."""
-    if asked == has:
-        return []
-    if name == "size":
-        return [] if set(asked.split(" x ")) <= set(has.split(" x ")) else None
-    if name in ("tip", "profile") and " x " in has:
-        return [] if asked in has.split(" x ") else None
-    if name == "side" and has == "both":
-        return []
-    if name == "rating":
-        from cribkit.domain.wording.ratings import rated  # few items have one: start-up counts
-
-        return rated(asked, has)
-    if name == "temperature":
-        return _reaches(asked, has)
-    if name in ("range", "area"):
-        return _range(asked, has)
-    if name == "gl" and set(asked.split(";")) & set(has.split(";")):
-        return [f"it says GL-{has.replace(';', ' and GL-')}"]
-    if name == "dot":
-        return [] if set(asked.split(";")) & set(has.split(";")) else None
-    if name == "finer":
-        lacking = " ".join(sorted(set(asked.split()) - set(has.split())))
-        return [f"{lacking} not stated"] if lacking else []
-    if name in MORE_IS_FINE:
-        return _words(asked, has, name)
-    if name == "pack":
-        small, large = sorted((_content(asked), _content(has)))
-        return [] if large <= small * SAME_CAN else [f"it holds {has}, not {asked}"]
-    if name in NOMINAL_NAMES:
-        return _nominal(asked, has, exact)
-    if name == "material" and "plastic" in (asked, has) and {asked, has} - {"plastic"} <= PLASTICS:
-        return [] if asked == "plastic" else [f"it says plastic, not {asked}"]
-    return None
-
-
-# Cans that differ by no more than this are one to a technician (500 and 600 ml). Common practice, no source.
-SAME_CAN = 1.5
-_UNITS = {"l": 1000.0, "kg": 1000.0, "cl": 10.0, "oz": 29.0, "fl oz": 29.0, "gal": 3785.0, "qt": 946.0, "lb": 454.0}
-
-
-def _content(pack: str) -> float:
-    """What a pack holds, in mL or g; near enough to compare two packs."""
-    figure, _, unit = pack.partition(" ")
-    factor = next((_UNITS[one] for one in (unit, unit.rstrip("s"), unit[:2], unit[:1]) if one in _UNITS), 1.0)
-    return float(number(figure.replace("-", " "))) * (1.0 if unit.startswith("ml") else factor)
-
-
-# Materials that are plastics.
-PLASTICS = frozenset({"nylon", "polyurethane", "pvc"})
-
-
-def _reaches(asked: str, has: str) -> list[str] | None:
-    """Whether what stands the item's temperature stands the asked one: as hot, or as cold below nought."""
-    first, second = ([int(part) for part in _WHOLE.findall(text)] for text in (asked, has))
-    if not first or not second:
-        return ["temperature not clear"]
-    return [] if (min(second) <= min(first) if min(first) < 0 else max(second) >= max(first)) else None
-
-
-_WHOLE = re.compile(r"(?<!\d)-?\d+")
-
-
-def _words(asked: str, has: str, name: str) -> list[str] | None:
-    wanted, given = set(asked.replace(";", " ").split()), set(has.replace(";", " ").split())
-    if name == "place" and (given - wanted) & OTHER_PART:
-        return None
-    wanted -= {one for one in wanted if _older(one, given)}
-    if "multi" in given and not wanted <= given:
-        return ["it says multi-vehicle, without this grade"]
-    if wanted <= given:
-        return []
-    if given < wanted:
-        return [f"{name} {' '.join(sorted(wanted - given))} not stated"]
-    return None
-
-
-# A word that makes another part of the one that a need names: the gasket of the EGR cooler is not that of the EGR.
-OTHER_PART = frozenset({"plenum", "cooler", "outlet", "return", "feed", "elbow", "bypass", "adapter", "intermediate"})
-
-
-def _older(one: str, given: set[str]) -> bool:
-    """Whether an API class for petrol engines is met by a later one: SP serves where SN is asked for (API 1509)."""
-    return len(one) == 2 and one[0] == "s" and any(len(has) == 2 and has[0] == "s" and has > one for has in given)
-
-
-def _nominal(asked: str, has: str, exact: bool) -> list[str] | None:
-    """Each asked measure is there; across units within the nominal share, unless the measure is what identifies."""
-    given = has.split("; ")
-    for wanted in asked.split("; "):
-        if wanted not in given and not any(_about(wanted, one, exact) for one in given):
-            return None
-    return []
-
-
-def _about(one: str, other: str, exact: bool) -> bool:
-    """Whether the asked measure is the given one, or lies in the given range."""
-    if one == other:
-        return True
-    if " to " in other and not one.endswith(" g"):
-        from cribkit.domain.wording.measure import (
-            mm_of,
-        )  # exact fractions cost 3 ms to import: only where needed
-
-        low, high = (mm_of(end) for end in other.split(" to "))
-        ends = [mm_of(end) for end in one.split(" to ")]
-        return low <= min(ends) and max(ends) <= high
-    if " to " in one or " to " in other:
-        return one == f"0 {other.rpartition(' ')[2]} to {other}"  # 0-10 mm and 10 mm travel
-    unit, unit2 = one.rpartition(" ")[2], other.rpartition(" ")[2]
-    if unit == unit2 == "g":
-        grams, grams2 = float(one.split()[0]), float(other.split()[0])
-        return abs(grams - grams2) <= max(grams, grams2) * NOMINAL
-    if exact or unit == unit2 or "g" in (unit, unit2):
-        return False
-    from cribkit.domain.wording.measure import mm_of
-
-    first, second = mm_of(one), mm_of(other)
-    return abs(first - second) <= max(first, second) * NOMINAL
-
-
-def _range(asked: str, has: str) -> list[str] | None:
-    """The item's range holds the asked one; "0 - 200" and "200" alone are upper ends."""
-    if asked.rpartition(" ")[2] != has.rpartition(" ")[2]:
-        return None
-    (low, high), (bottom, top) = _ends(asked), _ends(has)
-    if asked.endswith("N·m") and bottom == 0 < low < LOWEST_SHARE * top and high <= top * (1 + ROUNDED):
-        return [f"below {LOWEST_SHARE:.0%} of its scale it has no stated accuracy"]
-    if asked.endswith("N·m") and bottom == top and low != high:
-        return ["range not stated in full"] if high <= top * (1 + ROUNDED) else None
-    return [] if bottom <= low * (1 + ROUNDED) and high <= top * (1 + ROUNDED) else None
-
-
-# Ends of scales are printed rounded.
-ROUNDED = 0.0005
-# A scale marked from zero may be used from 20 % of its end (TM 1-1500-204-23-9, chapter 8).
-LOWEST_SHARE = 0.2
-
-
-def _ends(text: str) -> tuple[float, float]:
-    numbers = [float(part) for part in text.rpartition(" ")[0].split(" - ")]
-    return numbers[0], numbers[-1]
 
 
 def _traits(need: Meaning, item: Meaning) -> list[str] | None:
