@@ -10,6 +10,7 @@ from textwrap import fill
 from cribkit.desk.keeping import Audit, Copied, Loaded, Recount
 from cribkit.domain.problem import Problem
 from cribkit.domain.wording import Meaning
+from cribkit.domain.wording.meaning import Word
 from cribkit.report.answer import Answer, Listing
 from cribkit.report.forms import cell
 
@@ -166,6 +167,7 @@ def understood(meaning: Meaning) -> Answer:
     rows += [("trait", trait) for trait in sorted(meaning.traits)]
     rows += [("contains", member.text) for member in meaning.members]
     rows += [("not used", word) for word in meaning.unread]
+    rows += [(f"word: {word.text}", _sense(word)) for word in meaning.words]
     return Answer(
         "read",
         ok=bool(meaning.family),
@@ -177,9 +179,29 @@ def understood(meaning: Meaning) -> Answer:
             "traits": sorted(meaning.traits),
             "members": [member.text for member in meaning.members],
             "unread": list(meaning.unread),
+            "words": [word._asdict() for word in meaning.words],
         },
         listing=lambda: Listing(("what", "value"), tuple(rows)),
     )
+
+
+def _sense(word: Word) -> str:
+    """What became of one word, in plain words."""
+    if word.how == "size":
+        return "a measure or a code"
+    if word.how == "context":
+        return "passed over: what it is used on, or where"
+    if word.how == "stray":
+        return "not used: it names another thing"
+    if word.how == "unread":
+        return "not used"
+    if word.how == "name":
+        return f"names the thing: {word.became}"
+    if word.how == "corrected":
+        return f"taken for {word.became}"
+    if word.became.startswith("~") or word.became == word.text:
+        return "says nothing that tells it apart"
+    return f"says {word.became}"
 
 
 def counted(number: int, noun: str) -> str:

@@ -1,6 +1,8 @@
 """What holds for every text: reading never raises, and how a text is laid out does not change what it means."""
 
+import csv
 import random
+from pathlib import Path
 
 import pytest
 from hypothesis import given, settings
@@ -48,6 +50,29 @@ def test_reading_never_raises(text: str) -> None:
 @given(st.text(alphabet="0123456789/x-.,\"' mtedrNmsqphzkgl#()", max_size=40))
 def test_reading_numbers_never_raises(text: str) -> None:
     judge(read(text), read_item(text, "", contents=text))
+
+
+LINES = sorted(
+    {
+        row["need"]
+        for path in Path(__file__).parent.glob("*/needs.csv")
+        for row in csv.DictReader(path.read_text(encoding="utf-8").splitlines())
+    }
+)
+SIGNS = st.text(alphabet="()/.,;:-+\"'#%&*=[]{}|~<>° x0", min_size=1, max_size=3)
+
+
+@SAME
+@given(st.sampled_from(LINES), st.sampled_from(LINES), SIGNS, st.randoms(use_true_random=False))
+def test_reading_damaged_lines_of_the_trade_never_raises(
+    one: str, other: str, signs: str, chance: random.Random
+) -> None:
+    words = [*one.split(), *other.split()[: chance.randint(0, 4)], signs]
+    chance.shuffle(words)
+    text = " ".join(words)
+    cut = text[: chance.randint(0, len(text))] + signs + text[chance.randint(0, len(text)) :]
+    for damaged in (text, cut, signs):
+        judge(read(damaged), read_item(damaged, "", contents=damaged, traits=damaged))
 
 
 @pytest.mark.parametrize("text", TEXTS)

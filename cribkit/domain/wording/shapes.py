@@ -493,7 +493,8 @@ def _counts(reading: Reading) -> None:
     """How many: a whole number at the start that nothing else claimed, or one alone in brackets at the end."""
     tokens = [token for token in reading.tokens if token.kind not in ("sign", "dash", "end", "by")]
     numbers = [token for token in tokens if token.kind != "stop"]
-    bracketed = [token for before, token in pairwise(tokens) if before.text == "(" and token is numbers[-1]]
+    last = numbers[-1] if numbers else None
+    bracketed = [token for before, token in pairwise(tokens) if before.text == "(" and token is last]
     for token in (numbers[:1] + bracketed) if len(numbers) > 1 else []:
         if (
             token.kind == "num"
