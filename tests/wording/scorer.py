@@ -172,6 +172,8 @@ OTHERS = (
     "fourteenth",
     "fifteenth",
     "sixteenth",
+    "seventeenth",
+    "eighteenth",
 )
 
 

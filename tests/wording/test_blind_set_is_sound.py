@@ -44,6 +44,8 @@ LEAST = {
     "fourteenth": (200, 10, 60, 370),
     "fifteenth": (200, 10, 60, 370),
     "sixteenth": (200, 10, 60, 370),
+    "seventeenth": (200, 10, 60, 370),
+    "eighteenth": (200, 10, 60, 370),
 }
 UNITS = {"each", "mL", "L", "g", "kg", "mm", "m"}
 

@@ -50,8 +50,8 @@ def same(name: str, asked: str, has: str, exact: bool = False) -> list[str] | No
     return None
 
 
-# Cans that differ by no more than this are one to a technician (500 and 600 ml). Common practice, no source.
-SAME_CAN = 1.5
+# Cans that differ by no more than this are one to a technician (17 fl oz and 500 ml). Common practice, no source.
+SAME_CAN = 1.05
 _UNITS = {"l": 1000.0, "kg": 1000.0, "cl": 10.0, "oz": 29.0, "fl oz": 29.0, "gal": 3785.0, "qt": 946.0, "lb": 454.0}
 
 

@@ -30,7 +30,7 @@ def beside_the_point(family: Family | None, effect: tuple[str, str] | None, word
             return True
         return family.shape in ("oil", "grease", "chem", "lock", "seize") and effect[0] in ("side", "colour")
     said = effect[1] if effect[0] == "+" else effect[0]
-    if said == "material" and word.worked_on:
+    if said in ("material", "flanged") and word.worked_on:
         return True  # what it is used on is of alloy
     if family.shape not in listed("closed"):
         return said in ("side", "ratcheting")

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from itertools import pairwise
 
 from cribkit.domain.wording.figures import any_numbers
@@ -98,9 +99,25 @@ def tip_shape(reading: Reading) -> None:
     _rest_length(reading)
 
 
+# A square that goes into the plug: no drive, no recess of a screw.
+_MALE_SQUARE = re.compile(r"\bmale sq(?:uare)?\b|\bsq(?:uare)? male\b")
+
+
+def _lone_mm(reading: Reading) -> str:
+    """The one measure in mm, now used: "8 mm male square"."""
+    found = [group for group in reading.numbers() if len(group.tokens) == 1 and group.tokens[0].unit == "mm"]
+    if len(found) != 1:
+        return ""
+    found[0].use()
+    return found[0].lengths()[0].text
+
+
 def bit_socket(reading: Reading) -> None:
     """A tip and a square."""
     missing_square(reading)
+    if _MALE_SQUARE.search(reading.text.lower()) and (across := _lone_mm(reading)):
+        reading.set("profile", "square")
+        reading.set("tip", f"square {across}")
     tip_from_numbers(reading)
     _rest_length(reading)
 

@@ -38,7 +38,7 @@ SCAN = [
     (re.compile(r"(?<=\d)([ -]?)[l1](?=n\b|nch\b)"), r"\1i"),  # 1/4-lnch
     (re.compile(r"(?<!\d)([1-9]?)b(?=\s*mm\b)"), r"\g<1>8"),  # 1B mm
     (re.compile(r"(?<=\d\.)o\b"), "0"),  # 1.O
-    (re.compile(r"(?<=\d)o(?=\d|\s*mm\b|\s*pt\b|\s*nm\b|\b)"), "0"),  # 1O mm -> 10 mm, E1O, T3O
+    (re.compile(r"(?<=\d)o(?=\d|x\d|\s*mm\b|\s*pt\b|\s*nm\b|\b)"), "0"),  # 1O mm -> 10 mm, E1O, T3O
     (re.compile(r"(?<=\dw)(?=\d)"), "-"),  # 5w30
     (re.compile(r"\bo(?=[.,]\d)"), "0"),  # O.5
     (re.compile(r"\b[il|](?=[.,]\d)"), "1"),  # l.25
@@ -105,6 +105,11 @@ STUCK = [
     (re.compile(r"\bnylon ins\b"), "nylon insert"),
     (re.compile(r"\bcal(?=,? (?:vern|dig|dial)[a-z]*\b)"), "caliper"),
     (re.compile(r"\bvern\b"), "vernier"),
+    (re.compile(r"\bto suit\b"), " for "),
+    (re.compile(r"\b(?:12|twelve)[- ]?(?:pt|point),? (?=triple|trpl|xzn)"), " "),
+    (re.compile(r"\b2nd\b"), "second"),
+    (re.compile(r"\b(\d+(?:\.\d)? ?mm),? (?:lg|long) (?=\d+ ?mm\b)"), r"\1 , long , "),
+    (re.compile(r"\bhalf[- ](?:a )?lit(?:re|er)s?\b"), "0.5 litre"),
     (re.compile(r"\bdial,? ind\b"), "dial indicator"),
     (re.compile(r"\b(?:inch|in|foot|ft)[- /.]?(?:pounds?|lbs?) (?=wrench|spanner|driver\b)"), "torque "),
     (re.compile(r"(?<=mm) ?x ?(?=0?\.0\d+)"), " , "),  # 25-50mm x 0.01

@@ -19,6 +19,7 @@ MEMBER = {
     "key-set": "key",
     "nut-driver-set": "nut-driver",
     "pick-set": "pick",
+    "impact-driver": "bit",
 }
 _WRENCHES = (
     "ratcheting-wrench",
@@ -189,8 +190,12 @@ def _ranged(item: Meaning) -> list[Meaning]:
         low, to, high = text.partition(" to ")
         sizes = between(low, high) if to else [text]
         usual = [size for size in sizes if size in (low, high) or family not in _HEXAGONS or _hex_size(size)]
-        stepped = not low.endswith(" in") or (family not in _HEXAGONS and mm_of(low) >= mm_of("3/8 in"))
+        if low.endswith(" in") and family not in _HEXAGONS and _pieces_told(item.text) == len(_sixteenths(sizes)):
+            sizes = usual = _sixteenths(sizes)
+        stepped = not low.endswith(" in") or (family not in _HEXAGONS and mm_of(low) >= mm_of("5/16 in"))
         sure = not to or (stepped and proven(item.text, len(usual)))
+        if sure and len(usual) == _pieces_told(item.text):
+            sizes = usual  # so many pieces leave no room for another size
         found += [_of_size(item, family, size, (sure and size in usual) or size in (low, high)) for size in sizes]
     tips = dict(item.attributes).get("tips", "")
     usual = [tip for tip in tips.split("; ") if tip not in RARE]
@@ -198,6 +203,11 @@ def _ranged(item: Meaning) -> list[Meaning]:
         sure = proven(item.text, tips.count(";") + 1 if tip in RARE else len(usual))
         found.append(_of_tip(item, family, tip, sure or tip in (usual[0], usual[-1])))
     return found
+
+
+def _sixteenths(sizes: list[str]) -> list[str]:
+    """The inch sizes that are whole sixteenths."""
+    return [size for size in sizes if (mm_of(size) / mm_of("1 in") * 16).denominator == 1]
 
 
 _HEXAGONS = frozenset({"key", "bit", "bit-socket"})
@@ -232,8 +242,12 @@ _PIECES = re.compile(r"\b(\d{1,3}) ?-? ?(?:pcs?|pce|pieces?|pc|off|blades?)\b|\b
 
 def proven(text: str, sizes: int) -> bool:
     """Whether the number of pieces leaves no gap in a range of so many sizes; where none is told, nobody knows."""
+    return _pieces_told(text) >= sizes
+
+
+def _pieces_told(text: str) -> int:
     found = _PIECES.search(text)
-    return found is not None and int(found[1] or found[2]) >= sizes
+    return int(found[1] or found[2]) if found else 0
 
 
 def _of_size(item: Meaning, family: str, size: str, sure: bool) -> Meaning:

@@ -103,6 +103,10 @@ def settle(reading: Reading) -> None:
     threaded = any(token.kind in ("thread", "unc") for token in reading.tokens)
     if family == "key" and threaded and reading.has("screw") and not reading.has("key", "wrench", "driver"):
         family = "cap-screw"
+    if family == "scraper" and reading.has("plastic", "nylon"):
+        family = "plastic-scraper"
+    if family == "drain-plug-key" and drive and reading.has("bit"):
+        family = "bit-socket"
     if family == "magnetic-base" and reading.has("dial") and any(one.relation == "range" for one in reading.numbers()):
         family = "dial-gauge"  # it comes with the base
     if family == "gasket-paper" and reading.has(*_GASKETED):

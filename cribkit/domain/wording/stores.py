@@ -295,6 +295,8 @@ def part(reading: Reading) -> None:
     for kind in ("thread",):
         if token := reading.take(kind):
             reading.set("plug_thread" if reading.family in _PLUGS else "thread", token.values[0])
+            if token.values[1]:
+                reading.set("pitch", token.values[1])
     while code := reading.take("mixed"):
         put_place(reading, code.text.strip("-"))
     for group in reading.numbers():
