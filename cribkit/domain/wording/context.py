@@ -95,8 +95,7 @@ def _worked_on(reading: Reading, family: Family) -> set[int]:
     A part of the text that holds anything else, a number or a word that says more of the tool, is not of that sort.
     """
     if family.shape in _FLUIDS:  # a sealant for sumps is a sealant
-        idle_here = listed("worked_on") - {word for word in listed("worked_on") if _fitted(word)}
-        return {id(said) for said in reading.words if said.how == "unread" and said.word in idle_here}
+        return {id(said) for said in reading.words if said.how == "unread" and said.word in _never_fitted()}
     if family.kind != "tool" or family.shape not in listed("closed"):
         return set()
     at = {id(token): said for said in reading.words for token in said.tokens}
@@ -119,6 +118,12 @@ def _worked_on(reading: Reading, family: Family) -> set[int]:
 
 
 _FLUIDS = frozenset({"lock", "chem", "seize", "grease"})
+
+
+@cache
+def _never_fitted() -> frozenset[str]:
+    """What chemicals are used on that is no part of its own."""
+    return frozenset(word for word in listed("worked_on") if not _fitted(word))
 
 
 def _fitted(word: str) -> bool:

@@ -4,7 +4,9 @@ from __future__ import annotations
 
 import re
 import unicodedata
+from functools import cache
 
+from cribkit.domain.wording.needle import needle
 from cribkit.domain.wording.patterns import SCAN, STUCK
 from cribkit.domain.wording.spoken import in_digits
 
@@ -62,17 +64,25 @@ _RATIO = re.compile(r"\b(\d{1,3}(?:\.\d)?) ?(?::|to|-) ?1\b(?! ?/|[ \"]*(?:in\b|
 _INITIALS = re.compile(r"\b(?!n\.m|m\.m)(?:[a-z]\.){2,}[a-z]?\b\.?|(?<=\d )a\. ?f\b")
 
 
+@cache
+def _held(table: int) -> tuple[tuple[str, re.Pattern[str], str], ...]:
+    """The patterns of a table with what a text must hold for each of them."""
+    return tuple((needle(pattern.pattern), pattern, better) for pattern, better in (SCAN, STUCK)[table])
+
+
 def tidy(text: str) -> str:
     """Lower case, plain signs, digits for spoken numbers, scanning errors in sizes mended."""
     plain = unicodedata.normalize("NFKC", text.translate(SIGNS)).translate(SIGNS).lower()
     plain = " ".join(plain.split()).rstrip(" .,;")
-    for pattern, better in SCAN:
-        plain = pattern.sub(better, plain)
+    for held, pattern, better in _held(0):
+        if held in plain:
+            plain = pattern.sub(better, plain)
     if "mult" in plain:
         plain = _RATIO.sub(r" ratio\1 ", plain)
     plain = _INITIALS.sub(lambda found: found[0].replace(".", "").replace(" ", ""), plain)
-    for pattern, better in STUCK:
-        plain = pattern.sub(better, plain)
+    for held, pattern, better in _held(1):
+        if held in plain:
+            plain = pattern.sub(better, plain)
     plain = _STANDARD.sub(" ", _REUSE.sub(" ", plain))
     if not _CLOSES.search(plain):
         plain = _PURPOSE.sub(" ", plain)
