@@ -174,6 +174,7 @@ OTHERS = (
     "sixteenth",
     "seventeenth",
     "eighteenth",
+    "nineteenth",
 )
 
 

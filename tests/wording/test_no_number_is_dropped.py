@@ -20,7 +20,7 @@ HOW_MANY = re.compile(
     r"^[1-9] (?:off |new |copper |cable |litres of )|\((?:2|4)\)$|QTY 4|1 EA$|\d ?(?:mL|L|g cartridge)(?: bottle)?$",
     re.IGNORECASE,
 )
-CLASSED = re.compile(r"gloves,? class 0,? 1000 v", re.IGNORECASE)  # the class says it, EN 60903 (from memory)
+CLASSED = re.compile(r"gloves,? class 0+,? (?:1000|500) v", re.IGNORECASE)  # the class says it, EN 60903 (from memory)
 ALLOWED = {
     "tapping drill for M8, 6.8 mm": "the thread that is tapped; the drill is 6.8 mm",
     "M12 bolt socket 18 mm AF, 1/2 dr": "the bolt; the socket is told by its size",

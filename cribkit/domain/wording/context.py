@@ -53,6 +53,8 @@ def pass_over(reading: Reading, family: Family | None) -> None:
         return
     if family.shape not in closed and (family.kind != "tool" or family.shape in ("part", "thread-any")):
         return
+    if family.name in _TOLD_BY_USE:
+        return
     context = _context(reading, end=family.shape in closed and family.shape not in listed("placed"))
     worked_on = _worked_on(reading, family)
     for said in reading.words:
@@ -118,6 +120,10 @@ def _worked_on(reading: Reading, family: Family) -> set[int]:
 
 
 _FLUIDS = frozenset({"lock", "chem", "seize", "grease"})
+
+
+# What they are for is what they are: a word after "for" that nobody knows counts.
+_TOLD_BY_USE = frozenset({"crimping-pliers", "terminal-tool"})
 
 
 @cache

@@ -179,6 +179,9 @@ def screwdriver(reading: Reading) -> None:
     _rest_length(reading)
 
 
+_CROSS_SIZES = frozenset("01234")
+
+
 def _two_tips(reading: Reading) -> None:
     """Both tips of an offset screwdriver: PH1 x PH2, or a slot and a PH2."""
     tips = []
@@ -188,6 +191,9 @@ def _two_tips(reading: Reading) -> None:
             token.used = True
         elif token.kind == "numbered" and reading.has("phillips", "pozidriv"):
             tips.append(f"{'PH' if reading.has('phillips') else 'PZ'}{token.values[0]}")
+            token.used = True
+        elif token.kind == "num" and token.text in _CROSS_SIZES and not tips and reading.has("phillips"):
+            tips.append(f"PH{token.text}")
             token.used = True
     if reading.has("slotted") and tips:
         for group in reading.numbers():

@@ -105,6 +105,7 @@ STUCK = [
     (re.compile(r"\bnylon ins\b"), "nylon insert"),
     (re.compile(r"\bcal(?=,? (?:vern|dig|dial)[a-z]*\b)"), "caliper"),
     (re.compile(r"\bvern\b"), "vernier"),
+    (re.compile(r"\b((?:scissor|lever|screw)\b.*\d ?mm) fork\b"), r"\1"),  # its opening
     (re.compile(r"\bto suit\b"), " for "),
     (re.compile(r"\b(?:12|twelve)[- ]?(?:pt|point),? (?=triple|trpl|xzn)"), " "),
     (re.compile(r"\b2nd\b"), "second"),

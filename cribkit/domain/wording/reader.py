@@ -116,7 +116,11 @@ def spend_words(reading: Reading) -> None:
             said.how, said.used = "known", True
         if said.how == "unread" or said.used:
             continue
-        if (reading.family, word) in known.telling and not said.negated and not (said.aside and not said.besides):
+        if (
+            (reading.family, word) in known.telling
+            and not said.negated
+            and (not said.aside or said.besides or (reading.family == "hose-clamp-pliers" and not said.worked_on))
+        ):
             reading.finer.add(word)
         says = known.kinds.get((reading.family, word), ())
         if said.worked_on and not placed and any(name != "~" for name, _ in says):
