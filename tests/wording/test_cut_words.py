@@ -36,3 +36,23 @@ APART = [
 @pytest.mark.parametrize(("need", "item"), APART, ids=[f"{need} | {item}" for need, item in APART])
 def test_other_numbers_are_other_things(need: str, item: str) -> None:
     assert judge(read(need), read_item(item, "")).status == "none"
+
+
+# A range and a number of pieces: what else is in the set takes room. Hexagon keys are those of ISO 2936 (from memory).
+SETS = [
+    ("13 mm socket, 3/8 drive", "SKT SET 3/8DR 8-19MM 6PT 12PC", "match"),
+    ("13 mm socket, 3/8 drive", "SKT SET 3/8DR 8-19MM 6PT 10PC", "review"),
+    ("12 mm socket, 1/2 drive", "socket set 1/2 dr 10-32 mm with ratchet and 2 extensions, 24 pc", "review"),
+    ("12 mm socket, 1/2 drive", "socket set 1/2 dr 10-32 mm with ratchet and 2 extensions, 26 pc", "match"),
+    ("5 mm hex key", "hex key set 1.5-10mm 9pc", "match"),
+    ("2.5 mm hex key", "hex key set 1.5-10mm 9pc", "match"),
+    ("7 mm hex key", "hex key set 1.5-10mm 9pc", "none"),
+    ("5 mm hex key", "T-handle hex key set 2-10mm 8pc", "match"),
+    ("1/2 in socket, 3/8 drive", "SKT SET 3/8DR 5/16-3/4IN 8PC", "match"),
+    ("5/32 hex key", "KEY SET HEX 5/64-1/4IN 8PC", "review"),
+]
+
+
+@pytest.mark.parametrize(("need", "item", "verdict"), SETS, ids=[f"{need} | {item}" for need, item, _ in SETS])
+def test_a_set_holds_what_its_pieces_leave_room_for(need: str, item: str, verdict: str) -> None:
+    assert judge(read(need), read_item(item, "tool")).status == verdict

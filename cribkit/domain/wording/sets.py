@@ -245,9 +245,18 @@ def proven(text: str, sizes: int) -> bool:
     return _pieces_told(text) >= sizes
 
 
+# What a set has beside its members: each is a piece that is no size.
+_EXTRAS = re.compile(
+    r"\b(?:ratchets?(?! (?:ring|comb|spanner|wrench))|(?<!t[- ])handles?|ext|extn|extensions?|bars?|"
+    r"u-?joints?|joints?|adapt[eo]rs?)\b",
+    re.IGNORECASE,
+)
+
+
 def _pieces_told(text: str) -> int:
+    """How many sizes the told number of pieces leaves room for, 0 where none is told."""
     found = _PIECES.search(text)
-    return int(found[1] or found[2]) if found else 0
+    return int(found[1] or found[2]) - len(_EXTRAS.findall(text)) if found else 0
 
 
 def _of_size(item: Meaning, family: str, size: str, sure: bool) -> Meaning:
