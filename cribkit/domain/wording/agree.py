@@ -3,14 +3,23 @@
 from __future__ import annotations
 
 import re
+from typing import TYPE_CHECKING
 
-from cribkit.domain.wording.measure import number
+if TYPE_CHECKING:
+    from fractions import Fraction
 
 # Lengths of extensions, blades and ties are nominal: 6 in and 150 mm are one, within this share. Common practice.
 NOMINAL = 0.04
 NOMINAL_NAMES = frozenset({"length", "dims", "weight"})
 # Attributes of which the item may have more than the need asks.
 MORE_IS_FINE = frozenset({"place", "spec", "adapters"})
+
+
+def mm_of(text: str) -> Fraction:
+    """A length as read, in mm; the exact fractions cost 5 ms to import, so only where two lengths are compared."""
+    from cribkit.domain.wording.measure import mm_of as exact
+
+    return exact(text)
 
 
 def same(name: str, asked: str, has: str, exact: bool = False) -> list[str] | None:
@@ -57,6 +66,8 @@ _UNITS = {"l": 1000.0, "kg": 1000.0, "cl": 10.0, "oz": 29.0, "fl oz": 29.0, "gal
 
 def _content(pack: str) -> float:
     """What a pack holds, in mL or g; near enough to compare two packs."""
+    from cribkit.domain.wording.measure import number  # few needs state a pack: start-up counts
+
     figure, _, unit = pack.partition(" ")
     factor = next((_UNITS[one] for one in (unit, unit.rstrip("s"), unit[:2], unit[:1]) if one in _UNITS), 1.0)
     return float(number(figure.replace("-", " "))) * (1.0 if unit.startswith("ml") else factor)
@@ -114,10 +125,6 @@ def about(one: str, other: str, exact: bool) -> bool:
     if one == other:
         return True
     if " to " in other and not one.endswith(" g"):
-        from cribkit.domain.wording.measure import (
-            mm_of,
-        )  # exact fractions cost 3 ms to import: only where needed
-
         low, high = (mm_of(end) for end in other.split(" to "))
         ends = [mm_of(end) for end in one.split(" to ")]
         return low <= min(ends) and max(ends) <= high
@@ -129,8 +136,6 @@ def about(one: str, other: str, exact: bool) -> bool:
         return abs(grams - grams2) <= max(grams, grams2) * NOMINAL
     if exact or unit == unit2 or "g" in (unit, unit2):
         return False
-    from cribkit.domain.wording.measure import mm_of
-
     first, second = mm_of(one), mm_of(other)
     return abs(first - second) <= max(first, second) * NOMINAL
 

@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
-from cribkit.domain.wording.agree import PLASTICS, about, same
+from cribkit.domain.wording.agree import PLASTICS, about, mm_of, same
 from cribkit.domain.wording.meaning import Judgement, Meaning
-from cribkit.domain.wording.measure import mm_of
 from cribkit.domain.wording.tables import Family, Rule, kin, tables
 
 # The attributes that an item of a shape is looked up by; the first is the one that it is told by.
