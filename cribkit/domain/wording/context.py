@@ -21,6 +21,10 @@ def _file() -> dict[str, str]:
     return load("context.toml")
 
 
+# Shapes of what is poured, sprayed or smeared.
+FLUIDS = frozenset({"chem", "oil", "grease", "seize", "lock"})
+
+
 def beside_the_point(family: Family | None, effect: tuple[str, str] | None, word: Said) -> bool:
     """Whether what a word after "for" or "with" says is said of the place where a hand tool is used."""
     if family is None or effect is None or family.shape in ("circlip", "part"):
@@ -46,9 +50,9 @@ def pass_over(reading: Reading, family: Family | None) -> None:
     closed = listed("closed")
     if family is None or (family.shape in closed and not _told(reading, family)):
         return
-    if family.shape in _FLUIDS:
+    if family.shape in FLUIDS - {"oil"}:  # a sealant for sumps is a sealant
         for said in reading.words:
-            if id(said) in _worked_on(reading, family) and not said.negated:
+            if said.how == "unread" and not said.negated and said.word in _never_fitted():
                 said.how, said.used = "context", True
         return
     if family.shape not in closed and (family.kind != "tool" or family.shape in ("part", "thread-any")):
@@ -96,8 +100,6 @@ def _worked_on(reading: Reading, family: Family) -> set[int]:
 
     A part of the text that holds anything else, a number or a word that says more of the tool, is not of that sort.
     """
-    if family.shape in _FLUIDS:  # a sealant for sumps is a sealant
-        return {id(said) for said in reading.words if said.how == "unread" and said.word in _never_fitted()}
     if family.kind != "tool" or family.shape not in listed("closed"):
         return set()
     at = {id(token): said for said in reading.words for token in said.tokens}
@@ -117,9 +119,6 @@ def _worked_on(reading: Reading, family: Family) -> set[int]:
         if family.shape == "torque" or ((place > 0 or labelled) and whole and named and not _one_plug(words)):
             found |= {id(said) for said in unread if _part_of_vehicle(said)}
     return found
-
-
-_FLUIDS = frozenset({"lock", "chem", "seize", "grease"})
 
 
 # What they are for is what they are: a word after "for" that nobody knows counts.

@@ -6,7 +6,7 @@ import re
 from itertools import pairwise
 
 from cribkit.domain.wording import handtools, shapes, squares, stores, threads
-from cribkit.domain.wording.context import beside_the_point, pass_over
+from cribkit.domain.wording.context import FLUIDS, beside_the_point, pass_over
 from cribkit.domain.wording.damage import mend
 from cribkit.domain.wording.lexer import lex
 from cribkit.domain.wording.meaning import Meaning
@@ -89,12 +89,9 @@ def _best_name(reading: Reading, kind: str, words: set[str]) -> None:
                     reading.family, reading.name = family, name
 
 
-_FLUIDS = frozenset({"chem", "oil", "grease", "seize", "lock"})
-
-
 def claims(reading: Reading, family: Family) -> None:
     """What the label of a chemical says it is free of, or safe on, in words that nobody foresaw: ammonia-free."""
-    if family.shape not in _FLUIDS:
+    if family.shape not in FLUIDS:
         return
     for one, two in pairwise(reading.words):
         if two.text in ("free", "safe") and two.how == "unread" and one.how == "unread" and not one.negated:
@@ -143,7 +140,7 @@ def spend_words(reading: Reading) -> None:
             elif effect and effect[0] != "~":
                 said.used = True
                 reading.traits.add(f"not-{effect[0]}={effect[1]}")
-            elif family and family.shape in _FLUIDS and known.names_of.get(word, family.name) != family.name:
+            elif family and family.shape in FLUIDS and known.names_of.get(word, family.name) != family.name:
                 said.used = True  # "not acetone": another thing, and this is not it
             else:
                 said.how = "unread"

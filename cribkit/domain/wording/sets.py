@@ -188,21 +188,27 @@ def _ranged(item: Meaning) -> list[Meaning]:
         return []
     for text in filter(None, dims.split("; ")):
         low, to, high = text.partition(" to ")
-        sizes = between(low, high) if to else [text]
-        usual = [size for size in sizes if size in (low, high) or family not in _HEXAGONS or _hex_size(size)]
-        if low.endswith(" in") and family not in _HEXAGONS and _pieces_told(item.text) == len(_sixteenths(sizes)):
-            sizes = usual = _sixteenths(sizes)
-        stepped = not low.endswith(" in") or (family not in _HEXAGONS and mm_of(low) >= mm_of("5/16 in"))
-        sure = not to or (stepped and proven(item.text, len(usual)))
-        if sure and len(usual) == _pieces_told(item.text):
-            sizes = usual  # so many pieces leave no room for another size
-        found += [_of_size(item, family, size, (sure and size in usual) or size in (low, high)) for size in sizes]
+        held = _held(low, high, family in _HEXAGONS, _pieces_told(item.text)) if to else {text: True}
+        found += [_of_size(item, family, size, sure) for size, sure in held.items()]
     tips = dict(item.attributes).get("tips", "")
     usual = [tip for tip in tips.split("; ") if tip not in RARE]
     for tip in filter(None, tips.split("; ")):
         sure = proven(item.text, tips.count(";") + 1 if tip in RARE else len(usual))
         found.append(_of_tip(item, family, tip, sure or tip in (usual[0], usual[-1])))
     return found
+
+
+def _held(low: str, high: str, hexagons: bool, pieces: int) -> dict[str, bool]:
+    """The sizes that a range with so many pieces may hold, and whether each is surely there; its ends always are."""
+    sizes, inches = between(low, high), low.endswith(" in")
+    usual = [size for size in sizes if size in (low, high) or not hexagons or _hex_size(size)]
+    if inches and not hexagons and pieces == len(_sixteenths(sizes)):
+        usual = _sixteenths(sizes)
+    stepped = not inches or (not hexagons and mm_of(low) >= mm_of("5/16 in"))  # nobody knows the steps of the others
+    if pieces == len(usual) and (stepped or not hexagons):
+        sizes = usual  # so many pieces leave no room for another size
+    sure = stepped and pieces >= len(usual)
+    return {size: size in (low, high) or (sure and size in usual) for size in sizes}
 
 
 def _sixteenths(sizes: list[str]) -> list[str]:
@@ -260,7 +266,7 @@ def _pieces_told(text: str) -> int:
 
 
 def _of_size(item: Meaning, family: str, size: str, sure: bool) -> Meaning:
-    if family in ("bit-socket", "key", "bit"):
+    if family in _HEXAGONS:
         return _of_tip(item, family, f"hex {size}", sure)
     return _made(item, family, size, (("size", size),), sure)
 

@@ -294,7 +294,7 @@ def finish(reading: Reading) -> None:
         system = reading.attributes.pop("system", None)
         if system == "whitworth" and "size" in reading.attributes:
             reading.traits.add("whitworth")
-    if shape == "glove" and any(said.word in _CUT_LEVELS for said in reading.words):
+    if shape == "glove" and reading.attributes.get("cut_level", "").isalpha():  # A to F of EN 388 (from memory)
         reading.traits.add("cut-resistant")
     if shape == "glove" and "cut-resistant" in reading.traits:
         reading.attributes.setdefault("glove_type", "work")
@@ -318,10 +318,6 @@ def finish(reading: Reading) -> None:
     if reading.kind == "consumable":
         packing(reading)
     _counts(reading)
-
-
-# Levels of EN 388 (from memory).
-_CUT_LEVELS = frozenset({"levela", "levelb", "levelc", "leveld", "levele", "levelf"})
 
 
 # From this length on a bit socket or a bit is called long, mm. Common practice, no source.
