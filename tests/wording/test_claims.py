@@ -2,9 +2,7 @@
 
 from __future__ import annotations
 
-import pytest
-
-from cribkit.domain.wording import judge, read, read_item
+from tests.wording.pairs import over, verdict_on
 
 # Common practice of labels, no source.
 PAIRS = [
@@ -32,9 +30,9 @@ PAIRS = [
 ]
 
 
-@pytest.mark.parametrize(("need", "item", "verdict"), PAIRS, ids=[f"{need} | {item}" for need, item, _ in PAIRS])
+@over(PAIRS)
 def test_a_claim_is_met_denied_or_confirmed(need: str, item: str, verdict: str) -> None:
-    assert judge(read(need), read_item(item, "consumable")).status == verdict
+    assert verdict_on(need, item, "consumable") == verdict
 
 
 # What one tube or can holds, where a need says it; of oils and fluids the litres are an amount.
@@ -46,6 +44,6 @@ PACKS = [
 ]
 
 
-@pytest.mark.parametrize(("need", "item", "verdict"), PACKS, ids=[f"{need} | {item}" for need, item, _ in PACKS])
+@over(PACKS)
 def test_a_stated_pack_that_differs_is_confirmed(need: str, item: str, verdict: str) -> None:
-    assert judge(read(need), read_item(item, "consumable")).status == verdict
+    assert verdict_on(need, item, "consumable") == verdict

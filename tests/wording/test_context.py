@@ -2,7 +2,8 @@
 
 import pytest
 
-from cribkit.domain.wording import judge, read, read_item
+from cribkit.domain.wording import read
+from tests.wording.pairs import over, verdict_on
 
 PAIRS = [
     # context, on either side
@@ -35,9 +36,9 @@ PAIRS = [
 ]
 
 
-@pytest.mark.parametrize(("need", "item", "verdict"), PAIRS, ids=[f"{need} | {item}" for need, item, _ in PAIRS])
+@over(PAIRS)
 def test_an_unknown_word_counts_where_it_could_matter(need: str, item: str, verdict: str) -> None:
-    assert judge(read(need), read_item(item, "")).status == verdict
+    assert verdict_on(need, item) == verdict
 
 
 DAMAGED = [

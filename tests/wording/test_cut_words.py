@@ -4,18 +4,17 @@ from __future__ import annotations
 
 from pathlib import Path
 
-import pytest
-
-from cribkit.domain.wording import judge, read, read_item
+from cribkit.domain.wording import read
+from tests.wording.pairs import over, verdict_on
 
 HERE = Path(__file__).parent
 LINES = (HERE / "cut_words.txt").read_text(encoding="utf-8").splitlines()
 PAIRS = [tuple(part.strip() for part in line.split("|")) for line in LINES if line and not line.startswith("#")]
 
 
-@pytest.mark.parametrize(("need", "item", "verdict"), PAIRS, ids=[f"{pair[0]} | {pair[1]}" for pair in PAIRS])
+@over(PAIRS)
 def test_a_storemans_line_is_read(need: str, item: str, verdict: str) -> None:
-    assert judge(read(need), read_item(item, read(need).kind)).status == verdict
+    assert verdict_on(need, item, read(need).kind) == verdict
 
 
 # Two spellings for two numbers never become one word.
@@ -33,9 +32,9 @@ APART = [
 ]
 
 
-@pytest.mark.parametrize(("need", "item"), APART, ids=[f"{need} | {item}" for need, item in APART])
-def test_other_numbers_are_other_things(need: str, item: str) -> None:
-    assert judge(read(need), read_item(item, "")).status == "none"
+@over([(*pair, "none") for pair in APART])
+def test_other_numbers_are_other_things(need: str, item: str, verdict: str) -> None:
+    assert verdict_on(need, item) == verdict
 
 
 # A range and a number of pieces: what else is in the set takes room. Hexagon keys are those of ISO 2936 (from memory).
@@ -53,6 +52,6 @@ SETS = [
 ]
 
 
-@pytest.mark.parametrize(("need", "item", "verdict"), SETS, ids=[f"{need} | {item}" for need, item, _ in SETS])
+@over(SETS)
 def test_a_set_holds_what_its_pieces_leave_room_for(need: str, item: str, verdict: str) -> None:
-    assert judge(read(need), read_item(item, "tool")).status == verdict
+    assert verdict_on(need, item, "tool") == verdict

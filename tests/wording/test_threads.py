@@ -4,7 +4,8 @@ from __future__ import annotations
 
 import pytest
 
-from cribkit.domain.wording import judge, read, read_item
+from cribkit.domain.wording import read
+from tests.wording.pairs import over, verdict_on
 
 # Pipe threads of ASME B1.20.1 (NPT, 1/8-27, 1/4-18), ISO 228 (G) and ISO 7 (R, Rc); pitches of ISO 261. From memory.
 READ = [
@@ -48,6 +49,6 @@ PAIRS = [
 ]
 
 
-@pytest.mark.parametrize(("need", "item", "verdict"), PAIRS, ids=[f"{need} | {item}" for need, item, _ in PAIRS])
+@over(PAIRS)
 def test_a_thread_fits_its_own_kind(need: str, item: str, verdict: str) -> None:
-    assert judge(read(need), read_item(item, "")).status == verdict
+    assert verdict_on(need, item) == verdict
