@@ -55,6 +55,12 @@ def test_the_second_check_of_a_procedure_loads_no_reader(tmp_path: Path) -> None
     assert runs == ["True\n", "False\n"]
 
 
+def test_judging_without_lengths_loads_no_exact_fractions() -> None:
+    code = "import sys, cribkit.domain.wording.rule; print('fractions' in sys.modules, 'decimal' in sys.modules)"
+    run = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=True)
+    assert run.stdout == "False False\n"
+
+
 def test_functions_named_like_their_modules_stay_functions() -> None:
     assert callable(read)
     assert callable(near)

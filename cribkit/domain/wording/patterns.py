@@ -104,7 +104,6 @@ STUCK = [
     ),
     (re.compile(r"\bnylon ins\b"), "nylon insert"),
     (re.compile(r"\bcal(?=,? (?:vern|dig|dial)[a-z]*\b)"), "caliper"),
-    (re.compile(r"\bvern\b"), "vernier"),
     (re.compile(r"\b((?:scissor|lever|screw)\b.*\d ?mm) fork\b"), r"\1"),  # its opening
     (re.compile(r"\bto suit\b"), " for "),
     (re.compile(r"\b(?:12|twelve)[- ]?(?:pt|point),? (?=triple|trpl|xzn)"), " "),
@@ -126,11 +125,9 @@ STUCK = [
     (re.compile(r"\btherm(?=,? (?:i/?r|infra))|(?<=ir )therm\b|(?<=i/r )therm\b"), "thermometer"),
     (re.compile(r"\bi/r\b"), "infrared"),
     (re.compile(r"\bcompr(?=,? (?:sprg|spring|vlv|valve|pstn|piston|ring|strut))"), "compressor"),
-    (re.compile(r"\bn/(?:drvr|driver)\b"), "nut driver"),
     (re.compile(r"(?<=\dmm)x(?=\d)"), " x "),
     (re.compile(r"\b(?:fld|fluid),? (?:pwr|power|p/s) ?(?:strg|steer|steering)?\b"), "power steering fluid"),
     (re.compile(r"\b(?:sft|soft),? (?:fc|face|faced)\b"), "soft face"),
-    (re.compile(r"\blite\b"), "light"),
     (re.compile(r"\b(?:rng)\b(?! ?\d+(?:\.\d+)? ?(?:-|to))"), "ring"),
     (re.compile(r"\bga(?=,? (?:feel|flr|thk|press|tyre|tire|vac|comp|oil|dial|depth|bore|angle)[a-z]*\b)"), "gauge"),
     (re.compile(r"\bgauge,? feel\b"), "gauge feeler"),
@@ -151,14 +148,6 @@ STUCK = [
     ),
     (re.compile(r"(?<=\d)[- ]degrees?\b"), " deg"),
     (re.compile(r"\b(?:cut )?(?:level|lvl) (?=[a-f]\b)"), "level"),
-    (
-        re.compile(
-            r"[,(]? ?\b(?:(?:return |back )?(?:in|to|on|see|from) (?:the )?)?"
-            r"(?:tub|bin|shelf|rack|drawer|dwr|bay|hook|peg|locker)(?: no\.?)? ?(?:[a-h]-?)?[12]?\d\b"
-            r"(?![./]|-\d| ?(?:mm|in\b|inch|\"|l\b|lt|ml|pcs?\b|x|deg|kg|way|tier|t\b))\)?"
-        ),
-        " ",  # where it lies in the crib
-    ),
     (
         re.compile(
             r"\b(?:not (?:safe |to be used |for use )?(?:for|on|with)|never (?:use )?on|keep (?:off|away from)|"

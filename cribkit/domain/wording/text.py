@@ -105,6 +105,8 @@ _UNMARKED = re.compile(
 _NOTES = re.compile(
     r"\b(?:bin|shelf|rack|drawer|row|bay|cabinet|cupboard|locker|loc|location|peg|aisle|bench|cab)\b"
     r"[ :#.]*(?:[a-z]-?\d{1,3}|\d{1,3}[a-z]?|[a-h])\b"
+    r"|\b(?:return to )?(?:tub|dwr|hook)(?: no\.?)? ?(?:[a-h]-?)?[12]?\d\b"  # no measure: a hook of 10 mm, a tub of 5 l
+    r"(?![./]|-\d| ?(?:mm|in\b|inch|\"|l\b|lt|ml|pcs?\b|x|deg|kg|way|tier|t\b))"
     r"|[(*\[]+ *(?:[a-z]+ )?(?:red|blue|green|grn|yellow|white|black|orange|pink|purple) "
     r"(?:tape|band|dot|mark|stripe|ring|tag|label|paint)s? *[)*\]]+"
 )
