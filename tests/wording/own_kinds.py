@@ -444,7 +444,7 @@ KINDS: dict[str, Kind] = {
     ),
     "sandpaper": Kind(
         "consumable",
-        ("sandpaper", "abrasive paper", "wet and dry paper", "emery cloth"),
+        ("sandpaper", "abrasive paper", "abrasive sheet", "sanding paper"),
         {
             "grit": (
                 ("60", "80", "120", "180", "240", "400", "800", "1200"),

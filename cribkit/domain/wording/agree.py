@@ -22,14 +22,19 @@ def mm_of(text: str) -> Fraction:
     return exact(text)
 
 
-def same(name: str, asked: str, has: str, exact: bool = False) -> list[str] | None:
-    """Whether two values of an attribute agree: [] yes, a doubt, or None."""
+def same(name: str, asked: str, has: str, nominal_from: float = 0.0) -> list[str] | None:
+    """Whether two values of an attribute agree: [] yes, a doubt, or None.
+
+    Lengths in mm and inches are nominal, one for the other, from `nominal_from` mm on.
+    """
     if asked == has:
         return []
     if name == "size":
         return [] if set(asked.split(" x ")) <= set(has.split(" x ")) else None
     if name in ("tip", "profile") and " x " in has:
-        return [] if asked in has.split(" x ") else None
+        return [] if set(asked.split(" x ")) <= set(has.split(" x ")) else None
+    if name == "set_of":
+        return [] if set(asked.split()) <= set(has.split()) else None
     if name == "side" and has == "both":
         return []
     if name == "rating":
@@ -53,7 +58,7 @@ def same(name: str, asked: str, has: str, exact: bool = False) -> list[str] | No
         small, large = sorted((_content(asked), _content(has)))
         return [] if large <= small * SAME_CAN else [f"it holds {has}, not {asked}"]
     if name in NOMINAL_NAMES:
-        return _nominal(asked, has, exact)
+        return _nominal(asked, has, nominal_from)
     if name == "material" and "plastic" in (asked, has) and {asked, has} - {"plastic"} <= PLASTICS:
         return [] if asked == "plastic" else [f"it says plastic, not {asked}"]
     return None
@@ -111,16 +116,16 @@ def _older(one: str, given: set[str]) -> bool:
     return len(one) == 2 and one[0] == "s" and any(len(has) == 2 and has[0] == "s" and has > one for has in given)
 
 
-def _nominal(asked: str, has: str, exact: bool) -> list[str] | None:
+def _nominal(asked: str, has: str, nominal_from: float) -> list[str] | None:
     """Each asked measure is there; across units within the nominal share, unless the measure is what identifies."""
     given = has.split("; ")
     for wanted in asked.split("; "):
-        if wanted not in given and not any(about(wanted, one, exact) for one in given):
+        if wanted not in given and not any(about(wanted, one, nominal_from) for one in given):
             return None
     return []
 
 
-def about(one: str, other: str, exact: bool) -> bool:
+def about(one: str, other: str, nominal_from: float = 0.0) -> bool:
     """Whether the asked measure is the given one, or lies in the given range."""
     if one == other:
         return True
@@ -134,10 +139,10 @@ def about(one: str, other: str, exact: bool) -> bool:
     if unit == unit2 == "g":
         grams, grams2 = float(one.split()[0]), float(other.split()[0])
         return abs(grams - grams2) <= max(grams, grams2) * NOMINAL
-    if exact or unit == unit2 or "g" in (unit, unit2):
+    if unit == unit2 or "g" in (unit, unit2):
         return False
     first, second = mm_of(one), mm_of(other)
-    return abs(first - second) <= max(first, second) * NOMINAL
+    return min(first, second) >= nominal_from and abs(first - second) <= max(first, second) * NOMINAL
 
 
 def _range(asked: str, has: str) -> list[str] | None:

@@ -36,6 +36,8 @@ def beside_the_point(family: Family | None, effect: tuple[str, str] | None, word
     said = effect[1] if effect[0] == "+" else effect[0]
     if said in ("material", "flanged") and word.worked_on:
         return True  # what it is used on is of alloy
+    if family.shape == "plug-socket" and said == "material":
+        return False  # with a rubber insert: what holds the plug
     if family.shape not in listed("closed"):
         return said in ("side", "ratcheting")
     return said in (listed("of_the_grip") if word.besides else listed("of_the_place"))

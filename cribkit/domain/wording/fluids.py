@@ -7,6 +7,7 @@ import re
 from cribkit.domain.wording.lexer import Token
 from cribkit.domain.wording.measure import number
 from cribkit.domain.wording.reading import Reading
+from cribkit.domain.wording.tables import tables
 from cribkit.domain.wording.text import tidy
 
 
@@ -137,6 +138,8 @@ def packing(reading: Reading) -> None:
                 reading.set("pack", f"{token.values[0]} {token.values[1]}")
             if token.kind == "nlgi":
                 reading.set("nlgi", token.values[0])
+                if token.text.startswith("ep") and (reading.family, "ep") in tables().telling:
+                    reading.finer.add("ep")
             if token.kind == "temp":
                 reading.set("temperature", celsius(token))
     if reading.family in _HEAT_RATED and (token := reading.take("deg")):

@@ -68,7 +68,8 @@ TIPPED = frozenset({"key", "bit", "screwdriver", "bit-socket", "lobe-socket", "s
 
 def profile(reading: Reading) -> None:
     """The profile of the tip, by its code or its word; two that disagree are a doubt."""
-    said = {PROFILES[word] for word in reading.said() if word in PROFILES and word != "hex"}
+    words = {word.word for word in reading.words if word.how != "unread" and not word.negated and not word.aside}
+    said = {PROFILES[word] for word in words | reading.hints if word in PROFILES and word != "hex"}
     tip = reading.attributes.get("tip", "")
     if " x " in tip:
         codes = {one.split(" ")[0].rstrip("0123456789.") for one in tip.split(" x ")}
@@ -82,13 +83,31 @@ def profile(reading: Reading) -> None:
     told = said | ({code} if code else set())
     if code in ("T", "IP") and any(word.word == "external" for word in reading.words):
         reading.doubts.append(f"external {tip}")
-    if len(told) > 1:
+    if len(told) > 1 and reading.family == "offset-screwdriver":
+        reading.attributes["profile"] = " x ".join(sorted(told))
+    elif len(told) > 1:
         reading.doubts.append(" or ".join(sorted(told)))
     elif told:
         reading.set("profile", told.pop())
     elif reading.has("hex") and reading.family != "lobe-socket":
         reading.set("profile", "hex")
     reading.attributes.pop("side", None) if code in ("T", "IP", "E", "hex") else None
+
+
+def set_profiles(reading: Reading) -> None:
+    """The profiles of all tips of a set; keys of which only sizes in mm or inches are told are for hexagons."""
+    words = {said.word for said in reading.words if said.how != "unread" and not said.negated and not said.aside}
+    told = {PROFILES[word] for word in words if word in PROFILES}
+    if {"external"} <= words and "T" in told and reading.family != "key-set":
+        told = told - {"T"} | {"E"}
+    sizes = [part for name in ("tips", "tip") for part in reading.attributes.get(name, "").split("; ") if part]
+    told |= {part.split(" ")[0].rstrip("0123456789.") for part in sizes}
+    if not told and reading.family == "key-set" and "dims" in reading.attributes:
+        told = {"hex"}
+    if "ph" in {said.text for said in reading.words}:
+        told |= {"PH"}
+    if told:
+        reading.attributes["profile"] = " x ".join(sorted(told))
 
 
 def tip_shape(reading: Reading) -> None:
@@ -161,6 +180,8 @@ def bit_set(reading: Reading) -> None:
         if token.kind == "num" and not token.used and _shank_size(token) and {"shank", "shk", "hex shank"} & set(after):
             token.used = True
             reading.set("shank", Length(number(token.values[0]), token.unit or "in").text)
+    if reading.family == "bit-socket-set":
+        lone_square(reading)
     any_numbers(reading)
 
 
@@ -464,7 +485,9 @@ def _one_gender(reading: Reading, squares: list[Token], gender: str) -> list[str
     """Only one end is named: that of the number that the word stands nearest to."""
     word = next(place for place, token in enumerate(reading.tokens) if token.text in _ENDS or token.gender)
     places = [next(place for place, token in enumerate(reading.tokens) if token is one) for one in squares]
-    return [gender, ""] if abs(places[0] - word) <= abs(places[1] - word) else ["", gender]
+    parted = any(token.kind in ("stop", "end") for token in reading.tokens[places[0] + 1 : word])
+    first = abs(places[0] - word) - abs(places[1] - word) < (0 if parted else 1)
+    return [gender, ""] if first else ["", gender]
 
 
 def torque(reading: Reading) -> None:

@@ -97,7 +97,26 @@ STUCK = [
     (re.compile(r"\b(?:sq|square)(?:[ -](?:drive|recess|head|tip))? ?(?:#|no\.? ?)([0-4])\b"), r" robertson \1 "),
     (re.compile(r"\b(e\d{1,2}) ?[x/] ?(?=e\d)"), r"\1 x "),
     (re.compile(r"\b((?:ph|pz|tx?|sl)\d{1,2}) ?/ ?(?=(?:ph|pz|tx?|sl)\d)"), r"\1 x "),  # PH1/PH2
-    (re.compile(r"\b(?:the|a|an) ([a-z]+) one\b"), r"\1"),  # the deep one
+    (
+        re.compile(
+            r"\b(?:the|a|an) (?!(?:number|size|no|nr|class|grade|type|twenty|thirty|forty|fifty)\b)([a-z]+) one\b"
+        ),
+        r"\1",  # the deep one
+    ),
+    (re.compile(r"\bwet[ -]or[ -]dry\b"), "wet and dry"),
+    (re.compile(r"\b(?:four|4)[- ](?:lug|peg|pin)\b"), "fourlug"),
+    (re.compile(r"^((?:[a-z]+ )?masking)$"), r"\1 tape"),
+    (re.compile(r"^wipers\b(?=,? (?:pair|front|rear)|$)"), "wiper blades"),
+    (re.compile(r"\bblue roll\b"), "blue paper roll"),
+    (re.compile(r"\bil(?= (?:tin|can|bottle|jug|btl)\b)"), "1 l"),
+    (
+        re.compile(r"\bfilter cap(?=.*\d ?(?:flutes?|fl|flats?)\b)(?! (?:wrench|wr|spanner|socket|skt|type))"),
+        "filter cap wrench",
+    ),
+    (re.compile(r"\b(filter\b.*\d) ?flats?\b"), r"\1 flutes"),
+    (re.compile(r"(?<= )w/? ?(?=(?:rubber|magnet|ball|case|box|adapt|exten|handle|washer|nut)[a-z]*\b)"), "with "),
+    (re.compile(r"\b(ream\w*.*?)[ ,]+h[6-9]\b"), r"\1"),  # a fit, ISO 286
+    (re.compile(r"\b(compress\w*\b.*)\b(10|12|14|18) ?mm (?=adapt|adptr?)"), r"\1m\2 "),
     (
         re.compile(r"\b(hex|hexagon|pan|round|flat|button|btn|socket|soc|skt|sckt|csk|cheese|truss) ?h(?:ea)?d\b"),
         r"\1 head",
@@ -136,7 +155,10 @@ STUCK = [
     (re.compile(r"\btp(?=,? (?:msk|mskg|mask|insul|ins|elec|dbl|alum|alu|ptfe|duct|cloth|foam)[a-z]*\b)"), "tape"),
     (re.compile(r"\b(washers?|wshrs?|wsr),? flt\b"), r"\1 flat"),
     (re.compile(r"\bf/ ?(?=[a-z]{2})"), "for "),  # F/DRAIN PLUGS
-    (re.compile(r"\bfixed hd\b"), "fixed head"),
+    (re.compile(r"\b(fixed|flx|flex|flexi|flexible|swivel|reversible|hex|hx|flg|flange) hd\b"), r"\1 head"),
+    (re.compile(r"\bthn (?=wll?\b|wall\b)"), "thin "),
+    (re.compile(r"\b(lug|whl|wheel|hex|flg|lck|lock|wng|wing|axl|axle) nts?\b"), r"\1 nut"),
+    (re.compile(r"\b(?:hs|hse|hose) grp\b"), "hose grip"),
     (re.compile(r"\(?\bsign(?:ed)? out\b\)?"), " "),
     (re.compile(r"\b((?:\d|1\d|2[0-2])(?:\.\d)? ?mm) long (?=(?:\w+ )?(?:hex|ball|bit|socket)\b)"), r"\1 , long "),
     (re.compile(r"\babr (?=sheets?\b|paper\b|rolls?\b|discs?\b|belts?\b)"), "abrasive "),
@@ -174,6 +196,7 @@ STUCK = [
         r"\1 mm long",  # L 63
     ),
     (re.compile(r"(?<![/.\d-])\b(\d{2,4}) (?=long\b)(?!.*\b\d{2,4} mm long)"), r"\1 mm "),
+    (re.compile(r"\be[- ]sockets?\b"), " external sixlobe socket "),
     (re.compile(r"\be[- ]profile\b"), " external sixlobe "),
     (re.compile(r"\boutside[- ](?=star|torx|six|hexalob)"), "external "),
     (re.compile(r"\bac ?(?:/|and|\+|&)? ?dc\b|\bdc ?(?:/|and|\+|&)? ?ac\b"), "acdc"),

@@ -33,13 +33,19 @@ def _read(text: str, kind: str) -> Meaning:
 def _complete(part: Meaning, named: list[Meaning], kind: str) -> Meaning:
     """An alternative that leaves out the name or a number has that of the others: "8 or 10 mm socket"."""
     other = next((one for one in named if one is not part), part)
-    if not part.family:
+    bare = not part.family
+    if bare:
         words = " ".join(word.text for word in other.words if word.how in ("name", "corrected"))
         part = read_one(f"{part.text} {words}", kind)._replace(text=part.text)
     own = dict(part.attributes)
-    shared = {name: value for name, value in other.attributes if name not in own and name in ("drive", "size", "depth")}
+    shared = {name: value for name, value in other.attributes if name not in own and (bare or name in _SHARED)}
+    if bare and part.family == other.family:
+        part = part._replace(traits=part.traits | other.traits)
     return part._replace(attributes=tuple(sorted({**shared, **own}.items()))) if part.family == other.family else part
 
+
+# What an alternative that names the thing itself still leaves to the other.
+_SHARED = frozenset({"drive", "size", "depth"})
 
 _FLAMMABLE = re.compile(r"GHS\s?02|\bH22[0-8]", re.IGNORECASE)
 

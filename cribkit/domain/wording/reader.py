@@ -16,6 +16,7 @@ from cribkit.domain.wording.tables import Family, tables
 from cribkit.domain.wording.text import tidy
 
 # Ends of a word that say nothing: sockets, boxes.
+_WET = re.compile(r"\bwet[ -]or[ -]dry\b", re.IGNORECASE)
 _OR = re.compile(r"\s+(?:or|alternatively)\s+|\s*\bor\b\s*")
 
 
@@ -47,13 +48,14 @@ def choose_family(reading: Reading, kind: str) -> None:
     main = reading.main()
     _best_name(reading, kind, main | reading.hints)
     first, known = reading.name, tables().families.get(reading.family)
-    tool = known is not None and known.kind == "tool"
     wider = reading.said() - {
         said.word for said in reading.words if said.besides or (said.aside and said.word in _WEAK)
     }
     if len(main) < len(wider):
         _best_name(reading, kind, wider | reading.hints)
-        if first and (not first < reading.name or (tool and tables().families[reading.family].kind != "tool")):
+        if first and (
+            not first < reading.name or (known is not None and tables().families[reading.family].kind != known.kind)
+        ):
             _best_name(reading, kind, main | reading.hints)
     squares.settle(reading)
 
@@ -146,7 +148,7 @@ def spend_words(reading: Reading) -> None:
                 said.how = "unread"
         elif word in reading.name:
             said.how = "name" if said.how == "known" else said.how
-            if family and family.shape in ("glove", "torque"):
+            if family and family.shape in _NAME_GIVES:
                 shapes.takes_word(reading, said)
             if family and _says_more(reading, family, word):
                 reading.effect(known.effects[word], said)
@@ -166,11 +168,17 @@ def spend_words(reading: Reading) -> None:
 
 def _aside_is_idle(family: Family) -> bool:
     """Whether what a thing is used on says nothing about it: chemicals, tapes and the like, not parts."""
+    if family.shape == "glove":
+        return False  # against frostbite, for acid: what they must stand
     return family.kind == "consumable" and not shapes.placed(family)
 
 
 # Shapes whose names hold words that are attributes too: copper washer, nickel paste, lint-free wipe.
 _NAME_SAYS = frozenset({"seal-washer", "seize", "wipe", "puller"})
+
+
+# Shapes in which a word of the name may be an attribute of their own: bent nose pliers.
+_NAME_GIVES = frozenset({"glove", "torque", "pliers", "circlip"})
 
 
 def _says_more(reading: Reading, family: Family, word: str) -> bool:
@@ -194,4 +202,4 @@ def _names_of(rest: frozenset[str]) -> list[tuple[frozenset[str], str]]:
 
 def alternatives(text: str) -> list[str]:
     """The texts that "or" offers."""
-    return [part for part in _OR.split(text) if part and part.strip()]
+    return [part for part in _OR.split(_WET.sub("wet and dry", text)) if part and part.strip()]

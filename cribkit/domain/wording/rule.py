@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from math import inf
+
 from cribkit.domain.wording.agree import PLASTICS, about, mm_of, same
 from cribkit.domain.wording.meaning import Judgement, Meaning
 from cribkit.domain.wording.tables import Family, Rule, kin, tables
@@ -207,6 +209,8 @@ def _attribute(name: str, value: str, has: str | None, need: Meaning, item: Mean
         return []
     if name == "material" and value == "plastic" and has in PLASTICS and _finer(item) - _finer(need):
         return [f"{has} is a plastic, but it is one of a kind"]
+    if name in ("dims", "graduation") and item.family in ONE_SYSTEM and _inches(value) != _inches(has):
+        return None  # its scale is read in the other system
     if name == "graduation":
         return [] if mm_of(has) <= mm_of(value) else None
     if name == "cat":
@@ -219,8 +223,8 @@ def _attribute(name: str, value: str, has: str | None, need: Meaning, item: Mean
         wanted = _reach_of(value) or value
         if " to " in wanted:  # a part of the scale
             return [] if mm_of(wanted.partition(" to ")[2]) <= mm_of(reach) else None
-        return [] if about(wanted, reach, exact=False) else None
-    return same(name, value, has, exact=name == "dims" and item.kind != "tool" and not _rolled(item))
+        return [] if about(wanted, reach) else None
+    return same(name, value, has, _nominal_from(item) if name == "dims" else 0.0)
 
 
 # No stubby blade is longer, mm. Common practice, no source.
@@ -235,9 +239,34 @@ def _finer(meaning: Meaning) -> set[str]:
 METERS = frozenset({"clamp-meter", "multimeter"})
 
 
-def _rolled(item: Meaning) -> bool:
-    """Whether an item comes by nominal widths: tapes and abrasive rolls, 1 in or 25 mm."""
-    return item.family.endswith("tape") or item.family == "sandpaper"
+def _nominal_from(item: Meaning) -> float:
+    """From how many mm on a measure in inches stands for one in mm.
+
+    Widths of tapes, scrapers and brushes are nominal (1 in, 25 mm). Of tools overall lengths are (8 in, 200 mm), while
+    what works on something, as a punch or a fork does, is told exactly: 5/16 in is not 8 mm. Common practice.
+    """
+    if item.family.endswith("tape") or item.family in NOMINAL_WIDTHS:
+        return 0.0
+    if item.kind != "tool" or item.family in FITS_EXACTLY:
+        return inf
+    return SHORTEST_LENGTH
+
+
+NOMINAL_WIDTHS = frozenset({"sandpaper", "scraper", "plastic-scraper", "wire-brush", "brass-brush", "paint-brush"})
+# Told by the size that fits, however large.
+FITS_EXACTLY = frozenset(
+    {"reamer", "hole-saw", "seal-driver", "hook-wrench", "pin-wrench", "hub-socket", "bearing-puller"}
+)
+# No tool is called by an overall length of less, mm. Common practice, no source.
+SHORTEST_LENGTH = 50.0
+
+
+# Measuring tools with a scale in one system only.
+ONE_SYSTEM = frozenset({"micrometer", "inside-micrometer", "depth-micrometer", "dial-gauge"})
+
+
+def _inches(measure: str) -> bool:
+    return measure.endswith(" in")
 
 
 # Measuring tools that are called by the end of their scale: a 150 mm caliper reads 0-150 mm. Common practice.
@@ -270,6 +299,9 @@ def implied(name: str, item: Meaning) -> str | None:
     attributes = dict(item.attributes)
     if name == "material" and "bolt_grade" in attributes:
         return "steel"
+    if name == "system":
+        sized = f"{attributes.get('size', '')} {attributes.get('tip', '')} {attributes.get('thread', '')}".split()
+        return "inch" if "in" in sized else "metric" if sized and ("mm" in sized or sized[0][:1] == "M") else None
     return IMPLIED.get((item.family, name)) or kin().implied(item.family, name)
 
 
@@ -281,6 +313,8 @@ def _traits(need: Meaning, item: Meaning) -> list[str] | None:
     if any(f"not-{trait}" in need.traits for trait in item.traits):
         return None
     if any(f"not-{name}={value}" in need.traits for name, value in item.attributes):
+        return None
+    if "straight" in need.traits and item.traits & {"offset", "bent"}:
         return None
     denied = {trait.removeprefix("not-") for trait in item.traits if trait.startswith("not-")}
     if denied & (need.traits | {f"{name}={value}" for name, value in need.attributes}):

@@ -22,6 +22,7 @@ from cribkit.domain.wording.handtools import (
     multiplier,
     profile,
     screwdriver,
+    set_profiles,
     socket,
     socket_set,
     tip_shape,
@@ -284,14 +285,24 @@ def finish(reading: Reading) -> None:
         reading.doubts.append("two drives")
     _depth(reading, shape)
     _own_sense(reading, shape)
-    if shape in TIPPED and shape != "set-bit":
+    if shape == "set-bit":
+        set_profiles(reading)
+    elif shape in TIPPED:
         profile(reading)
+    if reading.family in _SETS_OF:
+        _set_of(reading)
     if reading.family == "bit-set" and reading.attributes.get("dims") == USUAL_SHANK:
         del reading.attributes["dims"]
     if reading.family in _TWO_SYSTEMS or (shape.startswith("set") and reading.kind == "tool"):
         _system(reading)
     else:
         system = reading.attributes.pop("system", None)
+        if (
+            system in ("metric", "inch")
+            and shape in _SYSTEMED
+            and not {"size", "tip", "thread"} & reading.attributes.keys()
+        ):
+            reading.attributes["system"] = system
         if system == "whitworth" and "size" in reading.attributes:
             reading.traits.add("whitworth")
     if shape == "glove" and reading.attributes.get("cut_level", "").isalpha():  # A to F of EN 388 (from memory)
@@ -318,6 +329,48 @@ def finish(reading: Reading) -> None:
     if reading.kind == "consumable":
         packing(reading)
     _counts(reading)
+
+
+# Families of sets that differ in what they are sets of, by the words for it.
+_SETS_OF = {
+    "wrench-set": frozenset(
+        {
+            "combination",
+            "flarenut",
+            "openend",
+            "ringend",
+            "crowfoot",
+            "ratcheting",
+            "ratchet",
+            "adjustable",
+            "hook",
+            "offset",
+        }
+    ),
+    "pliers-set": frozenset({"circlip", "locking", "combination", "needle", "long", "hoseclamp", "ear", "waterpump"}),
+    "tap-set": frozenset({"tap", "die", "restorer"}),
+    "puller-set": frozenset({"bearing", "gear", "hub", "seal", "slide", "steering", "blind", "pulley"}),
+    "punch-set": frozenset(
+        {"pin", "rollpin", "parallel", "centre", "taper", "drift", "brass", "chisel", "hollow", "letter"}
+    ),
+}
+
+
+def _set_of(reading: Reading) -> None:
+    """What a set is a set of: flare-nut spanners, dies."""
+    words = {said.word for said in reading.words if not said.negated and not said.aside}
+    found = words & _SETS_OF[reading.family]
+    if "combination" in found:
+        found -= {"openend", "ringend"}
+    if "ratchet" in found:
+        found = found - {"ratchet"} | {"ratcheting"}
+    if found & {"rollpin", "parallel"}:
+        found = found - {"rollpin", "parallel"} | {"pin"}
+    if found:
+        reading.attributes["set_of"] = " ".join(sorted(found))
+        for said in reading.words:
+            if said.word in found and said.how == "unread":
+                said.how, said.used = "attribute", True
 
 
 # From this length on a bit socket or a bit is called long, mm. Common practice, no source.
@@ -379,6 +432,13 @@ def _own_sense(reading: Reading, shape: str) -> None:
         reading.use("od")
     if shape == "torque" and reading.attributes.get("mechanism") == "non-graduated":
         reading.doubts = [doubt for doubt in reading.doubts if doubt != "mechanism preset"]
+    if reading.family == "ratcheting-wrench" and " x " in reading.attributes.get("size", ""):
+        reading.attributes.setdefault("ends_of", "ring")
+    if (
+        reading.family == "rivet" and "dims" in reading.attributes
+    ):  # the thickness that it grips is no measure of its own
+        own = [part for part in reading.attributes["dims"].split("; ") if " to " not in part]
+        reading.attributes["dims"] = "; ".join(own)
     if shape == "torque" and _set_to(reading):
         reading.traits.discard("set")
     if shape == "clamp":
@@ -457,8 +517,11 @@ def _system(reading: Reading) -> None:
         reading.set("system", "metric" if units == {"mm"} else "inch")
 
 
+# Told by a size in one system or the other; a need may say which and leave the size open.
+_SYSTEMED = frozenset({"key", "socket", "bit-socket", "bit", "wrench", "wrench2", "bolt", "nut", "tap"})
+
 # Gauges that are made for one system or the other.
-_TWO_SYSTEMS = frozenset({"feeler-gauge", "thread-gauge"})
+_TWO_SYSTEMS = frozenset({"o-ring-set", "feeler-gauge", "thread-gauge"})
 
 
 def _strength(reading: Reading) -> None:

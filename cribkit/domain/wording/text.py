@@ -100,6 +100,7 @@ _UNMARKED = re.compile(
     r"(?<!ends )(?:is )?(?:not|un) ?-?"
     r"(?:marked|stated|noted|given|known|legible|readable|recorded|specified|labelled|shown)\b\)?"
     r"|\(?\b(?:no|without) (?:marking|label|mark|size mark)s?\b\)?"
+    r"|\((?:the )?label [^()]*(?:gone|missing|torn|worn|faded|off|illegible)\)"
 )
 # Where a thing lies and how it is marked: notes of the crib, no part of its name.
 _NOTES = re.compile(
@@ -146,6 +147,7 @@ def _pair(found: re.Match[str]) -> str:
 
 _AND_PART = re.compile(r"\b([1-9]) and (?=\d{1,2}/\d{1,2}\b)")
 _AW = re.compile(r"\baw[- ]?(?=\d\d\b)")  # AW46: hydraulic oil against wear
+_YARDS = re.compile(r"\b(\d{1,3}) ?(?:yds?|yards?)\b")
 _BY = re.compile(r"(?<=\d) by (?=\d|\.\d)")
 _MIXED_PITCH = re.compile(r"\b(m\d{1,2}) x 1 1/(2|4)\b(?!\d)|\b(m\d{1,2}) x 1 3/4\b")
 _THOU = re.compile(r"(\d+(?:\.\d+)?|\d+ 1/2|\d+-1/2) ?(?:thou|thousandths?)\b(?: of an inch)?")
@@ -154,6 +156,7 @@ _RANGED_THOU = re.compile(r"(\d+(?:\.\d+)?) ?(-|to) ?(?=\d+(?:\.\d+)? ?(?:thou|t
 
 def _joined(text: str) -> str:
     """Numbers in digits that belong together: 200 by 4.8, M10 by 1 1/2, 25 thou."""
+    text = _YARDS.sub(lambda m: f"{float(m[1]) * 0.9144:.0f} m", text)
     text = _BY.sub(" x ", text)
     text = _AND_PART.sub(r"\1 ", text)
     text = _AW.sub("hydraulic ", text)

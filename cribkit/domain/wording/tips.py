@@ -156,6 +156,10 @@ def _numbered(reading: Reading, prefix: str) -> str:
         return ""
     if token := reading.take("numbered"):
         return token.values[0]
+    for group in reading.numbers():  # "Phillips 1 x 75": the tip and the blade's length
+        if group.relation == "by" and len(group.tokens) == 2 and group.tokens[0].values[0] in _CROSS and prefix != "TS":
+            group.tokens[0].used = True
+            return group.tokens[0].values[0]
     bare = _bare(reading, T_SIZES if prefix == "TS" else frozenset("01234"))
     if bare:
         bare.use()

@@ -1,0 +1,131 @@
+"""Needs of one crib against the items of another: what a word or a number less can do.
+
+Each pair was once a wrong match, or a right one that was missed. The verdicts are common practice, no source.
+"""
+
+from tests.wording.pairs import over, verdict_on
+
+# A recess or a profile that the need names without a size.
+PROFILES = [
+    ("Phillips bit", "T27 bit", "none"),
+    ("Phillips bit", "PH2 bit", "match"),
+    ("Phillips screwdriver", "PZ2 screwdriver", "none"),
+    ("triple square bit", "T30 bit", "none"),
+    ("JIS cross bit for the carb screws", "T27 star insert bit, 1/4 hex shank, 25 mm", "none"),
+    ("Phillips bit socket", "T30 bit socket 3/8 dr", "none"),
+    ("offset screwdriver with a number one Phillips end", "SCREWDRIVER, OFFSET, FLAT TIP 8 MM AND PH2", "none"),
+    ("imperial hex keys on a ring", "hex key 10 mm", "none"),
+    ("metric hex key", "hex key 3/16", "none"),
+]
+
+# What a set is a set of.
+SETS = [
+    ("hex key set", "six-lobe key set", "none"),
+    ("hex key set metric", "hex key set 1.5-10 mm", "match"),
+    ("star key set", "hex key set 1.5-10", "none"),
+    ("star bit socket set", "hex bit socket set 3/8 dr", "none"),
+    ("Phillips bit set", "star bit set", "none"),
+    ("T-handle hex key set", "hex key set", "none"),
+    ("screwdriver set, star", "screwdriver set slotted and Phillips", "none"),
+    ("combination spanner set metric", "open end spanner set metric", "none"),
+    ("flare nut spanner set", "combination spanner set", "none"),
+    ("wrench set metric", "flare nut wrench set metric", "review"),
+    ("tap and die set metric", "tap set metric", "none"),
+    ("pliers set", "circlip pliers set", "review"),
+    ("circlip pliers set", "pliers set", "review"),
+    ("pin punch set", "centre punch set", "none"),
+    ("O-ring assortment metric", "O-ring assortment inch", "none"),
+    ("10 mm ratcheting combination spanner", "Double-ring ratchet spanner 8x10, straight", "none"),
+]
+
+# Working sizes are exact, overall lengths nominal.
+SIZES = [
+    ("reamer 8 mm", "reamer 5/16", "none"),
+    ("pin punch 8 mm", "pin punch 5/16", "none"),
+    ("11/16 pickle fork", "ball joint fork, wedge, 18 mm", "none"),
+    ("seal driver 50 mm", "seal driver 2 in", "none"),
+    ("0-25 mm micrometer", "MIKE OUTSIDE 0-1 IN .0001", "none"),
+    ("dial gauge, 10 mm travel", "dial indicator 0-1 in .001 grad", "none"),
+    ("pipe wrench 600 mm", "pipe wrench 24 in", "match"),
+    ("gasket scraper 25 mm", "gasket scraper 1 in", "match"),
+    ("4.8 pop rivets", "Blind rivet, structural, 6.4, grip 2-11", "none"),
+    ("reamer 8 mm", "REAMER 8MM H7", "match"),
+]
+
+# One word makes another thing.
+WORDS = [
+    ("straight long nose pliers", "bent nose pliers 160 mm", "none"),
+    ("Ring spanner 10 x 11, straight", "ring spanner 10x11mm offset", "none"),
+    ("M8 x 25 hex bolt", "M8x25 hex socket cap screw A2 stainless", "none"),
+    ("combination pliers", "fencing pliers 10 in", "none"),
+    ("mechanics gloves L", "cut level E work gloves size 9 pr", "review"),
+    ("gloves against refrigerant frostbite", "Gloves, latex, disposable, large, box of 100", "review"),
+    ("hex shank to 1/4 square drive adapter", "hex shank quarter inch, male square 3/8, for power driver", "none"),
+    ("P120 abrasive paper", "emery cloth roll, 25 mm x 50 m, 120 grit", "none"),
+    ("emery cloth P240", "wet and dry paper P240 sheets", "none"),
+    ("gasket paper", "MATERIAL, GASKET, CORK, 3 MM SHEET", "none"),
+    ("Swap the cotter pin; don't reuse the old", "Cotter pin extractor, hook/handle", "none"),
+    ("torque stick 110 Nm", "torque wrench 20-110 Nm", "none"),
+    ("lithium EP2 grease", "lithium grease NLGI 2", "review"),
+    ("copper-plated lock nuts for the turbo, M8", "dome nut brass M8", "none"),
+    ("four-lug socket for the groove nut on the hub", "IMPCT SCKT 1DR 41MM 6PT DP, LUG NTS, STL WHLS", "none"),
+]
+
+# What stands beside "or" holds for both.
+CHOICES = [
+    ("320 grit wet or dry sandpaper sheets", "ABR SHEET WET/DRY P240", "none"),
+    ("320 grit wet or dry sandpaper sheets", "WET OR DRY PAPER P320", "match"),
+    ("black or grey RTV, sensor-safe", "RTV black", "review"),
+    ("5 or 6 mm hex key, ball end, long arm", "hex key 5 mm", "none"),
+    ("8 or 10 mm socket, 1/4 drive, deep", "8 mm socket 1/4 dr", "none"),
+    ("8 or 10 mm socket, 1/4 drive, deep", "10 mm deep socket 1/4 dr", "match"),
+]
+
+# Ways of writing one thing.
+WRITTEN = [
+    ('2" masking tape', "TAPE, MASKING, 2 IN. X 55 YD", "match"),
+    ("acetone", "ACETONE IL TIN", "match"),
+    ("filter cap 74 mm 15 flutes", "filter cap wrench 74 mm, 15 flutes, 3/8 drive", "match"),
+    ("oil filter cap wrench, 74 mm, 15 flats", "Wrench, oil filter, cap type, 74 mm, 15 flute, 3/8 in drive", "match"),
+    ("spark plug socket 5/8 in, rubber insert", "5/8 in spark plug socket 3/8 dr w rubber insert", "match"),
+    ("green conventional antifreeze concentrate", "green IAT antifreeze concentrate 5L", "match"),
+    ("red rubber grease", "red rubber grease (brake seals)", "match"),
+    ("No. 1 Phillips screwdriver", "screwdriver phillips 1 x 75", "match"),
+    ("petrol compression tester M14", "COMPRESSON TESTER PETROL M14 ADPT", "match"),
+    ("petrol compression tester M14", "compression tester petrol, with 14 mm adaptor, 0-20 bar", "match"),
+    ("brake cleaner", "brake cleaner five litre can for the pump sprayers", "match"),
+    ("brake cleaner", "brake and parts cleaner, 5 L can (label half gone)", "match"),
+    ("solvent degreaser", "DEGREASER SOLVENT 20L", "match"),
+    ("blue paper roll", "TOWEL, SHOP, PAPER, BLUE, ROLL", "match"),
+    ("17 mm combination spanner", "combination spanner, 17 mm, 12 pt ring", "match"),
+]
+
+
+@over(PROFILES)
+def test_profiles(need: str, item: str, verdict: str) -> None:
+    assert verdict_on(need, item) == verdict
+
+
+@over(SETS)
+def test_sets(need: str, item: str, verdict: str) -> None:
+    assert verdict_on(need, item) == verdict
+
+
+@over(SIZES)
+def test_sizes(need: str, item: str, verdict: str) -> None:
+    assert verdict_on(need, item) == verdict
+
+
+@over(WORDS)
+def test_words(need: str, item: str, verdict: str) -> None:
+    assert verdict_on(need, item) == verdict
+
+
+@over(CHOICES)
+def test_choices(need: str, item: str, verdict: str) -> None:
+    assert verdict_on(need, item) == verdict
+
+
+@over(WRITTEN)
+def test_written(need: str, item: str, verdict: str) -> None:
+    assert verdict_on(need, item) == verdict
