@@ -175,6 +175,14 @@ OTHERS = (
     "seventeenth",
     "eighteenth",
     "nineteenth",
+    "twentieth",
+    "twentyfirst",
+    "twentysecond",
+    "twentythird",
+    "twentyfourth",
+    "twentyfifth",
+    "twentysixth",
+    "twentyseventh",
 )
 
 

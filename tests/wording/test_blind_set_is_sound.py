@@ -47,6 +47,14 @@ LEAST = {
     "seventeenth": (200, 10, 60, 370),
     "eighteenth": (200, 10, 60, 370),
     "nineteenth": (200, 10, 60, 370),
+    "twentieth": (200, 10, 60, 370),
+    "twentyfirst": (200, 10, 60, 370),
+    "twentysecond": (200, 10, 60, 370),
+    "twentythird": (200, 10, 60, 370),
+    "twentyfourth": (200, 10, 60, 370),
+    "twentyfifth": (200, 10, 60, 370),
+    "twentysixth": (200, 10, 60, 370),
+    "twentyseventh": (200, 10, 60, 370),
 }
 # The one class of one set whose needs are all met, or to be confirmed.
 ALL_FOUND = {("nineteenth", "threadlockers")}

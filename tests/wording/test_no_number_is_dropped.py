@@ -17,7 +17,8 @@ OTHER = {"1/2": "3/8", "3/8": "1/2", "1/4": "3/8", "5/8": "7/16"}
 
 # How many, how much is in a container, or said twice: what a match does not hang on.
 HOW_MANY = re.compile(
-    r"^[1-9] (?:off |new |copper |cable |litres of )|\((?:2|4)\)$|QTY 4|1 EA$|\d ?(?:mL|L|g cartridge)(?: bottle)?$",
+    r"^[1-9] (?:off |new |copper |cable |litres of )|\((?:2|4)\)$|QTY 4|1 EA$|"
+    r"\d ?(?:mL|L|qt|g cartridge|oz cartridge)(?: bottle)?$|\d ?(?:mL|L) of ",
     re.IGNORECASE,
 )
 CLASSED = re.compile(r"gloves,? class 0+,? (?:1000|500) v", re.IGNORECASE)  # the class says it, EN 60903 (from memory)
@@ -32,6 +33,12 @@ ALLOWED = {
     "insulating gloves class 2, 17 kV": "the class says it, EN 60903 (from memory)",
     "insulating rubber gloves, class 00, 500 V": "the class says it, EN 60903 (from memory)",
     "two inch by six foot eye and eye web sling rated 6000 lb": "one pound more in 6000 is rounded away",
+    "Turn the head bolts a further 90 degrees with a 1/2 drive torque angle gauge.": "it measures any angle",
+    "Lay a 3 mm bead of black sensor-safe RTV on the sump flange.": "the bead",
+    "Pump the cooling system up to 15 psi with the pressure tester": "what is done, not what the tester reads to",
+    "10 mm open-end spanner, insulated to 1000 V": "what insulated tools are made for, IEC 60900 (from memory)",
+    "Tighten to 90 Nm with a click torque wrench, half inch drive, range 40 to 200 Nm": "it lies in the stated range",
+    "brake fluid tester for DOT 4": "what it tests",
     "Tighten a further 90 degrees with an angle gauge, 1/2 drive": "an angle gauge measures any angle",
 }
 

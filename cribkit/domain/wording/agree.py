@@ -33,7 +33,7 @@ def same(name: str, asked: str, has: str, nominal_from: float = 0.0) -> list[str
         return [] if set(asked.split(" x ")) <= set(has.split(" x ")) else None
     if name in ("tip", "profile") and " x " in has:
         return [] if set(asked.split(" x ")) <= set(has.split(" x ")) else None
-    if name == "set_of":
+    if name in ("set_of", "wick_strength"):
         return [] if set(asked.split()) <= set(has.split()) else None
     if name == "side" and has == "both":
         return []

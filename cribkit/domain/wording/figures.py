@@ -71,6 +71,8 @@ def dims(reading: Reading) -> None:
     inches = any(said.word in ("inch", "imperial") for said in reading.words)
     for group in reading.numbers():
         lengths = group.lengths()
+        if _all_inches(group):
+            lengths = [Length(length.value, "in") for length in lengths]
         if inches and not any(token.unit for token in group.tokens) and group.relation == "range":
             lengths = [Length(length.value, "in") for length in lengths]
         if (
@@ -94,6 +96,21 @@ def dims(reading: Reading) -> None:
         found.add(f"{bare.tokens[0].values[0]} mm")
     if found:
         reading.set("dims", "; ".join(sorted(found)))
+
+
+LARGEST_INCHES = 14  # of a disc or wheel told in inches
+
+
+def _all_inches(group: Group) -> bool:
+    """ "3 x 1/16 x 3/8": no unit, and fractions beside a small whole number."""
+    tokens = group.tokens
+    return (
+        group.relation == "by"
+        and len(tokens) > 1
+        and not any(token.unit for token in tokens)
+        and any("/" in token.text for token in tokens)
+        and all("/" in token.text or float(number(token.values[0])) <= LARGEST_INCHES for token in tokens)
+    )
 
 
 SMALLEST_BARE = 15  # a bare number below it may be how many
@@ -121,6 +138,26 @@ _POLED = frozenset({"trailer-tester", "breakout-box", "trailer-socket", "trailer
 _POLES = re.compile(r"\b(\d{1,2})[ -]?(?:pins?|p|poles?|ways?|cores?)\b")
 
 
+_AWG = re.compile(
+    r"\b(\d{1,2})(?: ?(?:-|to|thru) ?(\d{1,2}))? ?(?:awg|gauge|ga)\b|\bawg ?(\d{1,2})(?: ?(?:-|to|thru) ?(\d{1,2}))?\b"
+)
+
+
+def _wire_gauge(reading: Reading) -> None:
+    """Wire by its gauge, AWG (ASTM B258): the thicker the lower the number."""
+    found = _AWG.search(tidy(reading.text))
+    if found is None:
+        return
+    ends = sorted(int(number) for number in found.groups() if number)
+    reading.set("area", f"{ends[0]} - {ends[-1]} awg")
+    for token in reading.tokens:
+        if token.kind in ("num", "mixed", "numbered", "tip") and token.text.strip() in map(str, ends):
+            token.used = True
+    for said in reading.words:
+        if said.text in ("awg", "gauge", "ga"):
+            said.used, said.how = True, "known"
+
+
 def any_numbers(reading: Reading) -> None:
     """Measures and ratings of any kind."""
     if reading.family in _POLED:
@@ -134,6 +171,7 @@ def any_numbers(reading: Reading) -> None:
             token.used = token.used or (token.kind in ("num", "mixed") and token.text.strip() == found[1])
     if reading.family in _WIRED:
         figure(reading, "area", AREA)
+        _wire_gauge(reading)
     points(reading)
     dims(reading)
     thread_token = reading.take("thread")

@@ -23,6 +23,27 @@ _DAB = re.compile(
 _STEP = re.compile(
     r"^\s*(?:please |then |now |next,? |first,? |finally,? |step \d+[.:)]? |\d{1,2}[.)] (?=[a-z]))+", re.I
 )
+_AND_REPLACE = re.compile(r"^\s*r ?(?:&|and|/|\+) ?r:? (?=\S)", re.I)  # remove and replace
+# What stands ready under a load: "Support the van on 6 t axle stands".
+_ON = re.compile(
+    rf"^(?P<done>.*?\S) (?:on|onto|with|from) (?P<thing>{_ARTICLE}(?:[^,;:]*? )?"
+    r"(?:stands?|ramps?|hoist|crane|jack|trestles?|lift|dolly|dollies|chocks?|slings?|support beam)\b.*)$",
+    re.I,
+)
+# A hole of a size is drilled with a drill of that size.
+_HOLE = re.compile(
+    r"^(?P<verb>drill|ream|tap|countersink)(?: out)? (?P<done>.*?)\b(?:to |at )?"
+    r"(?P<size>m\d[\w. x]*|\d[\d./-]*(?: ?mm| ?in)?)"
+    r"(?P<rest>(?: (?:for|before) .*)?)$",
+    re.I,
+)
+_HOLE_TOOLS = {"drill": "drill bit", "ream": "reamer", "tap": "tap", "countersink": "countersink"}
+# The tool comes last: "Loosen the lock nut, 17 mm combination spanner".
+_LAST = re.compile(
+    r"^(?P<done>[^,;:\d]+)[,;:] (?P<thing>(?:\S+ ){0,6}\S*"
+    r"(?:wrench|spanner|socket|skt|key|driver|screwdriver|pliers|puller|bit|ratchet|bar)\b.*)$",
+    re.I,
+)
 _REASON = re.compile(r",? (?:there(?:'s| is| are)|because|since the|so (?:that|the|it|they|you)) (?:no )?(.*)$", re.I)
 _TAKE = re.compile(
     rf"^(?:(?:for|at|on|to) (?P<done>[^,;:]+?),? (?:take|use|you need|you will need|we need|needs?|fetch|get)|"
@@ -39,7 +60,8 @@ _TORQUE = re.compile(
     re.I,
 )
 _ONTO = re.compile(
-    r" (?:to(?: [a-z]+)?|on|onto|into|over|around|round|between|under|behind|in) (?=(?:the|each|all|both|every|its) )",
+    r" (?:to(?: [a-z]+)?|on|onto|into|over|around|round|between|under|behind|in|at) "
+    r"(?=(?:the|each|all|both|every|its) )",
     re.I,
 )
 
@@ -52,6 +74,7 @@ def _words(name: str) -> frozenset[str]:
 def called_for(text: str) -> str:
     """The text with the thing that it calls for in front; a text that is no instruction stays as it is."""
     bare = _REASON.sub(r", for \1", _STEP.sub("", text.strip()).rstrip(" ."))
+    bare = _AND_REPLACE.sub("Replace ", bare)
     if found := _TAKE.match(bare):
         return _turned(found["thing"], found["done"] or found["what"])
     if found := _TORQUE.match(bare):
@@ -64,7 +87,21 @@ def called_for(text: str) -> str:
         return text
     if not begins:
         return bare if bare != text.strip().rstrip(" .") else text
-    return _with(bare, begins) or _object(bare, begins)
+    if (found := _HOLE.match(bare)) and not re.search(r"\b(?:with|using|by means of)\b", bare, re.I):
+        return f"{_HOLE_TOOLS[found['verb'].lower()]} {found['size']}"
+    return _with(bare, begins) or _on(bare, begins) or _last(bare, begins) or _object(bare, begins)
+
+
+def _on(text: str, begins: str) -> str:
+    """What a load is set on."""
+    found = _ON.match(text[len(begins) :])
+    return re.sub(rf"^{_ARTICLE}", "", found["thing"], flags=re.I) if found else ""
+
+
+def _last(text: str, begins: str) -> str:
+    """ "Loosen the lock nut, 17 mm combination spanner": the tool comes last."""
+    found = _LAST.match(text[len(begins) :].strip())
+    return _turned(found["thing"], found["done"]) if found else ""
 
 
 def verb(text: str) -> str:
@@ -77,10 +114,20 @@ def verb(text: str) -> str:
     third = rest.split(" ")[1].lower() if follows == "and" and " " in rest else ""
     if third in _words("verbs") | _words("perhaps") and word in _words("verbs") | _words("perhaps"):
         return f"{first} {follows} {third}"  # fill and bleed
-    told = word in _words("verbs") or (word in _words("perhaps") and follows in _words("objects"))
+    told = word in _words("verbs") or (
+        word in _words("perhaps") and (follows in _words("objects") or (word in _words("led") and _led(rest)))
+    )
     if told or (word.isalpha() and follows in _words("articles") and word not in _words("no_verbs")):
         return f"{first} {follows}" if follows in ("up", "down", "off", "out", "in", "back", "on", "over") else first
     return ""
+
+
+_TOOL_LED = re.compile(r"^[a-z -]+ (?:with|using) (?:an?|the) ", re.I)
+
+
+def _led(rest: str) -> bool:
+    """ "Check rotor runout with a dial indicator": no name of a thing goes on so."""
+    return _TOOL_LED.match(rest) is not None
 
 
 # What a thing is "coated with" is not what it is done with.
@@ -101,7 +148,7 @@ def _with(text: str, begins: str) -> str:
 _NEXT = re.compile(
     r",? (?:and "
     r"(?=(?:look|check|wait|watch|wipe|leave|see|then|hold|let|keep|turn|pull|push|lift|tap|do|remove|fit|clean)\b)"
-    r"|(?:before|until|while|as|once|when) (?=(?:you|it|the|they|fitting|refitting|removing|assembly)\b))(.*)$",
+    r"|(?:before|until|while|as|once|when) (?=(?:you|it|the|they|[a-z]+ing|assembly)\b))(.*)$",
     re.I,
 )
 

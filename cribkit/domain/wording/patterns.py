@@ -104,6 +104,53 @@ STUCK = [
         r"\1",  # the deep one
     ),
     (re.compile(r"\bwet[ -]or[ -]dry\b"), "wet and dry"),
+    (re.compile(r"\bbattery(?= impact| ratchet| drill| driver| gun)"), "cordless"),
+    (re.compile(r"\bon (?:the|a) (?:torque )?(?:tester|test bench|analyser)$"), ""),
+    (re.compile(r"(?<=\()(?:taper|square|gearbox|drain|filler|sump|level)(?: head(?:ed)?)? plugs?(?=\))"), " "),
+    (re.compile(r"\bnuts?\b(.*)\bpln\b|\bpln\b(?=.*\bnut)"), r"plain nut\1"),
+    (re.compile(r"\b(?:triple|trpl|tri)[ -]sq(?:r|uare)?\b"), "triplesquare"),
+    (re.compile(r"\bsae (?=\d{1,2}[- ]?(?:pt|point|pc|piece))"), "inch "),
+    (re.compile(r"(?<=[\d\"]) ?thru ?(?=\d)"), " to "),
+    (
+        re.compile(r"\b(?:at )?(?:one|each|either|the other|other) end\b|(?<=\d mm) the other$"),
+        " ",
+    ),  # a spanner, 16 mm one end
+    (re.compile(r"(?<=\d ) ?bl\b(?=$|,| )|(?<=\d)bl\b"), " blades"),
+    (re.compile(r"\((?:\+ ?|with |and |has )?(?:a )?spare [^()]*\)"), " "),
+    (re.compile(r"\((?:it )?(?:lives|kept|stored|hangs|hung|stays|belongs|sits|stands|keep|lies) [^()]*\)"), " "),
+    (re.compile(r",? (?:the )?(?:one|ones) (?:you|we|that|which|they)\b.*$"), " "),  # the one you hit
+    (
+        re.compile(
+            r"\bnot (?:for use |to be used |for )?(?:near|on|around|with|by) (?:any |oxygen |lambda )?sensors?\b"
+        ),
+        "not sensor safe",
+    ),
+    (
+        re.compile(
+            r"\b(rubber|plastic|paint|sensor|metal) ?(?:and|/|,|\+) ?(rubber|plastic|paint|sensor|metal)[ -]safe\b"
+        ),
+        r"\1 safe \2 safe",
+    ),
+    (re.compile(r"\bd/e\b"), "double ended"),
+    (re.compile(r"\b(tr\d{1,2})x(?=\d)"), r"\1 x "),  # TR10X80MM
+    (re.compile(r"(?<=/\d-\d\d )n([cf])\b|(?<=/\d\d-\d\d )n([cf])\b"), r"un\1\2"),  # NC, NF
+    (re.compile(r"\bin thou(?:sandths?)?\b"), "inch"),
+    (re.compile(r"\bin 0?\.\d+ ?mm (?:steps|increments)\b"), " "),
+    (re.compile(r"\bhalf a (?:mil|millimetre|millimeter|mm)\b"), "0.5 mm"),
+    (re.compile(r"\b(\d{1,2}) ?mm (sq(?:uare)?(?: drive| dr)?) ?\((?=\d/\d)"), r"\2 ("),  # 10 mm square drive (3/8 in)
+    (
+        re.compile(r"(?<!one )(?<!three )(?<!five )(?<!seven )(?<!\d )(?<!an )\beighth by (?=(?:an )?inch|one|two|\d)"),
+        "1/8 x ",
+    ),
+    (re.compile(r"(?<=x )inch and (?=a )"), "an inch and "),
+    (re.compile(r"\b(?:the )?(bendy|bent|long|short|stubby|deep|thin|small|big|straight) ones\b"), r"\1"),
+    (re.compile(r"\b(?:to be )?set (?:to|at) (?=\d)"), "for "),
+    (re.compile(r"\bto set (?=\d)"), "for "),
+    (re.compile(r",? one per (?:port|cylinder|side|bolt|hole)\b"), ""),
+    (re.compile(r"\bpower sockets?\b"), "impact socket"),
+    (re.compile(r"\bred[- ]brown(?: \(maroon\))?"), "maroon"),
+    (re.compile(r"\bph ?(?:no\.?|nr|number|#) ?(?=[0-4]\b)"), "ph"),
+    (re.compile(r"\bpz ?(?:no\.?|nr|number|#) ?(?=[0-4]\b)"), "pz"),
     (re.compile(r"\b(?:four|4)[- ](?:lug|peg|pin)\b"), "fourlug"),
     (re.compile(r"^((?:[a-z]+ )?masking)$"), r"\1 tape"),
     (re.compile(r"^wipers\b(?=,? (?:pair|front|rear)|$)"), "wiper blades"),
@@ -191,7 +238,8 @@ STUCK = [
     (re.compile(r"\bip ?(?:[45]4|6[5-9]|x[4-8])\b"), " "),  # how far it is sealed, IEC 60529: no number of a lobe
     (
         re.compile(
-            r"(?<=[\d,a-z] )(?:l\.?|length:?) ?=? ?(\d{2,4})(?: ?mm\b)?(?![\w.]| ?(?:pcs?|pk|ml|g|off|box|pairs?)\b)"
+            r"(?<=[\d,a-z] )(?<!blk )(?<!blu )(?<!nitrile )(?<!latex )(?<!free )(?<!black )(?<!blue )"
+            r"(?:l\.?|length:?) ?=? ?(\d{2,4})(?: ?mm\b)?(?![\w.]| ?(?:pcs?|pk|ml|g|off|box|pairs?)\b)"
         ),
         r"\1 mm long",  # L 63
     ),

@@ -6,7 +6,7 @@ import re
 from itertools import pairwise
 
 from cribkit.domain.wording import handtools, shapes, squares, stores, threads
-from cribkit.domain.wording.context import FLUIDS, beside_the_point, pass_over
+from cribkit.domain.wording.context import FLUIDS, beside_the_point, listed, pass_over
 from cribkit.domain.wording.damage import mend
 from cribkit.domain.wording.lexer import lex
 from cribkit.domain.wording.meaning import Meaning
@@ -49,7 +49,9 @@ def choose_family(reading: Reading, kind: str) -> None:
     _best_name(reading, kind, main | reading.hints)
     first, known = reading.name, tables().families.get(reading.family)
     wider = reading.said() - {
-        said.word for said in reading.words if said.besides or (said.aside and said.word in _WEAK)
+        said.word
+        for said in reading.words
+        if said.besides or (said.aside and said.word in _WEAK) or (said.worked_on and known and known.shape == "grease")
     }
     if len(main) < len(wider):
         _best_name(reading, kind, wider | reading.hints)
@@ -111,7 +113,15 @@ def spend_words(reading: Reading) -> None:
         word = said.word
         if said.how == "unread" and said.text in stores.GLOVES and shapes.takes_word(reading, said):
             said.how = "attribute"
-        if said.how == "unread" and said.aside and not said.besides and family and _aside_is_idle(family):
+        against = family is not None and family.shape == "glove" and said.word not in listed("worked_on") | {"plug"}
+        if (
+            said.how == "unread"
+            and said.aside
+            and not said.besides
+            and not against
+            and family
+            and _aside_is_idle(family)
+        ):
             said.how, said.used = "known", True
         if said.how == "unread" or said.used:
             continue
@@ -148,9 +158,10 @@ def spend_words(reading: Reading) -> None:
                 said.how = "unread"
         elif word in reading.name:
             said.how = "name" if said.how == "known" else said.how
-            if family and family.shape in _NAME_GIVES:
-                shapes.takes_word(reading, said)
-            if family and _says_more(reading, family, word):
+            given = (
+                bool(family) and family is not None and family.shape in _NAME_GIVES and shapes.takes_word(reading, said)
+            )
+            if family and not given and _says_more(reading, family, word):
                 reading.effect(known.effects[word], said)
         elif shapes.takes_word(reading, said):
             continue
@@ -168,8 +179,6 @@ def spend_words(reading: Reading) -> None:
 
 def _aside_is_idle(family: Family) -> bool:
     """Whether what a thing is used on says nothing about it: chemicals, tapes and the like, not parts."""
-    if family.shape == "glove":
-        return False  # against frostbite, for acid: what they must stand
     return family.kind == "consumable" and not shapes.placed(family)
 
 

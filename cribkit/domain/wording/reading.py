@@ -72,6 +72,10 @@ class Reading:
         """Whether one of these words stands in the text or is implied."""
         return bool(self.vocabulary() & set(words))
 
+    def has_said(self, *words: str) -> bool:
+        """Whether one of these words stands in the text, also after "with" and "for", and is not denied."""
+        return any(said.word in words and not said.negated for said in self.words)
+
     def use(self, *words: str) -> None:
         """These words have been read."""
         for said in self.words:

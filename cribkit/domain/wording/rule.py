@@ -41,6 +41,8 @@ KEYS: dict[str, tuple[str, ...]] = {
     "lock": ("strength",),
 }
 
+# Members that a list of contents tells apart by their forms: the straight pick is not the hook.
+TOLD_APART = frozenset({"pick"})
 # The hex that bits have unless another is said (ISO 1173 form C 6.3, from memory).
 USUAL_SHANK = "1/4 in"
 NONE = Judgement("none", 0.0, "")
@@ -57,6 +59,8 @@ def judge(need: Meaning, item: Meaning) -> Judgement:
         best = NONE  # its contents are known: they say what it has
     for member in item.members:
         found = max((_judge_one(asked, member) for asked in asked_for), key=lambda found: found.rank)
+        if member.family in TOLD_APART and "not stated" in found.weakness:
+            continue  # a list of forms leaves none open
         if found.rank > best.rank and found.status != "none":
             why = f"{found.why}; in the set {item.text}"
             best = Judgement(found.status, found.score - 1, why, member.text, found.weakness)

@@ -94,9 +94,9 @@ def member_family(item: Meaning) -> str:
 
 def _noun(item: Meaning) -> str:
     """What a bare size or tip in the contents is a size of."""
-    hexagons = any(word.became in ("insidehex", "hex") or word.text in ("hex", "insidehex") for word in item.words)
-    if hexagons and member_family(item) == "bit-socket":
-        return "hex bit socket"
+    profile = _PROFILE_NAMES.get(dict(item.attributes).get("profile", ""), "")
+    if profile and member_family(item) in ("bit", "bit-socket", "key"):
+        return f"{profile} {member_family(item).replace('-', ' ')}"
     return {
         "socket": "socket",
         "lobe-socket": "external six lobe socket",
@@ -116,8 +116,17 @@ def _noun(item: Meaning) -> str:
     }.get(member_family(item), "")
 
 
+# What bare sizes in the contents of a set of bits are, by the profile of the set.
+_PROFILE_NAMES = {
+    "hex": "hex",
+    "XZN": "triple square",
+    "T": "six lobe",
+    "PH": "phillips",
+    "PZ": "pozidriv",
+    "slot": "slotted",
+}
 # What a set says of all its members.
-_SHARED = ("drive", "points", "depth", "shank", "hand", "material")
+_SHARED = ("drive", "points", "depth", "shank", "hand", "material", "length_class")
 
 
 def _inherit(item: Meaning, member: Meaning) -> Meaning:
@@ -157,9 +166,22 @@ _STEPS = re.compile(
 )
 
 
+# Drills in inches: "1/16-1/2 by 64ths".
+_SIXTY_FOURTHS = re.compile(
+    r"(?P<low>\d/\d{1,2})(?: ?in\b\.?|\")? ?(?:-|to|thru) ?(?P<high>\d/\d{1,2})(?: ?in\b\.?|\")?,? ?(?:x|by|in) ?"
+    r"(?:64ths?|1/64|sixty-fourths)"
+)
+
+
 def _stepped(item: Meaning) -> list[Meaning]:
     """Drills "1-10 mm by 0.5": every step is there."""
-    found = _STEPS.search(item.text.lower()) if item.family == "drill-set" else None
+    if item.family != "drill-set":
+        return []
+    if found := _SIXTY_FOURTHS.search(item.text.lower()):
+        first, last = (int(Fraction(found[name]) * 64) for name in ("low", "high"))
+        inches = [f"{tell(Fraction(place, 64))} in" for place in range(first, last + 1)]
+        return [_made(item, "drill-bit", size, (("size", size), *_shared_material(item))) for size in inches]
+    found = _STEPS.search(item.text.lower())
     if found is None:
         return []
     low, high, step = (Fraction(found[name]) for name in ("low", "high", "step"))
@@ -204,7 +226,8 @@ def _held(low: str, high: str, hexagons: bool, pieces: int) -> dict[str, bool]:
     usual = [size for size in sizes if size in (low, high) or not hexagons or _hex_size(size)]
     if inches and not hexagons and pieces == len(_sixteenths(sizes)):
         usual = _sixteenths(sizes)
-    stepped = not inches or (not hexagons and mm_of(low) >= mm_of("5/16 in"))  # nobody knows the steps of the others
+    sixteenths = inches and not hexagons and pieces == len(_sixteenths(sizes))
+    stepped = not inches or sixteenths or (not hexagons and mm_of(low) >= mm_of("5/16 in"))  # others: nobody knows
     if pieces == len(usual) and (stepped or not hexagons):
         sizes = usual  # so many pieces leave no room for another size
     sure = stepped and pieces >= len(usual)

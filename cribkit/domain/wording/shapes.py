@@ -374,7 +374,7 @@ def _set_of(reading: Reading) -> None:
 
 
 # From this length on a bit socket or a bit is called long, mm. Common practice, no source.
-LONG_BIT = {"bit-socket": 75, "bit": 50}
+LONG_BIT = {"bit-socket": 75, "bit": 50, "screwdriver": 200}
 
 
 _TAPS = frozenset({"taper", "plug", "second", "bottom", "bottoming"})
@@ -432,6 +432,13 @@ def _own_sense(reading: Reading, shape: str) -> None:
         reading.use("od")
     if shape == "torque" and reading.attributes.get("mechanism") == "non-graduated":
         reading.doubts = [doubt for doubt in reading.doubts if doubt != "mechanism preset"]
+    if shape == "torque" and "mechanism non-graduated" in reading.doubts:
+        reading.attributes["mechanism"] = "non-graduated"
+        reading.doubts.remove("mechanism non-graduated")
+    if shape == "socket" and any(said.word == "hand" and not said.aside for said in reading.words):
+        reading.traits.add("not-impact")
+    if reading.family == "lock-nut" and any("nyl" in said.text for said in reading.words):
+        reading.attributes.setdefault("locking_kind", "nylon")
     if reading.family == "ratcheting-wrench" and " x " in reading.attributes.get("size", ""):
         reading.attributes.setdefault("ends_of", "ring")
     if (
@@ -455,7 +462,7 @@ def _own_sense(reading: Reading, shape: str) -> None:
     if shape not in _LONG_SHAPES and _long_measure(reading):
         reading.attributes.pop("length_class", None)
     if reading.family == "tap":
-        for form in sorted(_TAPS & {word.text for word in reading.words}):
+        for form in sorted(_TAPS & {text for word in reading.words for text in (word.text, word.word)}):
             reading.set("tap_form", form.removesuffix("ing"))
     if reading.family == "pick-set":
         reading.attributes.pop("angle", None)
@@ -529,6 +536,10 @@ def _strength(reading: Reading) -> None:
     if reading.family == "retaining-compound":
         return  # their colours say nothing
     if "wicking" in reading.traits:
+        if (own := reading.attributes.get("strength", "")) in ("low", "medium", "high"):
+            more = [doubt.removeprefix("strength ") for doubt in reading.doubts if doubt.startswith("strength ")]
+            reading.attributes["wick_strength"] = " ".join(sorted({own, *more}))
+            reading.doubts = [doubt for doubt in reading.doubts if not doubt.startswith("strength ")]
         reading.attributes["strength"] = "wicking"
         reading.traits.discard("wicking")
     strength = LOCK_COLOURS.get(colour, "")

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from itertools import pairwise
 
 from cribkit.domain.wording.lexer import Token
@@ -107,12 +108,35 @@ def settle(reading: Reading) -> None:
         family = "plastic-scraper"
     if family == "drain-plug-key" and drive and reading.has("bit"):
         family = "bit-socket"
-    if family == "magnetic-base" and reading.has("dial") and any(one.relation == "range" for one in reading.numbers()):
+    if family == "magnetic-base" and (
+        (reading.has("dial") and any(one.relation == "range" for one in reading.numbers()))
+        or _WITH_BASE.search(reading.text.lower())
+    ):
         family = "dial-gauge"  # it comes with the base
     if family == "gasket-paper" and reading.has(*_GASKETED):
         family = "gasket"
     if family == "general-grease" and reading.has("lithium"):
         family = "lithium-grease"
+    if family == "combination-wrench" and reading.has_said("ratcheting", "ratchet"):
+        family = "ratcheting-wrench"
+        reading.use("ratchet", "ratcheting", "ring")
+    if family == "key" and reading.has_said("tbar"):
+        family = "t-key"
+        reading.use("tbar")
+    if family == "key" and reading.has_said("square") and reading.has_said("sumpplug", "plug", "filler"):
+        family = "drain-plug-key"
+    eight = any(token.kind == "points" and token.values[0] == "8" for token in reading.tokens)
+    if family == "spark-plug-socket" and (eight or reading.has_said("eightpoint")):
+        family = "socket"  # for plugs with a square head
+    if family == "engine-oil" and any(
+        t.kind == "visc" and t.values[0] and int(t.values[0]) >= LEAST_GEAR for t in reading.tokens
+    ):
+        family = "gear-oil"
+    male = reading.has_said("male") or any(token.gender == "m" for token in reading.tokens)
+    if family == "socket" and male and reading.has_said("hex", "hexagon", "insidehex"):
+        family = "bit-socket"
+    if family == "cap-screw" and _inch_hex(reading):
+        family = "bolt"
     outside = tip.startswith("E")
     if family in ("bit", "key") and drive:
         family = "bit-socket"
@@ -154,6 +178,24 @@ def settle(reading: Reading) -> None:
     if family == "lobe-socket" and tip and not outside:
         reading.doubts.append(f"external {tip}")
     reading.family = family
+
+
+# From this winter grade on SAE viscosities are those of gear oils, SAE J306 (from memory).
+LEAST_GEAR = 70
+
+
+def _inch_hex(reading: Reading) -> bool:
+    """ "3/8-16 x 1 cap screw, grade 5": in inches a cap screw has a hexagon head unless a socket is said."""
+    graded = any(said.text in ("grade", "gr") for said in reading.words) or any(
+        token.kind == "class" or token.text.startswith(("grade", "gr")) for token in reading.tokens
+    )
+    plain = any(
+        said.word == "capscrew" and said.text in ("cap screw", "screw cap", "cap screws") for said in reading.words
+    )
+    return plain and graded and any(token.kind == "unc" for token in reading.tokens)
+
+
+_WITH_BASE = re.compile(r"\b(?:dial|dti|indicator|gauge)\b.*(?:\band|\bwith|\bw/|\+|&) ?(?:an? |the )?mag")
 
 
 def _only_for(reading: Reading, word: str) -> bool:
@@ -203,7 +245,7 @@ def _by_grade(reading: Reading) -> str:
         if token.kind == "dot":
             return "brake-fluid"
         if token.kind == "visc" and token.values[0]:
-            return "gear-oil" if int(token.values[0]) >= 70 else "engine-oil"
+            return "gear-oil" if int(token.values[0]) >= LEAST_GEAR else "engine-oil"
     return ""
 
 

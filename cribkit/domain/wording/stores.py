@@ -96,6 +96,13 @@ def oring(reading: Reading) -> None:
         for token in reading.tokens:
             token.used = token.used or (token.kind == "num" and token.values[0] == found[1] and not token.unit)
     reading.use("section", "cross")
+    for group in reading.numbers():
+        if group.relation == "by" and len(group.tokens) == 3:  # inside x outside x section
+            lengths = group.lengths()
+            group.use()
+            reading.set("inner", lengths[0].text)
+            reading.set("section_mm", lengths[-1].text)
+            reading.set("dims", lengths[1].text)
     two_ends("inner", "section_mm")(reading)
 
 
@@ -154,6 +161,10 @@ def tie(reading: Reading) -> None:
             group.use()
             for length in lengths:
                 reading.set("length" if float(length.mm) >= 50 else "width", length.text)
+    for token in reading.tokens:
+        if token.kind == "mass" and not token.used:  # what it holds
+            token.used = True
+            reading.set("tensile", f"{token.values[0]} {token.values[1].rstrip('s')}")
 
 
 GLOVES = {
@@ -185,6 +196,9 @@ GLOVE_TYPES = {
 }
 
 
+_MIL = re.compile(r"\b(\d{1,2}(?:\.\d)?) ?mil\b")
+
+
 def glove(reading: Reading) -> None:
     """The size of a glove: a letter or a number."""
     for group in reading.numbers():
@@ -194,6 +208,8 @@ def glove(reading: Reading) -> None:
             reading.set("glove_size", GLOVE_NUMBERS[token.values[0]])
         elif token.unit or (token.values[0].isdigit() and int(token.values[0]) >= 20):  # so many in a box
             group.use()
+    if found := _MIL.search(reading.text.lower()):  # thousandths of an inch
+        reading.set("glove_mil", found[1])
     if any(word.text == "lg" for word in reading.words):
         reading.set("glove_size", "L")
         reading.use("long")
@@ -297,6 +313,15 @@ def part(reading: Reading) -> None:
             reading.set("plug_thread" if reading.family in _PLUGS else "thread", token.values[0])
             if token.values[1]:
                 reading.set("pitch", token.values[1])
+    for token in reading.tokens:  # the size of the engine
+        if (
+            token.kind == "volume"
+            and not token.used
+            and token.values[1][:1] == "l"
+            and 0.5 <= float(number(token.values[0])) <= 20
+        ):
+            token.used = True
+            put_place(reading, f"{float(number(token.values[0])):.1f}")
     while code := reading.take("mixed"):
         put_place(reading, code.text.strip("-"))
     for group in reading.numbers():

@@ -64,7 +64,7 @@ LETTERS = {
     "hx": ("insidehex", "hex "),
     "xzn": ("triplesquare", "XZN"),
 }
-_CROSS = frozenset("01234")
+_CROSS = frozenset(["0", "00", "000", *"1234"])
 VALID = {"T": T_SIZES, "IP": T_SIZES, "E": E_SIZES, "PH": _CROSS, "PZ": _CROSS, "R": _CROSS, "JIS": _CROSS}
 # Families whose size is a tip, by the word for its profile.
 PREFIX = {
@@ -121,7 +121,7 @@ def _letter_tip(reading: Reading, token: Token) -> None:
     if letters == "ts":
         reading.traits |= {"tamper", "five-lobe"}
     unit = " mm" if prefix in ("hex ", "slot ") else ""
-    reading.set("tip", f"{prefix}{tell_decimal(size)}{unit}")
+    reading.set("tip", f"{prefix}{size if size.startswith('00') else tell_decimal(size)}{unit}")
 
 
 def tip_from_numbers(reading: Reading) -> None:
@@ -187,8 +187,13 @@ def _measured(reading: Reading) -> None:
         group.use()
         reading.set("tip", f"{prefix} {lengths[0].text}")
         if len(lengths) > 1:
-            reading.set("length", lengths[-1].text)
+            bare = not group.tokens[-1].unit and lengths[0].text.endswith(" in") and lengths[-1].value <= LONGEST_INCHES
+            reading.set("length", f"{group.tokens[-1].values[0]} in" if bare else lengths[-1].text)
         return
+
+
+# A bare length beside a tip in inches is in inches up to here.
+LONGEST_INCHES = 16
 
 
 def plausible(length: Length, prefix: str) -> bool:
