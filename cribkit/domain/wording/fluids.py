@@ -142,10 +142,30 @@ def packing(reading: Reading) -> None:
                     reading.finer.add("ep")
             if token.kind == "temp":
                 reading.set("temperature", celsius(token))
+    _dispensed(reading)
     if reading.family in _HEAT_RATED and (token := reading.take("deg")):
         figure = round(float(number(token.values[0])))
         reading.set("temperature", f"{figure if figure < FAHRENHEIT else _from_fahrenheit(figure)}c")
 
+
+LEAST_BULK = 2000.0  # no spray can holds as many mL
+
+
+def _dispensed(reading: Reading) -> None:
+    """A spray can, or a can to fill from."""
+    family = tables().families.get(reading.family)
+    words = {said.text for said in reading.words if not said.negated}
+    if family is None or family.shape != "chem" or "spray" in family.name or reading.has("tape", "wipe"):
+        return
+    held = _VOLUME.search(tidy(reading.text))
+    millilitres = float(held[1]) * (1.0 if held[2].startswith(("ml", "millil", "cc")) else 1000.0) if held else 0.0
+    if words & {"aerosol", "aero", "spray", "spray can", "aerosol can", "spraycan"}:
+        reading.attributes["dispensed"] = "spray"
+    elif millilitres >= LEAST_BULK or words & {"bulk", "drum", "jerrycan", "keg"}:
+        reading.attributes["dispensed"] = "bulk"
+
+
+_VOLUME = re.compile(r"\b(\d+(?:\.\d+)?) ?(ml|millilit(?:re|er)s?|cc|lit(?:re|er)s?|ltrs?|lt|l)\b")
 
 LOCK_COLOURS = {"blue": "medium", "red": "high", "purple": "low", "green": "wicking"}
 

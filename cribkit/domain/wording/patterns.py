@@ -104,6 +104,12 @@ STUCK = [
         r"\1",  # the deep one
     ),
     (re.compile(r"\bwet[ -]or[ -]dry\b"), "wet and dry"),
+    (re.compile(r"\bpads?,? abr\b"), "pad abrasive"),
+    (re.compile(r"\babr (?=(?:disc|pad|cloth|belt|wheel|strip)s?\b)"), "abrasive "),
+    (re.compile(r"(?<=square )pipe (?=plugs?\b)|(?<=sq )pipe (?=plugs?\b)"), ""),
+    (re.compile(r"\b(1/4|5/16)(?: in\b\.?|\")? hex (?:female|socket|recess)(?: end)?(?: for bits)?\b"), r"\1 hex"),
+    (re.compile(r"(\d(?:\.\d+)? ?(?:-|to) ?\d+(?:\.\d+)?) ?mm sq\b\.?(?! ?(?:dr|drive|square))"), r"\1 sqmm"),
+    (re.compile(r"\b(mic|micrometer|mike),? o/s\b"), r"\1 outside"),
     (re.compile(r"\bbattery(?= impact| ratchet| drill| driver| gun)"), "cordless"),
     (re.compile(r"\bon (?:the|a) (?:torque )?(?:tester|test bench|analyser)$"), ""),
     (re.compile(r"(?<=\()(?:taper|square|gearbox|drain|filler|sump|level)(?: head(?:ed)?)? plugs?(?=\))"), " "),

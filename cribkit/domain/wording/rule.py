@@ -85,7 +85,7 @@ def _judge_one(need: Meaning, item: Meaning) -> Judgement:
         doubts += verdict
     for name in has.keys() - asked.keys():
         rule = kin().rule(name) or _OPEN
-        if has[name] == rule.default:
+        if has[name] == rule.default or name == "dispensed":
             continue
         if rule.unasked == "none" or (name == "points" and has[name] in SQUARE_HEADS):
             return NONE
@@ -289,6 +289,7 @@ ALWAYS_SAID = frozenset({("material", "microfibre"), ("material", "butyl"), ("al
 # What a family implies where an item says nothing: a flat combination spanner's ring is 12 point. Common practice.
 IMPLIED = {
     ("cable-tie", "material"): "nylon",
+    ("stainless-brush", "material"): "stainless",
     ("thread-tape", "material"): "ptfe",
     ("brass-brush", "material"): "brass",
     ("needle-nose-pliers", "form"): "straight",
