@@ -183,6 +183,14 @@ OTHERS = (
     "twentyfifth",
     "twentysixth",
     "twentyseventh",
+    "twentyeighth",
+    "twentyninth",
+    "thirtieth",
+    "thirtyfirst",
+    "thirtysecond",
+    "thirtythird",
+    "thirtyfourth",
+    "thirtyfifth",
 )
 
 

@@ -55,6 +55,14 @@ LEAST = {
     "twentyfifth": (200, 10, 60, 370),
     "twentysixth": (200, 10, 60, 370),
     "twentyseventh": (200, 10, 60, 370),
+    "twentyeighth": (200, 10, 60, 370),
+    "twentyninth": (200, 10, 60, 370),
+    "thirtieth": (200, 10, 60, 370),
+    "thirtyfirst": (200, 10, 60, 370),
+    "thirtysecond": (200, 10, 60, 370),
+    "thirtythird": (200, 10, 60, 370),
+    "thirtyfourth": (200, 10, 60, 370),
+    "thirtyfifth": (200, 10, 60, 370),
 }
 # The one class of one set whose needs are all met, or to be confirmed.
 ALL_FOUND = {("nineteenth", "threadlockers")}

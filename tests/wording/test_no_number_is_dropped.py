@@ -18,10 +18,12 @@ OTHER = {"1/2": "3/8", "3/8": "1/2", "1/4": "3/8", "5/8": "7/16"}
 # How many, how much is in a container, or said twice: what a match does not hang on.
 HOW_MANY = re.compile(
     r"^[1-9] (?:off |new |copper |cable |litres of )|\((?:2|4)\)$|QTY 4|1 EA$|"
-    r"\d ?(?:mL|L|qt|g cartridge|oz cartridge)(?: bottle)?$|\d ?(?:mL|L) of ",
+    r"\d ?(?:mL|L|qt|gal|gallon|g cartridge|oz cartridge)(?: bottle)?$|\d ?(?:mL|L) of ",
     re.IGNORECASE,
 )
-CLASSED = re.compile(r"gloves,? class 0+,? (?:1000|500) v", re.IGNORECASE)  # the class says it, EN 60903 (from memory)
+CLASSED = re.compile(
+    r"gloves,? (?:class 0+,? (?:1000|500) v|1000 v, class 0)|class 0 insulating gloves, 1000 v", re.IGNORECASE
+)  # the class says it, EN 60903 (from memory)
 ALLOWED = {
     "tapping drill for M8, 6.8 mm": "the thread that is tapped; the drill is 6.8 mm",
     "M12 bolt socket 18 mm AF, 1/2 dr": "the bolt; the socket is told by its size",
@@ -34,6 +36,8 @@ ALLOWED = {
     "insulating rubber gloves, class 00, 500 V": "the class says it, EN 60903 (from memory)",
     "two inch by six foot eye and eye web sling rated 6000 lb": "one pound more in 6000 is rounded away",
     "Turn the head bolts a further 90 degrees with a 1/2 drive torque angle gauge.": "it measures any angle",
+    "Apply a 3 mm bead of sensor-safe RTV to the sump flange": "the bead",
+    "Connect the cooling system pressure tester and pump to 1.5 bar.": "what is done, not what the tester reads to",
     "Lay a 3 mm bead of black sensor-safe RTV on the sump flange.": "the bead",
     "Pump the cooling system up to 15 psi with the pressure tester": "what is done, not what the tester reads to",
     "10 mm open-end spanner, insulated to 1000 V": "what insulated tools are made for, IEC 60900 (from memory)",

@@ -21,6 +21,8 @@ def _file() -> dict[str, str]:
     return load("context.toml")
 
 
+# Shapes of what is told by its place.
+_PLACED_SHAPES = frozenset({"part", "bolt", "nut", "thread-part", "clip", "pin", "sized", "wire"})
 # Shapes of what is poured, sprayed or smeared.
 FLUIDS = frozenset({"chem", "oil", "grease", "seize", "lock"})
 
@@ -39,7 +41,7 @@ def beside_the_point(family: Family | None, effect: tuple[str, str] | None, word
     if family.shape == "plug-socket" and said == "material":
         return False  # with a rubber insert: what holds the plug
     if family.shape not in listed("closed"):
-        return said in ("side", "ratcheting")
+        return said in ("side", "ratcheting") or (said == "hydraulic" and word.worked_on)
     return said in (listed("of_the_grip") if word.besides else listed("of_the_place"))
 
 
@@ -72,6 +74,27 @@ def pass_over(reading: Reading, family: Family | None) -> None:
         token.used = True
 
 
+def pass_remarks(reading: Reading, family: Family | None) -> None:
+    """What stands in brackets at the end is the crib's remark on it: "sledge hammer 14 lb (drawbar pins)".
+
+    What the tables know of it has been read before; of parts and fasteners, which are told by their place, it counts.
+    """
+    if family is None or family.shape in _PLACED_SHAPES:
+        return
+    at = {id(token): said for said in reading.words for token in said.tokens}
+    inside = False
+    for token in reading.tokens:
+        said = at.get(id(token))
+        if token.kind == "stop":
+            inside = token.text in "([" or (inside and token.text not in ")]")
+        elif inside and said is not None and said.how == "unread" and not said.negated and _remark(said):
+            said.how, said.used = "context", True
+
+
+def _remark(said: Said) -> bool:
+    return idle(said.text) or said.word in tables().names_of
+
+
 def _told(reading: Reading, family: Family) -> bool:
     """Whether the attribute that the family is told by is stated."""
     keys = KEYS.get(family.shape, ())[:1] or ("range", "drive", "size", "dims")
@@ -102,7 +125,9 @@ def _worked_on(reading: Reading, family: Family) -> set[int]:
 
     A part of the text that holds anything else, a number or a word that says more of the tool, is not of that sort.
     """
-    if family.kind != "tool" or family.shape not in listed("closed"):
+    if family.shape == "clamp":
+        return {id(said) for said in reading.words if said.how == "unread" and said.word in listed("hoses")}
+    if family.kind != "tool" or family.shape not in listed("closed") | {"circlip"}:
         return set()
     at = {id(token): said for said in reading.words for token in said.tokens}
     parts: list[list[Token]] = [[]]
@@ -117,7 +142,8 @@ def _worked_on(reading: Reading, family: Family) -> set[int]:
         alone = len(words) == len([token for token in part if token.kind not in ("sign", "end", "dash")])
         whole = alone and len(unread) == len([said for said in words if not said.used])
         if family.shape in _NAMED_BY_USE:
-            found |= {id(said) for said in unread if said.word in listed("worked_on") - listed("names_more")}
+            more = listed("names_more") - ({"plug", "plugs"} if family.shape in _NO_PLUGS else set())
+            found |= {id(said) for said in unread if said.word in (listed("worked_on") | {"plug"}) - more}
         if family.shape == "torque" or ((place > 0 or labelled) and whole and named and not _one_plug(words)):
             found |= {id(said) for said in unread if _part_of_vehicle(said)}
     return found
@@ -142,6 +168,10 @@ def _fitted(word: str) -> bool:
 
 # What is told by its size alone: a word for what it is used on may stand anywhere ("bleed nipple spanner").
 _NAMED_BY_USE = frozenset({"socket", "bit-socket", "lobe-socket", "wrench", "wrench2", "key", "bit", "screwdriver"})
+
+
+# These never turn a spark plug: plugs are drain and filler plugs.
+_NO_PLUGS = frozenset({"bit-socket", "key", "bit"})
 
 
 def _part_of_vehicle(said: Said) -> bool:

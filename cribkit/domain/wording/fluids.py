@@ -120,6 +120,11 @@ _BY_THE_TUBE = frozenset(
 )
 
 
+def _by_the_tube(family: str) -> bool:
+    told = tables().families.get(family)
+    return family in _BY_THE_TUBE or (told is not None and told.shape in ("grease", "seize"))
+
+
 def packing(reading: Reading) -> None:
     """How much a container holds: nothing that a match hangs on."""
     if reading.family == "moly-grease" and (token := reading.take("percent")):
@@ -134,7 +139,7 @@ def packing(reading: Reading) -> None:
     for token in reading.tokens:
         if token.kind in ("volume", "mass", "percent", "temp", "nlgi") and not token.used:
             token.used = True
-            if token.kind in ("volume", "mass") and reading.family in _BY_THE_TUBE and len(token.values) > 1:
+            if token.kind in ("volume", "mass") and _by_the_tube(reading.family) and len(token.values) > 1:
                 reading.set("pack", f"{token.values[0]} {token.values[1]}")
             if token.kind == "nlgi":
                 reading.set("nlgi", token.values[0])
@@ -154,12 +159,12 @@ LEAST_BULK = 2000.0  # no spray can holds as many mL
 def _dispensed(reading: Reading) -> None:
     """A spray can, or a can to fill from."""
     family = tables().families.get(reading.family)
-    words = {said.text for said in reading.words if not said.negated}
+    words = set(tidy(reading.text).replace(",", " ").split())
     if family is None or family.shape != "chem" or "spray" in family.name or reading.has("tape", "wipe"):
         return
     held = _VOLUME.search(tidy(reading.text))
     millilitres = float(held[1]) * (1.0 if held[2].startswith(("ml", "millil", "cc")) else 1000.0) if held else 0.0
-    if words & {"aerosol", "aero", "spray", "spray can", "aerosol can", "spraycan"}:
+    if words & {"aerosol", "aero", "spray", "spraycan"}:
         reading.attributes["dispensed"] = "spray"
     elif millilitres >= LEAST_BULK or words & {"bulk", "drum", "jerrycan", "keg"}:
         reading.attributes["dispensed"] = "bulk"

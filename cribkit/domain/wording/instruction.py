@@ -30,6 +30,9 @@ _ON = re.compile(
     r"(?:stands?|ramps?|hoist|crane|jack|trestles?|lift|dolly|dollies|chocks?|slings?|support beam)\b.*)$",
     re.I,
 )
+_USING = re.compile(
+    rf"^(?:using|with) {_ARTICLE}(?P<thing>[^;:]+?), (?P<done>[a-z]+ (?:the|both|all|each|a|an|two) .*)$", re.I
+)
 # A hole of a size is drilled with a drill of that size.
 _HOLE = re.compile(
     r"^(?P<verb>drill|ream|tap|countersink)(?: out)? (?P<done>.*?)\b(?:to |at )?"
@@ -80,6 +83,8 @@ def called_for(text: str) -> str:
     if found := _TORQUE.match(bare):
         done = f", for {found['done']}" if found["done"] else ""
         return f"{found['thing']}, {found['value']}{done}"
+    if found := _USING.match(bare):
+        return _turned(found["thing"], found["done"])
     begins = verb(bare)
     if found := _LABELLED.match(bare):
         if begins or not any(char.isdigit() for char in found["done"]):
@@ -147,7 +152,7 @@ def _with(text: str, begins: str) -> str:
 # What is done next says nothing of the thing.
 _NEXT = re.compile(
     r",? (?:and "
-    r"(?=(?:look|check|wait|watch|wipe|leave|see|then|hold|let|keep|turn|pull|push|lift|tap|do|remove|fit|clean)\b)"
+    r"(?=(?:look|check|wait|watch|take|pump|undo|release|lower|raise|turn|wipe|leave|see|then|hold|let|keep|turn|pull|push|lift|tap|do|remove|fit|clean)\b)"
     r"|(?:before|until|while|as|once|when) (?=(?:you|it|the|they|[a-z]+ing|assembly)\b))(.*)$",
     re.I,
 )
@@ -180,11 +185,13 @@ def _vocabulary() -> frozenset[str]:
 
 def _known(done: str) -> str:
     known = _vocabulary()
-    words = (word for word in re.split(r"\s+", done) if word)
+    words = [word for word in re.split(r"\s+", done) if word]
     kept = (
         word
-        for word in words
-        if any(char.isdigit() for char in word) or {plain := word.lower().strip(".,;:()"), plain.rstrip("s")} & known
+        for before, word in zip(["", *words], words, strict=False)
+        if any(char.isdigit() for char in word)
+        or before.replace(".", "").isdigit()  # its unit
+        or {plain := word.lower().strip(".,;:()"), plain.rstrip("s")} & known
     )
     return " ".join(kept)
 

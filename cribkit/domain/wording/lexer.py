@@ -88,7 +88,8 @@ _PARTS = [
             r"(?P<u1>\d{1,2}/\d{1,2}|#\d{1,2}|no\.? ?\d{1,2}|"
             r"\b\d{1,2})\"?\s?-\s?(?P<u2>\d{2})(?:(?=\s*(?:x|unc|unf|unef|tpi|plug\b|taper|bottom|second\b|hand\b|bolt|nut|screw|stud|thread|"
             r"tap|die|un\b|bsp|bsf))|(?:(?<=/\d-\d\d)|(?<=/\d\d-\d\d))(?=$|,|\s*(?:gr|hex|hx|cap|set\b|helicoil|"
-            r"insert|flange|nyloc|lock|wheel|cage)))(?:\s*(?:unc|unf|unef|un)?\s*x\s*(?P<u3>[1-4] \d/\d{1,2}|"
+            r"insert|flange|nyloc|nylon|plain|lock|wheel|cage)))"
+            r"(?:\s*(?:unc|unf|unef|un)?\s*x\s*(?P<u3>[1-4] \d/\d{1,2}|"
             r"\d{1,2}-\d/\d|\d/\d{1,2}|\d*\.\d+|\d+)\"?)?"
         ),
     ),

@@ -140,24 +140,38 @@ def _driven(words: list[Said], wrench: Said) -> bool:
     return any(said.word in _DRIVEN for said in before) and wrench.after_stop
 
 
+def _measured(part: list[Token]) -> bool:
+    return any(token.kind in ("num", "tip", "torque", "thread") for token in part)
+
+
+# Names that say in the first part of a text that it is a tool.
+_TOOL_NAMES = frozenset(
+    {"socket", "wrench", "torquewrench", "pliers", "key", "bit", "screwdriver", "ratchet", "puller"}
+)
+
+
 def _set_apart(reading: Reading) -> None:
     """A part after a comma that only names what a tool is used on ("..., gearbox filler") is an aside.
 
     Of what is fitted it is the place ("BOLT, CALIPER CARRIER").
     """
     known = tables()
-    if any(
-        known.families[known.names_of[word]].kind == "consumable" for word in reading.said() & known.names_of.keys()
-    ):
-        return
     at = {id(token): said for said in reading.words for token in said.tokens}
     parts: list[list[Token]] = [[]]
     for token in reading.tokens:
         parts.append([]) if token.kind == "stop" else parts[-1].append(token)
-    for part in parts[1:]:
+    first = {at[id(token)].word for token in parts[0] if id(token) in at}
+    named = reading.said() if not first & _TOOL_NAMES else first
+    if any(known.families[known.names_of[word]].kind == "consumable" for word in named & known.names_of.keys()):
+        return
+    sized = False
+    for place, part in enumerate(parts):
         words = [at[id(token)] for token in part if id(token) in at]
+        first_of_all, sized = place == 0 or (not sized and bool(first & _TOOL_NAMES)), sized or _measured(part)
+        if first_of_all:
+            continue  # nouns that come before the size are its name
         if (
-            len(dict.fromkeys(map(id, words))) > 1
+            (len(dict.fromkeys(map(id, words))) > 1 or (sized and words and len(words[0].tokens) > 1))
             and len(words) == len([token for token in part if token.kind not in ("sign", "end", "dash", "slash")])
             and all(said.word in listed("worked_on") or said.word in listed("where") for said in words)
         ):
@@ -199,9 +213,19 @@ def _name_run(reading: Reading, run: list[Token]) -> None:
             found, how = correct(texts[place]), "corrected"
         else:
             how = "known"
-        negated = place > 0 and texts[place - 1] in known.negations and found not in ("", *known.negations)
+        denied = place > 0 and texts[place - 1] in known.negations
+        if denied and not found and (whole := _denied(texts[place])):
+            found, how = whole, "corrected"
+            denied = False
+        negated = denied and (found not in ("", *known.negations) or texts[place - 1] in ("non", "un"))
         reading.add(found, written, how if found else "unread", run[place : place + length], negated=negated)
         place += length
+
+
+def _denied(text: str) -> str:
+    """ "NON-CHLR": the word for the contrary of what a cut word stands for, "" where there is none."""
+    sense = expanded(text, frozenset())
+    return f"non{sense}" if sense and f"non{sense}" in tables().known else ""
 
 
 @cache

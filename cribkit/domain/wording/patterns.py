@@ -104,6 +104,39 @@ STUCK = [
         r"\1",  # the deep one
     ),
     (re.compile(r"\bwet[ -]or[ -]dry\b"), "wet and dry"),
+    (
+        re.compile(
+            r"\b(?:overhauled|reconditioned|serviced|bought|repaired|tested|rebuilt|painted)(?: in)? (?:19|20)\d\d\b"
+        ),
+        " ",
+    ),
+    (re.compile(r"\b(\d{1,2}) ?mm sq(?:uare)? bit (?=socket|skt)"), r"\1 mm male square bit "),
+    (
+        re.compile(r"\bbit (?:socket|skt),? (8|10|12|13) ?mm sq(?:uare)?\b(?=.*(?:/\d|half|quarter).*\bdr)"),
+        r"bit socket \1 mm male square",
+    ),
+    (re.compile(r"\b(?:rbr|rubb) (?=safe\b)"), "rubber "),
+    (re.compile(r"\b(?:plstc|plst) (?=safe\b)"), "plastic "),
+    (re.compile(r"\b(?:snsr|sens) (?=safe\b)"), "sensor "),
+    (re.compile(r"\bhook ?(?:\+|and|&|n|/) ?loop\b"), "hook and loop"),
+    (re.compile(r"\bhhcs\b"), "hex head cap screw"),
+    (re.compile(r"\b(?:two|three|four|five|six|eight|ten) (?=\d{1,2}/\d{1,2}-\d\d\b)"), ""),  # so many bolts
+    (re.compile(r"(?<=key), ?l[- ]handle\b|(?<=\d), l[- ]handle\b|\bl[- ]handle(?= (?:hex|key|star|six))"), " l type"),
+    (re.compile(r"\bsae (?=45 ?deg)"), ""),
+    (re.compile(r"\bflat[- ]band\b"), "spring band"),
+    (re.compile(r"\bnought(?= ?w\b)|\bnaught(?= ?w\b)|\boh(?= ?w\b)"), "zero"),
+    (re.compile(r"\binch and (?=an? (?:eighth|quarter|half|sixteenth))"), "1 and "),
+    (re.compile(r"(?<=\d) ?0z\b"), " oz"),
+    (re.compile(r"(?<=\d)oo(?=[avwm]\b)"), "00"),  # 4OOA
+    (re.compile(r"(?<=\d)o(?=[avwmg]\b|pk\b|ml\b|pcs?\b)"), "0"),  # 5Om
+    (re.compile(r"\bhaif\b"), "half"),
+    (
+        re.compile(r"\b(\d{1,2} ?mm) \(\d{1,2}/\d{1,2}(?:\"| ?in\.?)?\)(?=.*(?:drive|dr\b))(?<=\))"),
+        r"\1",
+    ),  # 22 mm (7/8)
+    (re.compile(r", [a-z]+ (?:a bit|slightly|rather|quite) [a-z]+$"), ""),  # pin a bit loose
+    (re.compile(r"\b(?:insulation|insul|megger)(.*?)(\d+) to (?=\d+ ?v\b)"), r"insulation\1\2-"),
+    (re.compile(r"\bmed(?:ium)?[- ]?(?:to[- ]|/)?high(?:[- ]strength)\b"), "medium strength , high strength"),
     (re.compile(r"\bpads?,? abr\b"), "pad abrasive"),
     (re.compile(r"\babr (?=(?:disc|pad|cloth|belt|wheel|strip)s?\b)"), "abrasive "),
     (re.compile(r"(?<=square )pipe (?=plugs?\b)|(?<=sq )pipe (?=plugs?\b)"), ""),
@@ -114,7 +147,7 @@ STUCK = [
     (re.compile(r"\bon (?:the|a) (?:torque )?(?:tester|test bench|analyser)$"), ""),
     (re.compile(r"(?<=\()(?:taper|square|gearbox|drain|filler|sump|level)(?: head(?:ed)?)? plugs?(?=\))"), " "),
     (re.compile(r"\bnuts?\b(.*)\bpln\b|\bpln\b(?=.*\bnut)"), r"plain nut\1"),
-    (re.compile(r"\b(?:triple|trpl|tri)[ -]sq(?:r|uare)?\b"), "triplesquare"),
+    (re.compile(r"\b(?:triple|trpl|trp|tri)[ -]sq(?:r|uare)?\b"), "triplesquare"),
     (re.compile(r"\bsae (?=\d{1,2}[- ]?(?:pt|point|pc|piece))"), "inch "),
     (re.compile(r"(?<=[\d\"]) ?thru ?(?=\d)"), " to "),
     (

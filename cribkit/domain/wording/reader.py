@@ -6,7 +6,7 @@ import re
 from itertools import pairwise
 
 from cribkit.domain.wording import handtools, shapes, squares, stores, threads
-from cribkit.domain.wording.context import FLUIDS, beside_the_point, listed, pass_over
+from cribkit.domain.wording.context import FLUIDS, beside_the_point, listed, pass_over, pass_remarks
 from cribkit.domain.wording.damage import mend
 from cribkit.domain.wording.lexer import lex
 from cribkit.domain.wording.meaning import Meaning
@@ -35,12 +35,13 @@ def read_one(text: str, kind: str = "") -> Meaning:
         claims(reading, family)
     spend_words(reading)
     pass_over(reading, family)
+    pass_remarks(reading, family)
     shapes.finish(reading)
     return reading.meaning(kind)
 
 
 # Words that name another thing only where they stand before it: a plug socket, but a socket for square plugs.
-_WEAK = frozenset({"plug", "sumpplug", "stud"})
+_WEAK = frozenset({"plug", "sumpplug", "stud", "filter", "wheelstud"})
 
 
 def choose_family(reading: Reading, kind: str) -> None:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from math import inf
 
 from cribkit.domain.wording.agree import PLASTICS, about, mm_of, same
@@ -193,6 +194,8 @@ def _attribute(name: str, value: str, has: str | None, need: Meaning, item: Mean
         has = rule.default or None
     if has is None and (name, value) == ("shank", USUAL_SHANK):
         return []
+    if has is None and name in ("size", "tip") and _other_system(value, dict(item.attributes).get("system")):
+        return None
     if has is None:
         if {name, *dict(item.attributes)} >= {"size", "tip"}:
             return None  # a hexagon and a six-lobe are different things
@@ -213,6 +216,10 @@ def _attribute(name: str, value: str, has: str | None, need: Meaning, item: Mean
         return []
     if name == "material" and value == "plastic" and has in PLASTICS and _finer(item) - _finer(need):
         return [f"{has} is a plastic, but it is one of a kind"]
+    if name == "dims" and item.family == "feeler-gauge" and " to " in has and " to " not in value:
+        told = same(name, value, has)
+        ends = value in (has.partition(" to ")[0], has.partition(" to ")[2])
+        return told if told is None or ends or _BLADES.search(item.text.lower()) else ["it does not list its blades"]
     if name in ("dims", "graduation") and item.family in ONE_SYSTEM and _inches(value) != _inches(has):
         return None  # its scale is read in the other system
     if name == "graduation":
@@ -223,12 +230,19 @@ def _attribute(name: str, value: str, has: str | None, need: Meaning, item: Mean
         from cribkit.domain.wording.ratings import reaches
 
         return reaches(value, has)
+    if name == "dims" and item.family in UP_TO and " to " not in value + has and "; " not in value + has:
+        return [] if mm_of(value) <= mm_of(has) else None
     if name == "dims" and need.family in FROM_ZERO and (reach := _reach_of(has)):
         wanted = _reach_of(value) or value
         if " to " in wanted:  # a part of the scale
             return [] if mm_of(wanted.partition(" to ")[2]) <= mm_of(reach) else None
         return [] if about(wanted, reach) else None
     return same(name, value, has, _nominal_from(item) if name == "dims" else 0.0)
+
+
+def _other_system(measure: str, system: str | None) -> bool:
+    """Whether a set told to be in inches is asked for a size in mm, or the other way round."""
+    return (system == "inch" and measure.endswith(" mm")) or (system == "metric" and measure.endswith(" in"))
 
 
 # No stubby blade is longer, mm. Common practice, no source.
@@ -265,6 +279,9 @@ FITS_EXACTLY = frozenset(
 SHORTEST_LENGTH = 50.0
 
 
+# Told by the largest that they go round.
+UP_TO = frozenset({"strap-wrench", "chain-wrench"})
+_BLADES = re.compile(r"\b\d{1,2}[ -]?(?:blades?|leaf|leaves|lvs|bl|pcs?|pieces?)\b")
 # Measuring tools with a scale in one system only.
 ONE_SYSTEM = frozenset({"micrometer", "inside-micrometer", "depth-micrometer", "dial-gauge"})
 
@@ -337,6 +354,8 @@ def _traits(need: Meaning, item: Meaning) -> list[str] | None:
         if trait.startswith("not-"):
             continue
         rule = kin().rule(trait) or _OPEN
+        if trait == "folding" and "not-t-handle" not in need.traits:
+            continue  # of a key whose handle is left open
         if rule.unasked == "none":
             return None
         doubts += [UNASKED.get(trait, f"{trait} was not asked for")] if rule.unasked == "review" else []

@@ -19,6 +19,8 @@ MEMBER = {
     "key-set": "key",
     "nut-driver-set": "nut-driver",
     "pick-set": "pick",
+    "trim-tool-set": "trim-tool",
+    "trim-tool": "trim-tool",
     "impact-driver": "bit",
 }
 _WRENCHES = (
@@ -53,7 +55,11 @@ def _listed(item: Meaning, part: str) -> list[Meaning]:
     for piece in _pieces(part):
         member = read_one(piece, item.kind)
         wanted = member_family(item)
-        if wanted == "pick" or not member.family or (wanted and member.family in _BY_ITS_TIP.get(wanted, ("wrench",))):
+        if (
+            wanted in ("pick", "trim-tool")
+            or not member.family
+            or (wanted and member.family in _BY_ITS_TIP.get(wanted, ("wrench",)))
+        ):
             member = read_one(f"{piece} {_noun(item) or _name(item)}", item.kind)
         found.append(_inherit(item, member._replace(text=piece.strip())))
     return found
@@ -105,6 +111,7 @@ def _noun(item: Meaning) -> str:
         "key": "key",
         "nut-driver": "nut driver",
         "pick": "pick",
+        "trim-tool": "trim tool",
         "flare-crowfoot": "flare nut crowfoot",
         "crowfoot": "crowfoot",
         "flare-nut-wrench": "flare nut wrench",
@@ -116,6 +123,8 @@ def _noun(item: Meaning) -> str:
     }.get(member_family(item), "")
 
 
+# Members that are of what the set is of.
+_OF_ONE_STUFF = frozenset({"trim-tool", "trim-fork"})
 # What bare sizes in the contents of a set of bits are, by the profile of the set.
 _PROFILE_NAMES = {
     "hex": "hex",
@@ -143,7 +152,12 @@ def _inherit(item: Meaning, member: Meaning) -> Meaning:
         "key",
         "bit",
     ):
-        shared = {name: value for name, value in item.attributes if name == "drive" and _has_drive(member.family)}
+        shared = {
+            name: value
+            for name, value in item.attributes
+            if (name == "drive" and _has_drive(member.family))
+            or (name == "material" and member.family in _OF_ONE_STUFF)
+        }
     else:
         shared = {name: value for name, value in item.attributes if name in _SHARED}
     if family and family.shape in ("wrench", "wrench2", "key", "bit"):

@@ -175,7 +175,7 @@ def takes_word(reading: Reading, said: Said) -> bool:
     """Whether the family gives this word a meaning of its own."""
     family = tables().families.get(reading.family)
     shape = family.shape if family else ""
-    if shape == "glove" and said.word in GLOVE_TYPES:
+    if shape == "glove" and said.word in GLOVE_TYPES and not (said.aside and said.word == "work"):
         said.used = True
         reading.attributes.setdefault("glove_type", GLOVE_TYPES[said.word])
         return said.word != "leather"
@@ -276,6 +276,9 @@ _SAYS = frozenset(
 )
 
 
+_SPEEDS = re.compile(r"\b(\d{1,2})[- ]?(?:speed|spd)\b")
+
+
 def finish(reading: Reading) -> None:
     """Last rules once every word is read."""
     family = tables().families.get(reading.family)
@@ -318,6 +321,11 @@ def finish(reading: Reading) -> None:
         inch_thread(reading)
     if shape == "lock":
         _strength(reading)
+    if reading.family == "atf" and (found := _SPEEDS.search(reading.text.lower())):
+        reading.set("speeds", found[1])
+        reading.traits.discard("speed")
+        for token in reading.tokens:
+            token.used = token.used or token.text.strip() == found[1]
     if shape == "oil":
         oil_specs(reading)
     if reading.family == "rtv" and _celsius(reading) >= _HOT:
@@ -517,11 +525,16 @@ def _celsius(reading: Reading) -> int:
     return max((int(figure) for figure in figures if figure.strip().isdigit()), default=0)
 
 
+_ACROSS_FLATS = re.compile(r"\ba\.?/?f\b")
+
+
 def _system(reading: Reading) -> None:
     """Metric or inch, by the unit of the measures where no word says it."""
     units = {part.rpartition(" ")[2] for part in reading.attributes.get("dims", "").split("; ") if part}
     if len(units) == 1 and "system" not in reading.attributes:
         reading.set("system", "metric" if units == {"mm"} else "inch")
+    if not units and _ACROSS_FLATS.search(reading.text.lower()):  # in a crib AF means inches
+        reading.attributes.setdefault("system", "inch")
 
 
 # Told by a size in one system or the other; a need may say which and leave the size open.

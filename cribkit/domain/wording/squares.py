@@ -120,6 +120,11 @@ def settle(reading: Reading) -> None:
     if family == "combination-wrench" and reading.has_said("ratcheting", "ratchet"):
         family = "ratcheting-wrench"
         reading.use("ratchet", "ratcheting", "ring")
+    if family == "" and reading.has("gauge") and any(token.kind == "pressure" for token in reading.tokens):
+        family = "pressure-gauge"
+    if family == "screwdriver" and reading.has_said("offset"):
+        family = "offset-screwdriver"
+        reading.use("offset")
     if family == "key" and reading.has_said("tbar"):
         family = "t-key"
         reading.use("tbar")

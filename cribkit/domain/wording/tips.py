@@ -185,6 +185,12 @@ def _measured(reading: Reading) -> None:
         if not plausible(lengths[0], prefix):
             continue
         group.use()
+        if prefix == "slot" and len(lengths) > 1 and float(lengths[0].mm) <= THICKEST < float(lengths[1].mm) <= WIDEST:
+            lengths = lengths[1:]  # 1.0 x 5.5: thickness and width, ISO 2380 (from memory)
+            reading.set("tip", f"{prefix} {lengths[0].text}")
+            if len(lengths) > 1:
+                reading.set("length", lengths[-1].text)
+            return
         reading.set("tip", f"{prefix} {lengths[0].text}")
         if len(lengths) > 1:
             bare = not group.tokens[-1].unit and lengths[0].text.endswith(" in") and lengths[-1].value <= LONGEST_INCHES
@@ -192,6 +198,9 @@ def _measured(reading: Reading) -> None:
         return
 
 
+# Blades of slotted drivers, mm: no thicker, no wider.
+THICKEST = 1.6
+WIDEST = 14
 # A bare length beside a tip in inches is in inches up to here.
 LONGEST_INCHES = 16
 
