@@ -34,7 +34,10 @@ def set_meaning(
 
     if kind == "wrench":
         description = columns_told(connection, tag, description) or description
-    meaning = read_item(description, "consumable" if kind == "consumable" else "tool", contents, traits, hazards)
+    row = connection.execute("SELECT pack, unit FROM item WHERE tag = ?", (tag,)).fetchone()
+    pack = f"{row[0]:g} {row[1]}" if row and kind == "consumable" else ""
+    read_as = "consumable" if kind == "consumable" else "tool"
+    meaning = read_item(description, read_as, contents, traits, hazards, pack)
     connection.execute("UPDATE item SET meaning = ? WHERE tag = ?", (meaning.to_json(), tag))
     connection.execute("DELETE FROM item_term WHERE tag = ?", (tag,))
     connection.executemany(

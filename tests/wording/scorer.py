@@ -138,11 +138,10 @@ def cells(row: dict[str, str], name: str) -> frozenset[str]:
 def blind_set(folder: Path = HERE / "blind") -> tuple[list[Stocked], list[Need]]:
     """A set in the seed-inventory format: items and needs."""
     items = []
-    for name, kind in (("tools.csv", "tool"), ("consumables.csv", "consumable")):
-        for row in csv.DictReader((folder / name).open(encoding="utf-8")):
-            meaning = read_item(
-                row["description"], kind, row.get("contents") or "", row.get("traits") or "", row.get("hazards") or ""
-            )
+    for file, kind in (("tools.csv", "tool"), ("consumables.csv", "consumable")):
+        for row in csv.DictReader((folder / file).open(encoding="utf-8")):
+            told = (row.get(name) or "" for name in ("contents", "traits", "hazards"))
+            meaning = read_item(row["description"], kind, *told, f"{row.get('pack') or ''} {row.get('unit') or ''}")
             items.append(Stocked(row["tag"], row["description"], meaning))
     for row in csv.DictReader((folder / "torque_wrenches.csv").open(encoding="utf-8")):
         text = wrench_text(row)
@@ -191,6 +190,11 @@ OTHERS = (
     "thirtythird",
     "thirtyfourth",
     "thirtyfifth",
+    "thirtysixth",
+    "thirtyseventh",
+    "thirtyeighth",
+    "thirtyninth",
+    "fortieth",
 )
 
 

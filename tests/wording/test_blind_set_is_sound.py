@@ -63,9 +63,14 @@ LEAST = {
     "thirtythird": (200, 10, 60, 370),
     "thirtyfourth": (200, 10, 60, 370),
     "thirtyfifth": (200, 10, 60, 370),
+    "thirtysixth": (200, 10, 60, 370),
+    "thirtyseventh": (200, 10, 60, 370),
+    "thirtyeighth": (200, 10, 60, 370),
+    "thirtyninth": (200, 10, 60, 370),
+    "fortieth": (200, 10, 60, 370),
 }
-# The one class of one set whose needs are all met, or to be confirmed.
-ALL_FOUND = {("nineteenth", "threadlockers")}
+# Classes of one set whose needs are all met, or to be confirmed.
+ALL_FOUND = {("nineteenth", "threadlockers"), ("thirtysixth", "chemicals")}
 UNITS = {"each", "mL", "L", "g", "kg", "mm", "m"}
 
 

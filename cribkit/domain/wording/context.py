@@ -34,7 +34,8 @@ def beside_the_point(family: Family | None, effect: tuple[str, str] | None, word
     if family.kind != "tool":
         if family.shape in ("chem", "wipe", "grit", "glove", "lock", "grease", "seize") and effect == ("+", "flanged"):
             return True
-        return family.shape in ("oil", "grease", "chem", "lock", "seize") and effect[0] in ("side", "colour")
+        idle_here = {"side", "colour"} | (set() if word.besides else {"material"})
+        return family.shape in ("oil", "grease", "chem", "lock", "seize") and effect[0] in idle_here
     said = effect[1] if effect[0] == "+" else effect[0]
     if said in ("material", "flanged") and word.worked_on:
         return True  # what it is used on is of alloy

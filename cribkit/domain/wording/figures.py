@@ -69,6 +69,7 @@ def dims(reading: Reading) -> None:
     _graduation(reading)
     found = set()
     inches = any(said.word in ("inch", "imperial") for said in reading.words)
+    inches = inches or (reading.family in _MICROMETERS and all(_under(group, 12) for group in reading.numbers()))
     for group in reading.numbers():
         lengths = group.lengths()
         if _all_inches(group):
@@ -96,6 +97,14 @@ def dims(reading: Reading) -> None:
         found.add(f"{bare.tokens[0].values[0]} mm")
     if found:
         reading.set("dims", "; ".join(sorted(found)))
+
+
+_MICROMETERS = frozenset({"micrometer", "inside-micrometer", "depth-micrometer"})
+
+
+def _under(group: Group, most: int) -> bool:
+    """Whether no number without a unit is larger: micrometers in mm go up by 25."""
+    return all(token.unit or float(number(token.values[0])) <= most for token in group.tokens)
 
 
 LARGEST_INCHES = 14  # of a disc or wheel told in inches

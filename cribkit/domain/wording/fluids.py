@@ -120,7 +120,7 @@ _BY_THE_TUBE = frozenset(
 )
 
 
-def _by_the_tube(family: str) -> bool:
+def by_the_tube(family: str) -> bool:
     told = tables().families.get(family)
     return family in _BY_THE_TUBE or (told is not None and told.shape in ("grease", "seize"))
 
@@ -139,7 +139,7 @@ def packing(reading: Reading) -> None:
     for token in reading.tokens:
         if token.kind in ("volume", "mass", "percent", "temp", "nlgi") and not token.used:
             token.used = True
-            if token.kind in ("volume", "mass") and _by_the_tube(reading.family) and len(token.values) > 1:
+            if token.kind in ("volume", "mass") and by_the_tube(reading.family) and len(token.values) > 1:
                 reading.set("pack", f"{token.values[0]} {token.values[1]}")
             if token.kind == "nlgi":
                 reading.set("nlgi", token.values[0])

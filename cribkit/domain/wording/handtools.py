@@ -218,7 +218,7 @@ def _two_tips(reading: Reading) -> None:
             token.used = True
     if reading.has("slotted") and tips:
         for group in reading.numbers():
-            if len(group.tokens) == 1 and group.tokens[0].unit == "mm" and plausible(group.lengths()[0], "slot"):
+            if len(group.tokens) == 1 and group.tokens[0].unit in ("mm", "") and plausible(group.lengths()[0], "slot"):
                 group.use()
                 tips.append(f"slot {group.lengths()[0].text}")
                 break
@@ -369,7 +369,8 @@ def adapter(reading: Reading) -> None:
             said.how, said.used = "known", True
     if hexed:
         reading.set("hex_end", "yes")
-        if reading.family == "adapter" and any(token.text == "shank" for token in reading.tokens):
+        for_power = any(said.text in ("drill", "cordless", "driver") for said in reading.words)
+        if reading.family == "adapter" and (for_power or any(token.text == "shank" for token in reading.tokens)):
             reading.family = "drive-drill-adapter"
         reading.use("hex", "shank")
     if len(drives) == 2:

@@ -104,6 +104,35 @@ STUCK = [
         r"\1",  # the deep one
     ),
     (re.compile(r"\bwet[ -]or[ -]dry\b"), "wet and dry"),
+    (re.compile(r"(?<=\d)ot\b"), "0t"),  # 1OT
+    (re.compile(r"\b0il\b"), "oil"),
+    (re.compile(r"\b(ptfe|copper|nickel|zinc|silicone)[- ]free\b"), r"non \1"),
+    (re.compile(r"\(([a-z]+) one\)"), r"(\1)"),
+    (re.compile(r"\bmedium ?[-/] ?high strength"), "medium strength , high strength"),
+    (
+        re.compile(r"(\btester\b.*?),? ?\b(?:for )?dot ?\d(?:\.\d)?(?:[/, ]+(?:dot ?)?\d(?:\.\d)?)*\b"),
+        r"\1",
+    ),  # what a fluid tester is for
+    (re.compile(r"\bset of (?:\d+|two|three|four|five|six|seven|eight|nine|ten|twelve)$"), "set"),
+    (re.compile(r"\bdip(?:ped)?[- ]insulated\b"), "dipped"),  # handles dipped in plastic stand no voltage
+    (re.compile(r"\bhose pinch clamps?\b"), "hose pinch pliers"),
+    (
+        re.compile(
+            r"\b(8|eight)[- ]?(?:pt|point) socket for (?:an? |the )?(\d+ ?mm|\d/\d+)(?: in\b\.?)? "
+            r"square (?:head(?:ed)? )?plugs?\b"
+        ),
+        r"8 point socket \2",
+    ),
+    (
+        re.compile(
+            r"\b(?:won't|wont|will not|does not|doesn't|that spares?) "
+            r"(?:strip|harm|attack|damage|hurt|eat|melt|lift) (?:the |any |your )?" + rf"({_HARMED})\b"
+        ),
+        r"\1 safe",
+    ),
+    (re.compile(r"(?<=\d-\d\d)/(?:9|12)(?:\.7)?\b"), " "),  # the width of a hose clip's band
+    (re.compile(r"\b(?:a |one )?metre (?=straight|rule\b|ruler)"), "1000 mm "),
+    (re.compile(r"\bfriction modifi(?:er|ed)\b"), "limited slip"),
     (
         re.compile(
             r"\b(?:overhauled|reconditioned|serviced|bought|repaired|tested|rebuilt|painted)(?: in)? (?:19|20)\d\d\b"
@@ -193,7 +222,7 @@ STUCK = [
     (re.compile(r"\b(?:four|4)[- ](?:lug|peg|pin)\b"), "fourlug"),
     (re.compile(r"^((?:[a-z]+ )?masking)$"), r"\1 tape"),
     (re.compile(r"^wipers\b(?=,? (?:pair|front|rear)|$)"), "wiper blades"),
-    (re.compile(r"\bblue roll\b"), "blue paper roll"),
+    (re.compile(r"(?<!towels )(?<!towel )(?<!rags )\bblue roll\b"), "blue paper roll"),
     (re.compile(r"\bil(?= (?:tin|can|bottle|jug|btl)\b)"), "1 l"),
     (
         re.compile(r"\bfilter cap(?=.*\d ?(?:flutes?|fl|flats?)\b)(?! (?:wrench|wr|spanner|socket|skt|type))"),

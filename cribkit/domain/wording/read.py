@@ -50,17 +50,32 @@ _SHARED = frozenset({"drive", "size", "depth"})
 _FLAMMABLE = re.compile(r"GHS\s?02|\bH22[0-8]", re.IGNORECASE)
 
 
-def read_item(description: str, kind: str, contents: str = "", traits: str = "", hazards: str = "") -> Meaning:
-    """What an item is: its description, the members of a set, and the traits column. Never raises.
+def read_item(
+    description: str, kind: str, contents: str = "", traits: str = "", hazards: str = "", pack: str = ""
+) -> Meaning:
+    """What an item is: its description, the members of a set, the traits column and its pack. Never raises.
 
     `hazards` are GHS codes; GHS02 (the pictogram of the flame) and H220 to H228 say flammable (UN GHS).
+    `pack` is what one container holds, "10 mL", where the description does not tell it.
     """
     item = read_one(description[:LONGEST], kind)
+    item = _with_pack(item, pack)
     item = _with_traits(item, traits)
     if _FLAMMABLE.search(hazards) and not dict(item.attributes).get("flammable"):
         pairs = {**dict(item.attributes), "flammable": "flammable"}
         item = item._replace(attributes=tuple(sorted(pairs.items())))
     return item._replace(members=members(item, contents[:LONGEST]))
+
+
+def _with_pack(item: Meaning, pack: str) -> Meaning:
+    """What a technician asks for by the tube or can has the content of its pack column."""
+    from cribkit.domain.wording.fluids import by_the_tube
+
+    figure, _, unit = pack.strip().lower().partition(" ")
+    if unit not in ("ml", "l", "g", "kg") or "pack" in dict(item.attributes) or not by_the_tube(item.family):
+        return item
+    pairs = {**dict(item.attributes), "pack": f"{figure} {unit}"}
+    return item._replace(attributes=tuple(sorted(pairs.items())))
 
 
 def _with_traits(item: Meaning, traits: str) -> Meaning:

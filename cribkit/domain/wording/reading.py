@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass, field
 
+from cribkit.domain.wording.agree import PLASTICS
 from cribkit.domain.wording.lexer import Token
 from cribkit.domain.wording.meaning import Meaning, Word
 from cribkit.domain.wording.sizes import Group, groups
@@ -99,6 +100,11 @@ class Reading:
         if name == "length_class" and {value, self.attributes.get(name)} == {"short", "stubby"}:
             self.attributes[name] = "stubby"
             return
+        if name == "material" and "plastic" in (value, self.attributes.get(name)):
+            given = {value, self.attributes.get(name, value)} - {"plastic"}
+            if given and given <= PLASTICS:  # nylon is a plastic
+                self.attributes[name] = given.pop()
+                return
         if self.attributes.setdefault(name, value) != value:
             self.doubts.append(f"{name} {value}")
 

@@ -42,6 +42,8 @@ KEYS: dict[str, tuple[str, ...]] = {
     "lock": ("strength",),
 }
 
+# How it is packed makes no item the better or the worse.
+UNCOUNTED = frozenset({"dispensed", "pack"})
 # Members that a list of contents tells apart by their forms: the straight pick is not the hook.
 TOLD_APART = frozenset({"pick"})
 # The hex that bits have unless another is said (ISO 1173 form C 6.3, from memory).
@@ -86,7 +88,7 @@ def _judge_one(need: Meaning, item: Meaning) -> Judgement:
         doubts += verdict
     for name in has.keys() - asked.keys():
         rule = kin().rule(name) or _OPEN
-        if has[name] == rule.default or name == "dispensed":
+        if has[name] == rule.default or name in UNCOUNTED:
             continue
         if rule.unasked == "none" or (name == "points" and has[name] in SQUARE_HEADS):
             return NONE
@@ -209,8 +211,6 @@ def _attribute(name: str, value: str, has: str | None, need: Meaning, item: Mean
             return None  # an item without its size, and with words that nobody could read, is no candidate
         if name in ("pitch", "pitch_class"):
             return [] if value in ("coarse", COARSE_PITCH.get(dict(item.attributes).get("thread", ""))) else None
-        if name == "fuel" and "place" in dict(item.attributes):
-            return []
         return [f"{name} not stated"] if rule.silent == "review" else []
     if name == "current" and has == "both":
         return []

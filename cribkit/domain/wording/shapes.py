@@ -276,6 +276,8 @@ _SAYS = frozenset(
 )
 
 
+# Classes of oils with little sulphated ash, phosphorus and sulphur, ACEA (from memory).
+_LOW_SAPS = frozenset({"c1", "c2", "c3", "c4", "c5", "c6", "e6", "e8", "e9", "e11"})
 _SPEEDS = re.compile(r"\b(\d{1,2})[- ]?(?:speed|spd)\b")
 
 
@@ -328,6 +330,8 @@ def finish(reading: Reading) -> None:
             token.used = token.used or token.text.strip() == found[1]
     if shape == "oil":
         oil_specs(reading)
+        if reading.family == "engine-oil" and _LOW_SAPS & set(reading.attributes.get("spec", "").split()):
+            reading.attributes.setdefault("saps", "low")
     if reading.family == "rtv" and _celsius(reading) >= _HOT:
         reading.traits.add("high-temperature")
     if reading.attributes.get("nlgi") in ("0", "00", "000"):
@@ -445,6 +449,8 @@ def _own_sense(reading: Reading, shape: str) -> None:
         reading.doubts.remove("mechanism non-graduated")
     if shape == "socket" and any(said.word == "hand" and not said.aside for said in reading.words):
         reading.traits.add("not-impact")
+    if reading.family == "dial-gauge" and any(said.word in ("magnetic", "base", "stand") for said in reading.words):
+        reading.attributes["base_of"] = "yes"
     if reading.family == "lock-nut" and any("nyl" in said.text for said in reading.words):
         reading.attributes.setdefault("locking_kind", "nylon")
     if reading.family == "ratcheting-wrench" and " x " in reading.attributes.get("size", ""):
@@ -549,9 +555,10 @@ def _strength(reading: Reading) -> None:
     if reading.family == "retaining-compound":
         return  # their colours say nothing
     if "wicking" in reading.traits:
-        if (own := reading.attributes.get("strength", "")) in ("low", "medium", "high"):
-            more = [doubt.removeprefix("strength ") for doubt in reading.doubts if doubt.startswith("strength ")]
-            reading.attributes["wick_strength"] = " ".join(sorted({own, *more}))
+        own = reading.attributes.get("strength", "")
+        told = {doubt.removeprefix("strength ") for doubt in reading.doubts if doubt.startswith("strength ")} | {own}
+        if told := told & {"low", "medium", "high"}:
+            reading.attributes["wick_strength"] = " ".join(sorted(told))
             reading.doubts = [doubt for doubt in reading.doubts if not doubt.startswith("strength ")]
         reading.attributes["strength"] = "wicking"
         reading.traits.discard("wicking")

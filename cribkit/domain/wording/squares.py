@@ -120,6 +120,21 @@ def settle(reading: Reading) -> None:
     if family == "combination-wrench" and reading.has_said("ratcheting", "ratchet"):
         family = "ratcheting-wrench"
         reading.use("ratchet", "ratcheting", "ring")
+    if (
+        family == "flat-washer"
+        and reading.has_said("copper", "aluminium")
+        and any(g.relation == "by" for g in reading.numbers())
+    ):
+        family = "sealing-washer"
+    if (
+        family == "bit-socket"
+        and reading.has_said("shank")
+        and (reading.has_said("male") or reading.has_said("driver"))
+        and not tip
+    ):
+        family = "adapter"
+    if family == "bolt" and _only_for(reading, "bolt") and reading.has("triplesquare", "sixlobe", "insidehex"):
+        family = "bit-socket"
     if family == "" and reading.has("gauge") and any(token.kind == "pressure" for token in reading.tokens):
         family = "pressure-gauge"
     if family == "screwdriver" and reading.has_said("offset"):

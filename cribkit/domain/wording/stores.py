@@ -107,7 +107,10 @@ def oring(reading: Reading) -> None:
 
 
 _EARS = {
-    "1": re.compile(r"\b(?:single|sgl|sngl|one|1)[ -]ear|\bear,? (?:single|sgl|sngl|1)\b|\bstepless"),
+    "1": re.compile(
+        r"\b(?:single|sgl|sngl|one|1)[ -]ear|\bstepless|"
+        r"\bear,? (?:(?:clamp|clip|clmp|clp),? )?(?:single|sgl|sngl|1)\b(?! ?-? ?ear)"
+    ),
     "2": re.compile(r"\b(?:two|double|twin|2)[ -]ear|\bear,? (?:double|twin|2)\b"),
 }
 
@@ -115,6 +118,8 @@ _EARS = {
 def _ears(reading: Reading) -> None:
     """One ear or two."""
     plain = reading.text.lower()
+    if "stepless" in plain:
+        reading.set("step", "none")
     for number_of, pattern in _EARS.items():
         if pattern.search(plain):
             reading.set("ears", number_of)
@@ -322,6 +327,10 @@ def part(reading: Reading) -> None:
         ):
             token.used = True
             put_place(reading, f"{float(number(token.values[0])):.1f}")
+    for token in reading.tokens:  # its valves: 16v
+        if token.kind == "power" and not token.used and re.fullmatch(r"(?:8|12|16|20|24|32) ?v", token.text.strip()):
+            token.used = True
+            put_place(reading, token.text.strip().replace(" ", ""))
     while code := reading.take("mixed"):
         put_place(reading, code.text.strip("-"))
     for group in reading.numbers():

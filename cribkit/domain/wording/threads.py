@@ -95,7 +95,9 @@ def inch_thread(reading: Reading) -> None:
 
 
 # Screws that are sold by a number, and wire inserts by diameters of length.
-_NUMBERED = frozenset({"self-tapping-screw", "machine-screw", "wood-screw", "cage-nut", "screw", "countersunk-screw"})
+_NUMBERED = frozenset(
+    {"self-tapping-screw", "machine-screw", "wood-screw", "cage-nut", "spire-nut", "screw", "countersunk-screw"}
+)
 _INSERT = re.compile(r"(?<![\d.])([123](?:\.5)?) ?x? ?d\b")
 
 

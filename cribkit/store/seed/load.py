@@ -18,6 +18,7 @@ from cribkit.store.seed.tables import consumable_row, item_row, square_row, supp
 from cribkit.store.terms import set_meaning
 
 READ_FROM = ("kind", "description", "contents", "traits", "hazards")  # what an item's meaning is read from
+PACKED = ("pack", "unit")  # and what its pack holds
 KIND_OF = {"tools.csv": Kind.TOOL, "torque_wrenches.csv": Kind.WRENCH, "consumables.csv": Kind.CONSUMABLE}
 
 
@@ -189,7 +190,7 @@ def put_item(crib: Crib, item: SeedItem, done: Loaded) -> bool:
     new = put(crib, "item", "tag", row, done)
     if item.wrench:
         put(crib, "wrench", "tag", wrench_row(item.tag, item.wrench), done)
-    if new or item.wrench or any(change.column in READ_FROM for change in done.changes[seen:]):
+    if new or item.wrench or any(change.column in READ_FROM + PACKED for change in done.changes[seen:]):
         set_meaning(crib.connection, item.tag, *(str(row[column]) for column in READ_FROM))
     if item.consumable:
         put(crib, "consumable", "tag", consumable_row(item.tag, item.consumable), done)
