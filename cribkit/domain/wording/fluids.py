@@ -160,12 +160,20 @@ def _dispensed(reading: Reading) -> None:
     """A spray can, or a can to fill from."""
     family = tables().families.get(reading.family)
     words = set(tidy(reading.text).replace(",", " ").split())
-    if family is None or family.shape != "chem" or "spray" in family.name or reading.has("tape", "wipe"):
+    if (
+        family is None
+        or family.shape not in ("chem", "grease")
+        or "spray" in family.name
+        or reading.has("tape", "wipe")
+    ):
         return
     held = _VOLUME.search(tidy(reading.text))
     millilitres = float(held[1]) * (1.0 if held[2].startswith(("ml", "millil", "cc")) else 1000.0) if held else 0.0
     if words & {"aerosol", "aero", "spray", "spraycan"}:
         reading.attributes["dispensed"] = "spray"
+    elif family.shape == "grease":
+        if words & {"tube", "cartridge", "cart", "crtg", "tub", "tin", "pot", "pail"}:
+            reading.attributes["dispensed"] = "pack"
     elif millilitres >= LEAST_BULK or words & {"bulk", "drum", "jerrycan", "keg"}:
         reading.attributes["dispensed"] = "bulk"
 

@@ -4,57 +4,55 @@ Applied in this order to text in lower case. Common practice of the trade, no so
 
 from __future__ import annotations
 
-import re
-
 # Scanning errors inside sizes: letters for digits and a stroke read as a one or a bracket.
 SCAN = [
-    (re.compile(r"\b([1-9]\d?)[l|i!]((?:2|4|8|16|32)(?=[ -]?(?:dr|drv|drive|sq)\b))"), r"\1/\2"),  # 1l2DR
-    (re.compile(r"\b[il|](?=\d{1,3}(?:mm|nm)\b)"), "1"),  # l25MM
-    (re.compile(r"\bdr[1l|]ve"), "drive"),
-    (re.compile(r"\b[il|]{2}(?=\s*(?:mm|rnm)\b)"), "11"),  # ll mm
+    (r"\b([1-9]\d?)[l|i!]((?:2|4|8|16|32)(?=[ -]?(?:dr|drv|drive|sq)\b))", r"\1/\2"),  # 1l2DR
+    (r"\b[il|](?=\d{1,3}(?:mm|nm)\b)", "1"),  # l25MM
+    (r"\bdr[1l|]ve", "drive"),
+    (r"\b[il|]{2}(?=\s*(?:mm|rnm)\b)", "11"),  # ll mm
     (
-        re.compile(r"(?<![a-z\d])(\d+)[il|](?=\s*(?:mm|rnm|nm|n\.m|in\.|inch|\")(?![a-z])|\s*x\s*\d)"),
+        r"(?<![a-z\d])(\d+)[il|](?=\s*(?:mm|rnm|nm|n\.m|in\.|inch|\")(?![a-z])|\s*x\s*\d)",
         r"\g<1>1",
     ),  # 2l mm
     (
-        re.compile(r"(?<![a-z\d])[il|](?=\d{1,3}(?:\.\d+)?\b\s*(?:mm|rnm|nm|x|pt|dr|deg|v|w|ml|t|kg|psi|bar|-))"),
+        r"(?<![a-z\d])[il|](?=\d{1,3}(?:\.\d+)?\b\s*(?:mm|rnm|nm|x|pt|dr|deg|v|w|ml|t|kg|psi|bar|-))",
         "1",
     ),  # l2 x 2
-    (re.compile(r"(?<=x )[il|](?=\d{1,2}\b)"), "1"),  # 10 x l2
-    (re.compile(r"(?<=\d)[il|](?=\d\s*(?:mm|nm)\b)"), "1"),  # 1l0 mm
-    (re.compile(r"(?<![a-z\d])([p#]?\d+)oo+(?![a-wyz]|x(?!\d))"), r"\g<1>00"),  # P4OO
-    (re.compile(r"(?<![a-z\d])(p?)(\d+)o(?=\d|[ -]?(?:grit|v|w|ton)\b)"), r"\1\g<2>0"),
-    (re.compile(r"(?<![a-z\d])(\d?)ow(?=[ -]?\d)"), r"\g<1>0w"),  # OW-20
-    (re.compile(r"(?<=\dw)([ -]?)(\d)o\b"), r"\1\g<2>0"),  # 0W-3O
-    (re.compile(r"\bd0t\b"), "dot"),
-    (re.compile(r"\b(dot[ -]?5[.,])[il|]\b"), r"\g<1>1"),  # DOT 5.l
-    (re.compile(r"\b(ph|pz)o\b"), r"\g<1>0"),  # PHO
-    (re.compile(r"\b([1357])[l|i!(\[]([248]|16)(?=[fm]\b)"), r"\1/\2"),  # 3l4F
-    (re.compile(r"\b([il|1-9]\d?)/[il|]6\b"), r"\1/16"),  # 5/l6
-    (re.compile(r"\b[il|]([il|1-5])/(?=16\b|32\b)"), r"1\1/"),  # l1/16
-    (re.compile(r"\b[s](?=/(?:8|16|32)\b)"), "5"),  # S/16
-    (re.compile(r"\b([1357])/[sb](?=[ -]*(?:in\b|inch|\"|dr\b|drive|sq\b|sq\.))"), r"\1/8"),  # 3/S drive
-    (re.compile(r"\b([1il|])/z\b"), "1/2"),
-    (re.compile(r"(?<=\d)([ -]?)[l1](?=n\b|nch\b)"), r"\1i"),  # 1/4-lnch
-    (re.compile(r"(?<!\d)([1-9]?)b(?=\s*mm\b)"), r"\g<1>8"),  # 1B mm
-    (re.compile(r"(?<=\d\.)o\b"), "0"),  # 1.O
-    (re.compile(r"(?<=\d)o(?=\d|x\d|\s*mm\b|\s*pt\b|\s*nm\b|\b)"), "0"),  # 1O mm -> 10 mm, E1O, T3O
-    (re.compile(r"(?<=\dw)(?=\d)"), "-"),  # 5w30
-    (re.compile(r"\bo(?=[.,]\d)"), "0"),  # O.5
-    (re.compile(r"\b[il|](?=[.,]\d)"), "1"),  # l.25
-    (re.compile(r"\b([et]|tx|m|ph|pz)[il](?=\d\b)"), r"\g<1>1"),  # El0 -> E10
-    (re.compile(r"\b([et])[il][o](?=\b)"), r"\g<1>10"),  # ElO -> E10
-    (re.compile(r"\b[il|](?=[\d]\s*(?:mm|pt|dr)\b)"), "1"),  # l0mm -> 10mm
-    (re.compile(r"\b[il|]o(?=\s*mm\b)"), "10"),  # lOmm
-    (re.compile(r"\b([1-9]\d?)[l|i!(\[]((?:2|4|8|16|32)\b)"), r"\1/\2"),  # 3l8 -> 3/8, 1(2 -> 1/2
-    (re.compile(r"\b[il|]/(?=[248](?!\d))"), "1/"),  # l/2 -> 1/2
-    (re.compile(r"\b([1-9]\d?)/b\b"), r"\1/8"),  # 3/B
-    (re.compile(r"\b([1357])1([248])(?=[ -]?(?:in\b|inch|\"|dr\b|drive|sq\b|sq\.))"), r"\1/\2"),  # 318-inch -> 3/8
-    (re.compile(r"\b([1357]|1[135])1(16)(?=[ -]?(?:in\b|inch|\"))"), r"\1/\2"),  # 7116-inch -> 7/16
-    (re.compile(r"(?<=\d)\s*(?:rnm|nnm|mrn|rnrn|mm\.|m\.m\.?|m/m|mms)(?![a-z])"), "mm"),
-    (re.compile(r"(?<=\d) ?m m\b"), "mm"),
-    (re.compile(r"\b([1-9])z(?=\s*mm\b)"), r"\g<1>2"),  # 1Zmm
-    (re.compile(r"\b([12])s(?=\s*mm\b)"), r"\g<1>5"),  # 1Smm
+    (r"(?<=x )[il|](?=\d{1,2}\b)", "1"),  # 10 x l2
+    (r"(?<=\d)[il|](?=\d\s*(?:mm|nm)\b)", "1"),  # 1l0 mm
+    (r"(?<![a-z\d])([p#]?\d+)oo+(?![a-wyz]|x(?!\d))", r"\g<1>00"),  # P4OO
+    (r"(?<![a-z\d])(p?)(\d+)o(?=\d|[ -]?(?:grit|v|w|ton)\b)", r"\1\g<2>0"),
+    (r"(?<![a-z\d])(\d?)ow(?=[ -]?\d)", r"\g<1>0w"),  # OW-20
+    (r"(?<=\dw)([ -]?)(\d)o\b", r"\1\g<2>0"),  # 0W-3O
+    (r"\bd0t\b", "dot"),
+    (r"\b(dot[ -]?5[.,])[il|]\b", r"\g<1>1"),  # DOT 5.l
+    (r"\b(ph|pz)o\b", r"\g<1>0"),  # PHO
+    (r"\b([1357])[l|i!(\[]([248]|16)(?=[fm]\b)", r"\1/\2"),  # 3l4F
+    (r"\b([il|1-9]\d?)/[il|]6\b", r"\1/16"),  # 5/l6
+    (r"\b[il|]([il|1-5])/(?=16\b|32\b)", r"1\1/"),  # l1/16
+    (r"\b[s](?=/(?:8|16|32)\b)", "5"),  # S/16
+    (r"\b([1357])/[sb](?=[ -]*(?:in\b|inch|\"|dr\b|drive|sq\b|sq\.))", r"\1/8"),  # 3/S drive
+    (r"\b([1il|])/z\b", "1/2"),
+    (r"(?<=\d)([ -]?)[l1](?=n\b|nch\b)", r"\1i"),  # 1/4-lnch
+    (r"(?<!\d)([1-9]?)b(?=\s*mm\b)", r"\g<1>8"),  # 1B mm
+    (r"(?<=\d\.)o\b", "0"),  # 1.O
+    (r"(?<=\d)o(?=\d|x\d|\s*mm\b|\s*pt\b|\s*nm\b|\b)", "0"),  # 1O mm -> 10 mm, E1O, T3O
+    (r"(?<=\dw)(?=\d)", "-"),  # 5w30
+    (r"\bo(?=[.,]\d)", "0"),  # O.5
+    (r"\b[il|](?=[.,]\d)", "1"),  # l.25
+    (r"\b([et]|tx|m|ph|pz)[il](?=\d\b)", r"\g<1>1"),  # El0 -> E10
+    (r"\b([et])[il][o](?=\b)", r"\g<1>10"),  # ElO -> E10
+    (r"\b[il|](?=[\d]\s*(?:mm|pt|dr)\b)", "1"),  # l0mm -> 10mm
+    (r"\b[il|]o(?=\s*mm\b)", "10"),  # lOmm
+    (r"\b([1-9]\d?)[l|i!(\[]((?:2|4|8|16|32)\b)", r"\1/\2"),  # 3l8 -> 3/8, 1(2 -> 1/2
+    (r"\b[il|]/(?=[248](?!\d))", "1/"),  # l/2 -> 1/2
+    (r"\b([1-9]\d?)/b\b", r"\1/8"),  # 3/B
+    (r"\b([1357])1([248])(?=[ -]?(?:in\b|inch|\"|dr\b|drive|sq\b|sq\.))", r"\1/\2"),  # 318-inch -> 3/8
+    (r"\b([1357]|1[135])1(16)(?=[ -]?(?:in\b|inch|\"))", r"\1/\2"),  # 7116-inch -> 7/16
+    (r"(?<=\d)\s*(?:rnm|nnm|mrn|rnrn|mm\.|m\.m\.?|m/m|mms)(?![a-z])", "mm"),
+    (r"(?<=\d) ?m m\b", "mm"),
+    (r"\b([1-9])z(?=\s*mm\b)", r"\g<1>2"),  # 1Zmm
+    (r"\b([12])s(?=\s*mm\b)", r"\g<1>5"),  # 1Smm
 ]
 
 # A date as labels have it: Oct, Oct 26, 06/26, 2026-06, 12/06/2026.
@@ -71,222 +69,215 @@ _HARMED = (
 
 # Units and words stuck together, and other ways to write one thing.
 STUCK = [
-    (re.compile(r"\br[- ]?(134a|1234yf|744|404a)\b"), r"r\1"),
-    (re.compile(r"\b([ac]\d)(?=b\d\b)"), r"\1 "),  # A5B5
-    (re.compile(r"\bep(?=\d+w)"), "ep "),
-    (re.compile(r"(?<= )x(?=\d+(?:\.\d+)? ?m\b)"), "x "),  # 12mm x12m
-    (re.compile(r"(?<=\d) ?in\.? (?=hex)"), '" '),  # 1 in. hex head is no internal hexagon
-    (re.compile(r"\b([io])\. ?d\b\.?"), r"\1d"),  # I.D.
-    (re.compile(r"\b(m\d{1,2}) ?- ?(?=\d?\.\d|[123] ?x)"), r"\1 x "),  # M8-1.25 x 40
-    (re.compile(r"\b(pag|poe|vg|hlp|hm|hvlp|iso)(?=\d{2,3}\b)"), r"\1 "),  # PAG46
-    (re.compile(r"\bvg(?= ?\d{2,3}\b)"), "iso vg"),
-    (re.compile(r"\biso iso\b"), "iso"),
-    (re.compile(r"(?<=\d)(?=awg\b|sqmm\b)"), " "),
-    (re.compile(r"\bw ?/ ?d\b(?=.*\b(?:clamp|clip|clp))|(?<=clamp )w ?/ ?d\b|(?<=clip )w ?/ ?d\b"), "worm drive"),
-    (re.compile(r"\bw ?(?:and|n|\+|/) ?d\b"), "wet and dry"),
-    (re.compile(r"(-?\d+) ?/ ?\+ ?(?=\d+ ?(?:deg ?)?c\b)"), r"\1 to "),  # -50/+550C
-    (re.compile(r"(?<=\dv)(?=\d+ ?[wa]\b)"), " "),  # 12V55W
-    (re.compile(r"(?<=\d)(?=(?:nbr|fkm|epdm|hnbr)\b)"), " "),
-    (re.compile(r"\be[- ]?(?=torx|star\b|sixlobe|six[- ]lobe|6[- ]lobe)"), "external "),  # e-torx
-    (re.compile(r"\b([1-4])\.(\d{1,2}/(?:2|4|8|16|32)\b)"), r"\1-\2"),  # 1.1/16
-    (re.compile(r"\b\d{1,2}(?:\.\d)? ?: ?1\b"), " "),  # a ratio of gears
+    (r"\br[- ]?(134a|1234yf|744|404a)\b", r"r\1"),
+    (r"\b([ac]\d)(?=b\d\b)", r"\1 "),  # A5B5
+    (r"\bep(?=\d+w)", "ep "),
+    (r"(?<= )x(?=\d+(?:\.\d+)? ?m\b)", "x "),  # 12mm x12m
+    (r"(?<=\d) ?in\.? (?=hex)", '" '),  # 1 in. hex head is no internal hexagon
+    (r"\b([io])\. ?d\b\.?", r"\1d"),  # I.D.
+    (r"\b(m\d{1,2}) ?- ?(?=\d?\.\d|[123] ?x)", r"\1 x "),  # M8-1.25 x 40
+    (r"\b(pag|poe|vg|hlp|hm|hvlp|iso)(?=\d{2,3}\b)", r"\1 "),  # PAG46
+    (r"\bvg(?= ?\d{2,3}\b)", "iso vg"),
+    (r"\biso iso\b", "iso"),
+    (r"(?<=\d)(?=awg\b|sqmm\b)", " "),
+    (r"\bw ?/ ?d\b(?=.*\b(?:clamp|clip|clp))|(?<=clamp )w ?/ ?d\b|(?<=clip )w ?/ ?d\b", "worm drive"),
+    (r"\bw ?(?:and|n|\+|/) ?d\b", "wet and dry"),
+    (r"(-?\d+) ?/ ?\+ ?(?=\d+ ?(?:deg ?)?c\b)", r"\1 to "),  # -50/+550C
+    (r"(?<=\dv)(?=\d+ ?[wa]\b)", " "),  # 12V55W
+    (r"(?<=\d)(?=(?:nbr|fkm|epdm|hnbr)\b)", " "),
+    (r"\be[- ]?(?=torx|star\b|sixlobe|six[- ]lobe|6[- ]lobe)", "external "),  # e-torx
+    (r"\b([1-4])\.(\d{1,2}/(?:2|4|8|16|32)\b)", r"\1-\2"),  # 1.1/16
+    (r"\b\d{1,2}(?:\.\d)? ?: ?1\b", " "),  # a ratio of gears
     (
-        re.compile(r"(?:#|\bno\.? ?)([0-4])[ -](?:sq|square)(?:[ -](?:drive|recess|head|tip))?\b(?! ?\d)"),
+        r"(?:#|\bno\.? ?)([0-4])[ -](?:sq|square)(?:[ -](?:drive|recess|head|tip))?\b(?! ?\d)",
         r" robertson \1 ",
     ),
-    (re.compile(r"\b(?:sq|square)(?:[ -](?:drive|recess|head|tip))? ?(?:#|no\.? ?)([0-4])\b"), r" robertson \1 "),
-    (re.compile(r"\b(e\d{1,2}) ?[x/] ?(?=e\d)"), r"\1 x "),
-    (re.compile(r"\b((?:ph|pz|tx?|sl)\d{1,2}) ?/ ?(?=(?:ph|pz|tx?|sl)\d)"), r"\1 x "),  # PH1/PH2
+    (r"\b(?:sq|square)(?:[ -](?:drive|recess|head|tip))? ?(?:#|no\.? ?)([0-4])\b", r" robertson \1 "),
+    (r"\b(e\d{1,2}) ?[x/] ?(?=e\d)", r"\1 x "),
+    (r"\b((?:ph|pz|tx?|sl)\d{1,2}) ?/ ?(?=(?:ph|pz|tx?|sl)\d)", r"\1 x "),  # PH1/PH2
     (
-        re.compile(
-            r"\b(?:the|a|an) (?!(?:number|size|no|nr|class|grade|type|twenty|thirty|forty|fifty)\b)([a-z]+) one\b"
-        ),
+        (r"\b(?:the|a|an) (?!(?:number|size|no|nr|class|grade|type|twenty|thirty|forty|fifty)\b)([a-z]+) one\b"),
         r"\1",  # the deep one
     ),
-    (re.compile(r"\bwet[ -]or[ -]dry\b"), "wet and dry"),
-    (re.compile(r"(?<=\d)ot\b"), "0t"),  # 1OT
-    (re.compile(r"\b0il\b"), "oil"),
-    (re.compile(r"\b(ptfe|copper|nickel|zinc|silicone)[- ]free\b"), r"non \1"),
-    (re.compile(r"\(([a-z]+) one\)"), r"(\1)"),
-    (re.compile(r"\bmedium ?[-/] ?high strength"), "medium strength , high strength"),
+    (r"\bwet[ -]or[ -]dry\b", "wet and dry"),
+    (r"\b(keys?),? on (?:a |the )?(?:ring|rail|rack)\b", r"\1 set"),
+    (r"(\bt[yi]res?\b.*)\blow?[- ]press(?:ure)?\b", r"\1lowpressure"),
+    (r"\blow?[- ]press(?:ure)?\b(?=.*\bt[yi]re)", "lowpressure"),
+    (r"(?<=\d)ot\b", "0t"),  # 1OT
+    (r"\b0il\b", "oil"),
+    (r"\b(ptfe|copper|nickel|zinc|silicone)[- ]free\b", r"non \1"),
+    (r"\(([a-z]+) one\)", r"(\1)"),
+    (r"\bmedium ?[-/] ?high strength", "medium strength , high strength"),
     (
-        re.compile(r"(\btester\b.*?),? ?\b(?:for )?dot ?\d(?:\.\d)?(?:[/, ]+(?:dot ?)?\d(?:\.\d)?)*\b"),
+        r"(\btester\b.*?),? ?\b(?:for )?dot ?\d(?:\.\d)?(?:[/, ]+(?:dot ?)?\d(?:\.\d)?)*\b",
         r"\1",
     ),  # what a fluid tester is for
-    (re.compile(r"\bset of (?:\d+|two|three|four|five|six|seven|eight|nine|ten|twelve)$"), "set"),
-    (re.compile(r"\bdip(?:ped)?[- ]insulated\b"), "dipped"),  # handles dipped in plastic stand no voltage
-    (re.compile(r"\bhose pinch clamps?\b"), "hose pinch pliers"),
+    (r"\bset of (?:\d+|two|three|four|five|six|seven|eight|nine|ten|twelve)$", "set"),
+    (r"\bdip(?:ped)?[- ]insulated\b", "dipped"),  # handles dipped in plastic stand no voltage
+    (r"\bhose pinch clamps?\b", "hose pinch pliers"),
     (
-        re.compile(
+        (
             r"\b(8|eight)[- ]?(?:pt|point) socket for (?:an? |the )?(\d+ ?mm|\d/\d+)(?: in\b\.?)? "
             r"square (?:head(?:ed)? )?plugs?\b"
         ),
         r"8 point socket \2",
     ),
     (
-        re.compile(
+        (
             r"\b(?:won't|wont|will not|does not|doesn't|that spares?) "
             r"(?:strip|harm|attack|damage|hurt|eat|melt|lift) (?:the |any |your )?" + rf"({_HARMED})\b"
         ),
         r"\1 safe",
     ),
-    (re.compile(r"(?<=\d-\d\d)/(?:9|12)(?:\.7)?\b"), " "),  # the width of a hose clip's band
-    (re.compile(r"\b(?:a |one )?metre (?=straight|rule\b|ruler)"), "1000 mm "),
-    (re.compile(r"\bfriction modifi(?:er|ed)\b"), "limited slip"),
+    (r"(?<=\d-\d\d)/(?:9|12)(?:\.7)?\b", " "),  # the width of a hose clip's band
+    (r"\b(?:a |one )?metre (?=straight|rule\b|ruler)", "1000 mm "),
+    (r"\bfriction modifi(?:er|ed)\b", "limited slip"),
     (
-        re.compile(
-            r"\b(?:overhauled|reconditioned|serviced|bought|repaired|tested|rebuilt|painted)(?: in)? (?:19|20)\d\d\b"
-        ),
+        (r"\b(?:overhauled|reconditioned|serviced|bought|repaired|tested|rebuilt|painted)(?: in)? (?:19|20)\d\d\b"),
         " ",
     ),
-    (re.compile(r"\b(\d{1,2}) ?mm sq(?:uare)? bit (?=socket|skt)"), r"\1 mm male square bit "),
+    (r"\b(\d{1,2}) ?mm sq(?:uare)? bit (?=socket|skt)", r"\1 mm male square bit "),
     (
-        re.compile(r"\bbit (?:socket|skt),? (8|10|12|13) ?mm sq(?:uare)?\b(?=.*(?:/\d|half|quarter).*\bdr)"),
+        r"\bbit (?:socket|skt),? (8|10|12|13) ?mm sq(?:uare)?\b(?=.*(?:/\d|half|quarter).*\bdr)",
         r"bit socket \1 mm male square",
     ),
-    (re.compile(r"\b(?:rbr|rubb) (?=safe\b)"), "rubber "),
-    (re.compile(r"\b(?:plstc|plst) (?=safe\b)"), "plastic "),
-    (re.compile(r"\b(?:snsr|sens) (?=safe\b)"), "sensor "),
-    (re.compile(r"\bhook ?(?:\+|and|&|n|/) ?loop\b"), "hook and loop"),
-    (re.compile(r"\bhhcs\b"), "hex head cap screw"),
-    (re.compile(r"\b(?:two|three|four|five|six|eight|ten) (?=\d{1,2}/\d{1,2}-\d\d\b)"), ""),  # so many bolts
-    (re.compile(r"(?<=key), ?l[- ]handle\b|(?<=\d), l[- ]handle\b|\bl[- ]handle(?= (?:hex|key|star|six))"), " l type"),
-    (re.compile(r"\bsae (?=45 ?deg)"), ""),
-    (re.compile(r"\bflat[- ]band\b"), "spring band"),
-    (re.compile(r"\bnought(?= ?w\b)|\bnaught(?= ?w\b)|\boh(?= ?w\b)"), "zero"),
-    (re.compile(r"\binch and (?=an? (?:eighth|quarter|half|sixteenth))"), "1 and "),
-    (re.compile(r"(?<=\d) ?0z\b"), " oz"),
-    (re.compile(r"(?<=\d)oo(?=[avwm]\b)"), "00"),  # 4OOA
-    (re.compile(r"(?<=\d)o(?=[avwmg]\b|pk\b|ml\b|pcs?\b)"), "0"),  # 5Om
-    (re.compile(r"\bhaif\b"), "half"),
+    (r"\b(?:rbr|rubb) (?=safe\b)", "rubber "),
+    (r"\b(?:plstc|plst) (?=safe\b)", "plastic "),
+    (r"\b(?:snsr|sens) (?=safe\b)", "sensor "),
+    (r"\bhook ?(?:\+|and|&|n|/) ?loop\b", "hook and loop"),
+    (r"\bhhcs\b", "hex head cap screw"),
+    (r"\b(?:two|three|four|five|six|eight|ten) (?=\d{1,2}/\d{1,2}-\d\d\b)", ""),  # so many bolts
+    (r"(?<=key), ?l[- ]handle\b|(?<=\d), l[- ]handle\b|\bl[- ]handle(?= (?:hex|key|star|six))", " l type"),
+    (r"\bsae (?=45 ?deg)", ""),
+    (r"\bflat[- ]band\b", "spring band"),
+    (r"\bnought(?= ?w\b)|\bnaught(?= ?w\b)|\boh(?= ?w\b)", "zero"),
+    (r"\binch and (?=an? (?:eighth|quarter|half|sixteenth))", "1 and "),
+    (r"(?<=\d) ?0z\b", " oz"),
+    (r"(?<=\d)oo(?=[avwm]\b)", "00"),  # 4OOA
+    (r"(?<=\d)o(?=[avwmg]\b|pk\b|ml\b|pcs?\b)", "0"),  # 5Om
+    (r"\bhaif\b", "half"),
     (
-        re.compile(r"\b(\d{1,2} ?mm) \(\d{1,2}/\d{1,2}(?:\"| ?in\.?)?\)(?=.*(?:drive|dr\b))(?<=\))"),
+        r"\b(\d{1,2} ?mm) \(\d{1,2}/\d{1,2}(?:\"| ?in\.?)?\)(?=.*(?:drive|dr\b))(?<=\))",
         r"\1",
     ),  # 22 mm (7/8)
-    (re.compile(r", [a-z]+ (?:a bit|slightly|rather|quite) [a-z]+$"), ""),  # pin a bit loose
-    (re.compile(r"\b(?:insulation|insul|megger)(.*?)(\d+) to (?=\d+ ?v\b)"), r"insulation\1\2-"),
-    (re.compile(r"\bmed(?:ium)?[- ]?(?:to[- ]|/)?high(?:[- ]strength)\b"), "medium strength , high strength"),
-    (re.compile(r"\bpads?,? abr\b"), "pad abrasive"),
-    (re.compile(r"\babr (?=(?:disc|pad|cloth|belt|wheel|strip)s?\b)"), "abrasive "),
-    (re.compile(r"(?<=square )pipe (?=plugs?\b)|(?<=sq )pipe (?=plugs?\b)"), ""),
-    (re.compile(r"\b(1/4|5/16)(?: in\b\.?|\")? hex (?:female|socket|recess)(?: end)?(?: for bits)?\b"), r"\1 hex"),
-    (re.compile(r"(\d(?:\.\d+)? ?(?:-|to) ?\d+(?:\.\d+)?) ?mm sq\b\.?(?! ?(?:dr|drive|square))"), r"\1 sqmm"),
-    (re.compile(r"\b(mic|micrometer|mike),? o/s\b"), r"\1 outside"),
-    (re.compile(r"\bbattery(?= impact| ratchet| drill| driver| gun)"), "cordless"),
-    (re.compile(r"\bon (?:the|a) (?:torque )?(?:tester|test bench|analyser)$"), ""),
-    (re.compile(r"(?<=\()(?:taper|square|gearbox|drain|filler|sump|level)(?: head(?:ed)?)? plugs?(?=\))"), " "),
-    (re.compile(r"\bnuts?\b(.*)\bpln\b|\bpln\b(?=.*\bnut)"), r"plain nut\1"),
-    (re.compile(r"\b(?:triple|trpl|trp|tri)[ -]sq(?:r|uare)?\b"), "triplesquare"),
-    (re.compile(r"\bsae (?=\d{1,2}[- ]?(?:pt|point|pc|piece))"), "inch "),
-    (re.compile(r"(?<=[\d\"]) ?thru ?(?=\d)"), " to "),
+    (r", [a-z]+ (?:a bit|slightly|rather|quite) [a-z]+$", ""),  # pin a bit loose
+    (r"\b(?:insulation|insul|megger)(.*?)(\d+) to (?=\d+ ?v\b)", r"insulation\1\2-"),
+    (r"\bmed(?:ium)?[- ]?(?:to[- ]|/)?high(?:[- ]strength)\b", "medium strength , high strength"),
+    (r"\bpads?,? abr\b", "pad abrasive"),
+    (r"\babr (?=(?:disc|pad|cloth|belt|wheel|strip)s?\b)", "abrasive "),
+    (r"(?<=square )pipe (?=plugs?\b)|(?<=sq )pipe (?=plugs?\b)", ""),
+    (r"\b(1/4|5/16)(?: in\b\.?|\")? hex (?:female|socket|recess)(?: end)?(?: for bits)?\b", r"\1 hex"),
+    (r"(\d(?:\.\d+)? ?(?:-|to) ?\d+(?:\.\d+)?) ?mm sq\b\.?(?! ?(?:dr|drive|square))", r"\1 sqmm"),
+    (r"\b(mic|micrometer|mike),? o/s\b", r"\1 outside"),
+    (r"\bbattery(?= impact| ratchet| drill| driver| gun)", "cordless"),
+    (r"\bon (?:the|a) (?:torque )?(?:tester|test bench|analyser)$", ""),
+    (r"(?<=\()(?:taper|square|gearbox|drain|filler|sump|level)(?: head(?:ed)?)? plugs?(?=\))", " "),
+    (r"\bnuts?\b(.*)\bpln\b|\bpln\b(?=.*\bnut)", r"plain nut\1"),
+    (r"\b(?:triple|trpl|trp|tri)[ -]sq(?:r|uare)?\b", "triplesquare"),
+    (r"\bsae (?=\d{1,2}[- ]?(?:pt|point|pc|piece))", "inch "),
+    (r"(?<=[\d\"]) ?thru ?(?=\d)", " to "),
     (
-        re.compile(r"\b(?:at )?(?:one|each|either|the other|other) end\b|(?<=\d mm) the other$"),
+        r"\b(?:at )?(?:one|each|either|the other|other) end\b|(?<=\d mm) the other$",
         " ",
     ),  # a spanner, 16 mm one end
-    (re.compile(r"(?<=\d ) ?bl\b(?=$|,| )|(?<=\d)bl\b"), " blades"),
-    (re.compile(r"\((?:\+ ?|with |and |has )?(?:a )?spare [^()]*\)"), " "),
-    (re.compile(r"\((?:it )?(?:lives|kept|stored|hangs|hung|stays|belongs|sits|stands|keep|lies) [^()]*\)"), " "),
-    (re.compile(r",? (?:the )?(?:one|ones) (?:you|we|that|which|they)\b.*$"), " "),  # the one you hit
+    (r"(?<=\d ) ?bl\b(?=$|,| )|(?<=\d)bl\b", " blades"),
+    (r"\((?:\+ ?|with |and |has )?(?:a )?spare [^()]*\)", " "),
+    (r"\((?:it )?(?:lives|kept|stored|hangs|hung|stays|belongs|sits|stands|keep|lies) [^()]*\)", " "),
+    (r",? (?:the )?(?:one|ones) (?:you|we|that|which|they)\b.*$", " "),  # the one you hit
     (
-        re.compile(
-            r"\bnot (?:for use |to be used |for )?(?:near|on|around|with|by) (?:any |oxygen |lambda )?sensors?\b"
-        ),
+        (r"\bnot (?:for use |to be used |for )?(?:near|on|around|with|by) (?:any |oxygen |lambda )?sensors?\b"),
         "not sensor safe",
     ),
     (
-        re.compile(
-            r"\b(rubber|plastic|paint|sensor|metal) ?(?:and|/|,|\+) ?(rubber|plastic|paint|sensor|metal)[ -]safe\b"
-        ),
+        (r"\b(rubber|plastic|paint|sensor|metal) ?(?:and|/|,|\+) ?(rubber|plastic|paint|sensor|metal)[ -]safe\b"),
         r"\1 safe \2 safe",
     ),
-    (re.compile(r"\bd/e\b"), "double ended"),
-    (re.compile(r"\b(tr\d{1,2})x(?=\d)"), r"\1 x "),  # TR10X80MM
-    (re.compile(r"(?<=/\d-\d\d )n([cf])\b|(?<=/\d\d-\d\d )n([cf])\b"), r"un\1\2"),  # NC, NF
-    (re.compile(r"\bin thou(?:sandths?)?\b"), "inch"),
-    (re.compile(r"\bin 0?\.\d+ ?mm (?:steps|increments)\b"), " "),
-    (re.compile(r"\bhalf a (?:mil|millimetre|millimeter|mm)\b"), "0.5 mm"),
-    (re.compile(r"\b(\d{1,2}) ?mm (sq(?:uare)?(?: drive| dr)?) ?\((?=\d/\d)"), r"\2 ("),  # 10 mm square drive (3/8 in)
+    (r"\bd/e\b", "double ended"),
+    (r"\b(tr\d{1,2})x(?=\d)", r"\1 x "),  # TR10X80MM
+    (r"(?<=/\d-\d\d )n([cf])\b|(?<=/\d\d-\d\d )n([cf])\b", r"un\1\2"),  # NC, NF
+    (r"\bin thou(?:sandths?)?\b", "inch"),
+    (r"\bin 0?\.\d+ ?mm (?:steps|increments)\b", " "),
+    (r"\bhalf a (?:mil|millimetre|millimeter|mm)\b", "0.5 mm"),
+    (r"\b(\d{1,2}) ?mm (sq(?:uare)?(?: drive| dr)?) ?\((?=\d/\d)", r"\2 ("),  # 10 mm square drive (3/8 in)
     (
-        re.compile(r"(?<!one )(?<!three )(?<!five )(?<!seven )(?<!\d )(?<!an )\beighth by (?=(?:an )?inch|one|two|\d)"),
+        r"(?<!one )(?<!three )(?<!five )(?<!seven )(?<!\d )(?<!an )\beighth by (?=(?:an )?inch|one|two|\d)",
         "1/8 x ",
     ),
-    (re.compile(r"(?<=x )inch and (?=a )"), "an inch and "),
-    (re.compile(r"\b(?:the )?(bendy|bent|long|short|stubby|deep|thin|small|big|straight) ones\b"), r"\1"),
-    (re.compile(r"\b(?:to be )?set (?:to|at) (?=\d)"), "for "),
-    (re.compile(r"\bto set (?=\d)"), "for "),
-    (re.compile(r",? one per (?:port|cylinder|side|bolt|hole)\b"), ""),
-    (re.compile(r"\bpower sockets?\b"), "impact socket"),
-    (re.compile(r"\bred[- ]brown(?: \(maroon\))?"), "maroon"),
-    (re.compile(r"\bph ?(?:no\.?|nr|number|#) ?(?=[0-4]\b)"), "ph"),
-    (re.compile(r"\bpz ?(?:no\.?|nr|number|#) ?(?=[0-4]\b)"), "pz"),
-    (re.compile(r"\b(?:four|4)[- ](?:lug|peg|pin)\b"), "fourlug"),
-    (re.compile(r"^((?:[a-z]+ )?masking)$"), r"\1 tape"),
-    (re.compile(r"^wipers\b(?=,? (?:pair|front|rear)|$)"), "wiper blades"),
-    (re.compile(r"(?<!towels )(?<!towel )(?<!rags )\bblue roll\b"), "blue paper roll"),
-    (re.compile(r"\bil(?= (?:tin|can|bottle|jug|btl)\b)"), "1 l"),
+    (r"(?<=x )inch and (?=a )", "an inch and "),
+    (r"\b(?:the )?(bendy|bent|long|short|stubby|deep|thin|small|big|straight) ones\b", r"\1"),
+    (r"\b(?:to be )?set (?:to|at) (?=\d)", "for "),
+    (r"\bto set (?=\d)", "for "),
+    (r",? one per (?:port|cylinder|side|bolt|hole)\b", ""),
+    (r"\bpower sockets?\b", "impact socket"),
+    (r"\bred[- ]brown(?: \(maroon\))?", "maroon"),
+    (r"\bph ?(?:no\.?|nr|number|#) ?(?=[0-4]\b)", "ph"),
+    (r"\bpz ?(?:no\.?|nr|number|#) ?(?=[0-4]\b)", "pz"),
+    (r"\b(?:four|4)[- ](?:lug|peg|pin)\b", "fourlug"),
+    (r"^((?:[a-z]+ )?masking)$", r"\1 tape"),
+    (r"^wipers\b(?=,? (?:pair|front|rear)|$)", "wiper blades"),
+    (r"(?<!towels )(?<!towel )(?<!rags )\bblue roll\b", "blue paper roll"),
+    (r"\bil(?= (?:tin|can|bottle|jug|btl)\b)", "1 l"),
     (
-        re.compile(r"\bfilter cap(?=.*\d ?(?:flutes?|fl|flats?)\b)(?! (?:wrench|wr|spanner|socket|skt|type))"),
+        r"\bfilter cap(?=.*\d ?(?:flutes?|fl|flats?)\b)(?! (?:wrench|wr|spanner|socket|skt|type))",
         "filter cap wrench",
     ),
-    (re.compile(r"\b(filter\b.*\d) ?flats?\b"), r"\1 flutes"),
-    (re.compile(r"(?<= )w/? ?(?=(?:rubber|magnet|ball|case|box|adapt|exten|handle|washer|nut)[a-z]*\b)"), "with "),
-    (re.compile(r"\b(ream\w*.*?)[ ,]+h[6-9]\b"), r"\1"),  # a fit, ISO 286
-    (re.compile(r"\b(compress\w*\b.*)\b(10|12|14|18) ?mm (?=adapt|adptr?)"), r"\1m\2 "),
+    (r"\b(filter\b.*\d) ?flats?\b", r"\1 flutes"),
+    (r"(?<= )w/? ?(?=(?:rubber|magnet|ball|case|box|adapt|exten|handle|washer|nut)[a-z]*\b)", "with "),
+    (r"\b(ream\w*.*?)[ ,]+h[6-9]\b", r"\1"),  # a fit, ISO 286
+    (r"\b(compress\w*\b.*)\b(10|12|14|18) ?mm (?=adapt|adptr?)", r"\1m\2 "),
     (
-        re.compile(r"\b(hex|hexagon|pan|round|flat|button|btn|socket|soc|skt|sckt|csk|cheese|truss) ?h(?:ea)?d\b"),
+        r"\b(hex|hexagon|pan|round|flat|button|btn|socket|soc|skt|sckt|csk|cheese|truss) ?h(?:ea)?d\b",
         r"\1 head",
     ),
-    (re.compile(r"\bnylon ins\b"), "nylon insert"),
-    (re.compile(r"\bcal(?=,? (?:vern|dig|dial)[a-z]*\b)"), "caliper"),
-    (re.compile(r"\b((?:scissor|lever|screw)\b.*\d ?mm) fork\b"), r"\1"),  # its opening
-    (re.compile(r"\bto suit\b"), " for "),
-    (re.compile(r"\b(?:12|twelve)[- ]?(?:pt|point),? (?=triple|trpl|xzn)"), " "),
-    (re.compile(r"\b2nd\b"), "second"),
-    (re.compile(r"\b(\d+(?:\.\d)? ?mm),? (?:lg|long) (?=\d+ ?mm\b)"), r"\1 , long , "),
-    (re.compile(r"\bhalf[- ](?:a )?lit(?:re|er)s?\b"), "0.5 litre"),
-    (re.compile(r"\bdial,? ind\b"), "dial indicator"),
-    (re.compile(r"\b(?:inch|in|foot|ft)[- /.]?(?:pounds?|lbs?) (?=wrench|spanner|driver\b)"), "torque "),
-    (re.compile(r"(?<=mm) ?x ?(?=0?\.0\d+)"), " , "),  # 25-50mm x 0.01
-    (re.compile(r"\bfilter socket,? cap\b"), "filter cap socket"),
+    (r"\bnylon ins\b", "nylon insert"),
+    (r"\bcal(?=,? (?:vern|dig|dial)[a-z]*\b)", "caliper"),
+    (r"\b((?:scissor|lever|screw)\b.*\d ?mm) fork\b", r"\1"),  # its opening
+    (r"\bto suit\b", " for "),
+    (r"\b(?:12|twelve)[- ]?(?:pt|point),? (?=triple|trpl|xzn)", " "),
+    (r"\b2nd\b", "second"),
+    (r"\b(\d+(?:\.\d)? ?mm),? (?:lg|long) (?=\d+ ?mm\b)", r"\1 , long , "),
+    (r"\bhalf[- ](?:a )?lit(?:re|er)s?\b", "0.5 litre"),
+    (r"\bdial,? ind\b", "dial indicator"),
+    (r"\b(?:inch|in|foot|ft)[- /.]?(?:pounds?|lbs?) (?=wrench|spanner|driver\b)", "torque "),
+    (r"(?<=mm) ?x ?(?=0?\.0\d+)", " , "),  # 25-50mm x 0.01
+    (r"\bfilter socket,? cap\b", "filter cap socket"),
     (
-        re.compile(
-            r"\bhs(?=,? (?:htr|heater|fuel|vac|rad|clnt|coolt|air|brk|oil|hyd|pwr)\b)|(?<=clmp )hs\b|(?<=clamp )hs\b"
-        ),
+        (r"\bhs(?=,? (?:htr|heater|fuel|vac|rad|clnt|coolt|air|brk|oil|hyd|pwr)\b)|(?<=clmp )hs\b|(?<=clamp )hs\b"),
         "hose",
     ),
-    (re.compile(r"\b(washers?|wshrs?),? lk\b"), r"\1 lock"),
-    (re.compile(r"\b(tester|tstr|gauge|gge|ga),? press\b"), r"\1 pressure"),
-    (re.compile(r"\btherm(?=,? (?:i/?r|infra))|(?<=ir )therm\b|(?<=i/r )therm\b"), "thermometer"),
-    (re.compile(r"\bi/r\b"), "infrared"),
-    (re.compile(r"\bcompr(?=,? (?:sprg|spring|vlv|valve|pstn|piston|ring|strut))"), "compressor"),
-    (re.compile(r"(?<=\dmm)x(?=\d)"), " x "),
-    (re.compile(r"\b(?:fld|fluid),? (?:pwr|power|p/s) ?(?:strg|steer|steering)?\b"), "power steering fluid"),
-    (re.compile(r"\b(?:sft|soft),? (?:fc|face|faced)\b"), "soft face"),
-    (re.compile(r"\b(?:rng)\b(?! ?\d+(?:\.\d+)? ?(?:-|to))"), "ring"),
-    (re.compile(r"\bga(?=,? (?:feel|flr|thk|press|tyre|tire|vac|comp|oil|dial|depth|bore|angle)[a-z]*\b)"), "gauge"),
-    (re.compile(r"\bgauge,? feel\b"), "gauge feeler"),
-    (re.compile(r"\boil,? gr\b(?=.*\d)"), "gear oil"),
-    (re.compile(r"\b(?:pliers?|plrs?),? circ\b"), "pliers circlip"),
-    (re.compile(r"\btp(?=,? (?:msk|mskg|mask|insul|ins|elec|dbl|alum|alu|ptfe|duct|cloth|foam)[a-z]*\b)"), "tape"),
-    (re.compile(r"\b(washers?|wshrs?|wsr),? flt\b"), r"\1 flat"),
-    (re.compile(r"\bf/ ?(?=[a-z]{2})"), "for "),  # F/DRAIN PLUGS
-    (re.compile(r"\b(fixed|flx|flex|flexi|flexible|swivel|reversible|hex|hx|flg|flange) hd\b"), r"\1 head"),
-    (re.compile(r"\bthn (?=wll?\b|wall\b)"), "thin "),
-    (re.compile(r"\b(lug|whl|wheel|hex|flg|lck|lock|wng|wing|axl|axle) nts?\b"), r"\1 nut"),
-    (re.compile(r"\b(?:hs|hse|hose) grp\b"), "hose grip"),
-    (re.compile(r"\(?\bsign(?:ed)? out\b\)?"), " "),
-    (re.compile(r"\b((?:\d|1\d|2[0-2])(?:\.\d)? ?mm) long (?=(?:\w+ )?(?:hex|ball|bit|socket)\b)"), r"\1 , long "),
-    (re.compile(r"\babr (?=sheets?\b|paper\b|rolls?\b|discs?\b|belts?\b)"), "abrasive "),
-    (re.compile(r"\bwet ?/ ?dry\b"), "wet and dry"),
-    (re.compile(r"(?<=\d) ?sq\.? ?mm\b"), " sqmm"),
+    (r"\b(washers?|wshrs?),? lk\b", r"\1 lock"),
+    (r"\b(tester|tstr|gauge|gge|ga),? press\b", r"\1 pressure"),
+    (r"\btherm(?=,? (?:i/?r|infra))|(?<=ir )therm\b|(?<=i/r )therm\b", "thermometer"),
+    (r"\bi/r\b", "infrared"),
+    (r"\bcompr(?=,? (?:sprg|spring|vlv|valve|pstn|piston|ring|strut))", "compressor"),
+    (r"(?<=\dmm)x(?=\d)", " x "),
+    (r"\b(?:fld|fluid),? (?:pwr|power|p/s) ?(?:strg|steer|steering)?\b", "power steering fluid"),
+    (r"\b(?:sft|soft),? (?:fc|face|faced)\b", "soft face"),
+    (r"\b(?:rng)\b(?! ?\d+(?:\.\d+)? ?(?:-|to))", "ring"),
+    (r"\bga(?=,? (?:feel|flr|thk|press|tyre|tire|vac|comp|oil|dial|depth|bore|angle)[a-z]*\b)", "gauge"),
+    (r"\bgauge,? feel\b", "gauge feeler"),
+    (r"\boil,? gr\b(?=.*\d)", "gear oil"),
+    (r"\b(?:pliers?|plrs?),? circ\b", "pliers circlip"),
+    (r"\btp(?=,? (?:msk|mskg|mask|insul|ins|elec|dbl|alum|alu|ptfe|duct|cloth|foam)[a-z]*\b)", "tape"),
+    (r"\b(washers?|wshrs?|wsr),? flt\b", r"\1 flat"),
+    (r"\bf/ ?(?=[a-z]{2})", "for "),  # F/DRAIN PLUGS
+    (r"\b(fixed|flx|flex|flexi|flexible|swivel|reversible|hex|hx|flg|flange) hd\b", r"\1 head"),
+    (r"\bthn (?=wll?\b|wall\b)", "thin "),
+    (r"\b(lug|whl|wheel|hex|flg|lck|lock|wng|wing|axl|axle) nts?\b", r"\1 nut"),
+    (r"\b(?:hs|hse|hose) grp\b", "hose grip"),
+    (r"\(?\bsign(?:ed)? out\b\)?", " "),
+    (r"\b((?:\d|1\d|2[0-2])(?:\.\d)? ?mm) long (?=(?:\w+ )?(?:hex|ball|bit|socket)\b)", r"\1 , long "),
+    (r"\babr (?=sheets?\b|paper\b|rolls?\b|discs?\b|belts?\b)", "abrasive "),
+    (r"\bwet ?/ ?dry\b", "wet and dry"),
+    (r"(?<=\d) ?sq\.? ?mm\b", " sqmm"),
     (
-        re.compile(r"\bfor an? (?:straight |in-?line )?(?:three|four|five|six|[3-6]|v ?[68])(?=$|[,.;)])"),
+        r"\bfor an? (?:straight |in-?line )?(?:three|four|five|six|[3-6]|v ?[68])(?=$|[,.;)])",
         " ",  # so many cylinders
     ),
-    (re.compile(r"(?<=\d)[- ]degrees?\b"), " deg"),
-    (re.compile(r"\b(?:cut )?(?:level|lvl) (?=[a-f]\b)"), "level"),
+    (r"(?<=\d)[- ]degrees?\b", " deg"),
+    (r"\b(?:cut )?(?:level|lvl) (?=[a-f]\b)", "level"),
     (
-        re.compile(
+        (
             r"\b(?:not (?:safe |to be used |for use )?(?:for|on|with)|never (?:use )?on|keep (?:off|away from)|"
             r"unsafe (?:on|for)|(?:do not|don't|dont) (?:use|get|put) (?:it )?(?:on|near)|attacks|harms|damages|"
             r"dissolves|eats|melts|will (?:lift|attack|damage|harm|eat|melt)) (?:any |all |bare |soft |old |painted )?"
@@ -295,80 +286,76 @@ STUCK = [
         r"not \1 safe",
     ),
     (
-        re.compile(rf"\b(?:safe|ok|okay|kind|fine|compatible) (?:on|for|with|to) (?:any |all |bare )?({_HARMED})\b"),
+        rf"\b(?:safe|ok|okay|kind|fine|compatible) (?:on|for|with|to) (?:any |all |bare )?({_HARMED})\b",
         r"\1 safe",
     ),
-    (re.compile(rf"\bcal(?:ibration|ibrated|\.)?(?: is)? due:?(?: {_DATE})?(?!\w)"), " "),
-    (re.compile(rf"\b(?:exp(?:iry|ires|ired|\.)?|use by|best before)(?: date)?:? {_DATE}(?!\w)"), " "),
-    (re.compile(r"\b[ce] ?6[.,]3\b(?: ?\(1/4\"? ?hex\w*(?: shank)?\))?"), "1/4 hex shank"),  # ISO 1173
-    (re.compile(r"\bxii[- ]point\b"), "12 point"),
-    (re.compile(r"\bs2\b(?: (?:steel|blade))?"), " "),
-    (re.compile(r"\bip ?(?:[45]4|6[5-9]|x[4-8])\b"), " "),  # how far it is sealed, IEC 60529: no number of a lobe
+    (rf"\bcal(?:ibration|ibrated|\.)?(?: is)? due:?(?: {_DATE})?(?!\w)", " "),
+    (rf"\b(?:exp(?:iry|ires|ired|\.)?|use by|best before)(?: date)?:? {_DATE}(?!\w)", " "),
+    (r"\b[ce] ?6[.,]3\b(?: ?\(1/4\"? ?hex\w*(?: shank)?\))?", "1/4 hex shank"),  # ISO 1173
+    (r"\bxii[- ]point\b", "12 point"),
+    (r"\bs2\b(?: (?:steel|blade))?", " "),
+    (r"\bip ?(?:[45]4|6[5-9]|x[4-8])\b", " "),  # how far it is sealed, IEC 60529: no number of a lobe
     (
-        re.compile(
+        (
             r"(?<=[\d,a-z] )(?<!blk )(?<!blu )(?<!nitrile )(?<!latex )(?<!free )(?<!black )(?<!blue )"
             r"(?:l\.?|length:?) ?=? ?(\d{2,4})(?: ?mm\b)?(?![\w.]| ?(?:pcs?|pk|ml|g|off|box|pairs?)\b)"
         ),
         r"\1 mm long",  # L 63
     ),
-    (re.compile(r"(?<![/.\d-])\b(\d{2,4}) (?=long\b)(?!.*\b\d{2,4} mm long)"), r"\1 mm "),
-    (re.compile(r"\be[- ]sockets?\b"), " external sixlobe socket "),
-    (re.compile(r"\be[- ]profile\b"), " external sixlobe "),
-    (re.compile(r"\boutside[- ](?=star|torx|six|hexalob)"), "external "),
-    (re.compile(r"\bac ?(?:/|and|\+|&)? ?dc\b|\bdc ?(?:/|and|\+|&)? ?ac\b"), "acdc"),
-    (re.compile(r"\bac[ -]?only\b|\bonly ac\b"), "aconly"),
-    (re.compile(r"\b(?:sz|size) (\d{1,2}) (?=(?:pairs?|prs?)\b)"), r"size \1 , "),
-    (re.compile(r"\b(petrol|gasoline|diesel) (?:engines?|engined|motor)\b"), r"\1"),
-    (re.compile(r"\b2 ?t (?=.*\boil\b)"), "two stroke "),
-    (re.compile(r"\b4 ?t (?=.*\boil\b)"), "four stroke "),
-    (re.compile(r"\b(m\d{1,2}) ?/ ?(?=m\d)"), r"\1 , "),  # M10/M12/M14
-    (re.compile(r"(?<=\d/\d)( ?)w\b(?! ?\d)|(?<=\d/\d\d)( ?)w\b(?! ?\d)"), " whitworth"),
+    (r"(?<![/.\d-])\b(\d{2,4}) (?=long\b)(?!.*\b\d{2,4} mm long)", r"\1 mm "),
+    (r"\be[- ]sockets?\b", " external sixlobe socket "),
+    (r"\be[- ]profile\b", " external sixlobe "),
+    (r"\boutside[- ](?=star|torx|six|hexalob)", "external "),
+    (r"\bac ?(?:/|and|\+|&)? ?dc\b|\bdc ?(?:/|and|\+|&)? ?ac\b", "acdc"),
+    (r"\bac[ -]?only\b|\bonly ac\b", "aconly"),
+    (r"\b(?:sz|size) (\d{1,2}) (?=(?:pairs?|prs?)\b)", r"size \1 , "),
+    (r"\b(petrol|gasoline|diesel) (?:engines?|engined|motor)\b", r"\1"),
+    (r"\b2 ?t (?=.*\boil\b)", "two stroke "),
+    (r"\b4 ?t (?=.*\boil\b)", "four stroke "),
+    (r"\b(m\d{1,2}) ?/ ?(?=m\d)", r"\1 , "),  # M10/M12/M14
+    (r"(?<=\d/\d)( ?)w\b(?! ?\d)|(?<=\d/\d\d)( ?)w\b(?! ?\d)", " whitworth"),
     (
-        re.compile(
-            r"(?<!\d )(?<!\d)(?<!\d-)\b(?:inch|foot|in|ft)[- ]?(?:pounds?|lbs?) (?=torque|tq|click|wrench|dial|beam)"
-        ),
+        (r"(?<!\d )(?<!\d)(?<!\d-)\b(?:inch|foot|in|ft)[- ]?(?:pounds?|lbs?) (?=torque|tq|click|wrench|dial|beam)"),
         "",
     ),
-    (re.compile(r"\bdot (?:five|5) (?:point|pt) (?:one|1)\b"), "dot 5.1"),
-    (re.compile(r"\btee ?(?=\d\d\b)|\btee (?=ten|fifteen|twenty|thirty|forty|fifty)"), "t "),
-    (re.compile(r"(?<=\d)[- ]?(?:wt|weight)\b"), "w"),
-    (re.compile(r"(?<=8pt)(.*)\bsquare nuts?\b|(?<=point)(.*)\bsquare nuts?\b"), r"\1\2"),  # an 8-point socket's
+    (r"\bdot (?:five|5) (?:point|pt) (?:one|1)\b", "dot 5.1"),
+    (r"\btee ?(?=\d\d\b)|\btee (?=ten|fifteen|twenty|thirty|forty|fifty)", "t "),
+    (r"(?<=\d)[- ]?(?:wt|weight)\b", "w"),
+    (r"(?<=8pt)(.*)\bsquare nuts?\b|(?<=point)(.*)\bsquare nuts?\b", r"\1\2"),  # an 8-point socket's
     (
-        re.compile(
-            r"^(.*\b(?:8|eight)[- ]?(?:pt|point).*?)\bsquare[- ]head(?:ed|s)?\b(?: (?:plug|bolt|nut|screw)s?\b)?"
-        ),
+        (r"^(.*\b(?:8|eight)[- ]?(?:pt|point).*?)\bsquare[- ]head(?:ed|s)?\b(?: (?:plug|bolt|nut|screw)s?\b)?"),
         r"\1",  # what an 8-point socket turns
     ),
-    (re.compile(r"\bbox (?=\d+ ?deg)"), "box end "),
-    (re.compile(r"\b\d ?mil (?=.*glove|.*\bglv)|(?<=nitrile) ?\d ?mil\b|\b\d ?mil\b(?=.*nitrile)"), " "),
-    (re.compile(r"\b(?:shore ?a? ?)?(?:60|70|75|80|90|ninety|seventy) ?(?:duro(?:meter)?s?|shore ?a?)\b"), " "),
-    (re.compile(r"\b(hi|high|lo|low|oil|fuel|hyd|hydraulic|tyre|tire|system|sys) press\b"), r"\1 pressure"),
-    (re.compile(r"\bpress(?= (?:ga|gauge|gage|tester|test|tstr)\b)"), "pressure"),
-    (re.compile(r"\bdash (?=\d|four\b|six\b|eight\b|ten\b|twelve\b|sixteen\b)"), "-"),
-    (re.compile(r"(?<=[a-z])\.(?=\d)"), " "),  # SKT.10MM
-    (re.compile(r"\be[- ]type\b"), " external sixlobe "),
-    (re.compile(r"\b((?:ph|pz|tx?|sl|jis|h)\d{1,2}(?:\.\d)?)x(?=\d)"), r"\1 x "),  # PZ2x100
+    (r"\bbox (?=\d+ ?deg)", "box end "),
+    (r"\b\d ?mil (?=.*glove|.*\bglv)|(?<=nitrile) ?\d ?mil\b|\b\d ?mil\b(?=.*nitrile)", " "),
+    (r"\b(?:shore ?a? ?)?(?:60|70|75|80|90|ninety|seventy) ?(?:duro(?:meter)?s?|shore ?a?)\b", " "),
+    (r"\b(hi|high|lo|low|oil|fuel|hyd|hydraulic|tyre|tire|system|sys) press\b", r"\1 pressure"),
+    (r"\bpress(?= (?:ga|gauge|gage|tester|test|tstr)\b)", "pressure"),
+    (r"\bdash (?=\d|four\b|six\b|eight\b|ten\b|twelve\b|sixteen\b)", "-"),
+    (r"(?<=[a-z])\.(?=\d)", " "),  # SKT.10MM
+    (r"\be[- ]type\b", " external sixlobe "),
+    (r"\b((?:ph|pz|tx?|sl|jis|h)\d{1,2}(?:\.\d)?)x(?=\d)", r"\1 x "),  # PZ2x100
     (
-        re.compile(
+        (
             r"\b(?:reading |reads |scaled? |marked |graduated )?in "
             r"(?:n\.?m|ft[- ./]?lbs?|lbf?[- ./]?ft|newton met(?:re|er)s)\b(?!\.?\d)"
         ),
         " ",
     ),
-    (re.compile(r"\bsocket wrench[,:; ]+impact\b"), "impact socket wrench"),
-    (re.compile(r"(?:^|(?<=, ))inch and (?=a )"), "an inch and "),
-    (re.compile(r"\bc/w\b"), " with "),
-    (re.compile(r"\bt?[- ]?(\d{1,3})[- ]?ip\b"), r" ip\1 "),  # T25 IP
-    (re.compile(r"(?<=/\d)[\"']{0,2} ?-?(?:sd|sqd)\b"), " sq dr"),  # 3/8SD
-    (re.compile(r"(?<=[\d\"'])(?=(?:dr|drv|drive|sq|sqdr|skt|socket|sckt)\b)"), " "),  # 1/4dr
-    (re.compile(r"(?<=\d)(?=(?:deep|dp|impact|imp|hex|hx|long|pos|ratchet|ext)\b)"), " "),
-    (re.compile(r"\b(dr|drv|drive|sq(?![0-4](?![\d/.]))|skt|sckt|socket|spanner|spnr)(?=\d)"), r"\1 "),
-    (re.compile(r"(?<=[a-z]),(?=[a-z\d])"), ", "),
-    (re.compile(r"(?<=\dmm)(?=\d)"), " "),
-    (re.compile(r"(?<=\d[\"'])(?=[a-z\d])"), " "),
-    (re.compile(r"(?<=mm)(?=dp\b|deep\b|skt\b|imp\b|hex\b|x\d)"), " "),
-    (re.compile(r"(?<![\d,])(\d+),(\d{1,2})(?![\d,])(?=\s*(?:mm|nm|n\.m|l\b|ml|kg|in\b|x))"), r"\1.\2"),  # 6,3 mm
-    (re.compile(r"(?<=x)(\d),(\d{1,2})\b"), r"\1.\2"),  # M8x1,25
-    (re.compile(r"(?<![\d,./])(\d{1,3}),(\d{1,2})(?![\d,./]|\s*(?:pt|point|dr|drive|sq|pc|-))"), r"\1.\2"),  # 15,3
-    (re.compile(r"(?<=\d),(?=\d{3}\b)"), ""),  # 1,000
+    (r"\bsocket wrench[,:; ]+impact\b", "impact socket wrench"),
+    (r"(?:^|(?<=, ))inch and (?=a )", "an inch and "),
+    (r"\bc/w\b", " with "),
+    (r"\bt?[- ]?(\d{1,3})[- ]?ip\b", r" ip\1 "),  # T25 IP
+    (r"(?<=/\d)[\"']{0,2} ?-?(?:sd|sqd)\b", " sq dr"),  # 3/8SD
+    (r"(?<=[\d\"'])(?=(?:dr|drv|drive|sq|sqdr|skt|socket|sckt)\b)", " "),  # 1/4dr
+    (r"(?<=\d)(?=(?:deep|dp|impact|imp|hex|hx|long|pos|ratchet|ext)\b)", " "),
+    (r"\b(dr|drv|drive|sq(?![0-4](?![\d/.]))|skt|sckt|socket|spanner|spnr)(?=\d)", r"\1 "),
+    (r"(?<=[a-z]),(?=[a-z\d])", ", "),
+    (r"(?<=\dmm)(?=\d)", " "),
+    (r"(?<=\d[\"'])(?=[a-z\d])", " "),
+    (r"(?<=mm)(?=dp\b|deep\b|skt\b|imp\b|hex\b|x\d)", " "),
+    (r"(?<![\d,])(\d+),(\d{1,2})(?![\d,])(?=\s*(?:mm|nm|n\.m|l\b|ml|kg|in\b|x))", r"\1.\2"),  # 6,3 mm
+    (r"(?<=x)(\d),(\d{1,2})\b", r"\1.\2"),  # M8x1,25
+    (r"(?<![\d,./])(\d{1,3}),(\d{1,2})(?![\d,./]|\s*(?:pt|point|dr|drive|sq|pc|-))", r"\1.\2"),  # 15,3
+    (r"(?<=\d),(?=\d{3}\b)", ""),  # 1,000
 ]

@@ -88,7 +88,7 @@ def _judge_one(need: Meaning, item: Meaning) -> Judgement:
         doubts += verdict
     for name in has.keys() - asked.keys():
         rule = kin().rule(name) or _OPEN
-        if has[name] == rule.default or name in UNCOUNTED:
+        if has[name] == rule.default or name in UNCOUNTED or (name == "single_of" and "dims" in asked):
             continue
         if rule.unasked == "none" or (name == "points" and has[name] in SQUARE_HEADS):
             return NONE

@@ -451,6 +451,9 @@ def _own_sense(reading: Reading, shape: str) -> None:
         reading.traits.add("not-impact")
     if reading.family == "dial-gauge" and any(said.word in ("magnetic", "base", "stand") for said in reading.words):
         reading.attributes["base_of"] = "yes"
+    dims = reading.attributes.get("dims", "")
+    if reading.family == "feeler-gauge" and dims and " to " not in dims and "; " not in dims:
+        reading.attributes["single_of"] = dims
     if reading.family == "lock-nut" and any("nyl" in said.text for said in reading.words):
         reading.attributes.setdefault("locking_kind", "nylon")
     if reading.family == "ratcheting-wrench" and " x " in reading.attributes.get("size", ""):

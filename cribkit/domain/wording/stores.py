@@ -12,6 +12,7 @@ from cribkit.domain.wording.lexer import Token
 from cribkit.domain.wording.measure import decimal, number
 from cribkit.domain.wording.reading import Reading
 from cribkit.domain.wording.sizes import Group, Length
+from cribkit.domain.wording.spoken import in_digits
 from cribkit.domain.wording.squares import missing_square, one_size
 from cribkit.domain.wording.text import tidy
 
@@ -213,7 +214,7 @@ def glove(reading: Reading) -> None:
             reading.set("glove_size", GLOVE_NUMBERS[token.values[0]])
         elif token.unit or (token.values[0].isdigit() and int(token.values[0]) >= 20):  # so many in a box
             group.use()
-    if found := _MIL.search(reading.text.lower()):  # thousandths of an inch
+    if found := _MIL.search(in_digits(reading.text.lower())):  # thousandths of an inch
         reading.set("glove_mil", found[1])
     if any(word.text == "lg" for word in reading.words):
         reading.set("glove_size", "L")

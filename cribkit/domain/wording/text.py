@@ -6,7 +6,7 @@ import re
 import unicodedata
 from functools import cache
 
-from cribkit.domain.wording.needle import needle
+from cribkit.domain.wording.needle import needles
 from cribkit.domain.wording.patterns import SCAN, STUCK
 from cribkit.domain.wording.spoken import in_digits
 
@@ -65,24 +65,46 @@ _INITIALS = re.compile(r"\b(?!n\.m|m\.m)(?:[a-z]\.){2,}[a-z]?\b\.?|(?<=\d )a\. ?
 
 
 @cache
-def _held(table: int) -> tuple[tuple[str, re.Pattern[str], str], ...]:
-    """The patterns of a table with what a text must hold for each of them."""
-    return tuple((needle(pattern.pattern), pattern, better) for pattern, better in (SCAN, STUCK)[table])
+def _held(table: int) -> tuple[tuple[str, tuple[int, ...]], ...]:
+    """Plain texts, each with the patterns of a table that are worth trying where it stands."""
+    places: dict[str, list[int]] = {}
+    for place, (pattern, _) in enumerate((SCAN, STUCK)[table]):
+        for held in needles(pattern) or ("",):
+            places.setdefault(held, []).append(place)
+    return tuple((held, tuple(found)) for held, found in places.items())
+
+
+def _due(text: str, table: int, since: int) -> list[int]:
+    """The patterns that may match, from one on."""
+    found = {place for held, places in _held(table) if held in text for place in places}
+    return sorted((place for place in found if place >= since), reverse=True)
+
+
+_compiled = cache(re.compile)  # few of them are ever tried
+
+
+def _mended(text: str, table: int) -> str:
+    """The patterns of a table, one after the other."""
+    patterns = (SCAN, STUCK)[table]
+    due = _due(text, table, 0)
+    while due:
+        place = due.pop()
+        pattern, better = patterns[place]
+        changed = _compiled(pattern).sub(better, text)
+        if changed != text:
+            text, due = changed, _due(changed, table, place + 1)
+    return text
 
 
 def tidy(text: str) -> str:
     """Lower case, plain signs, digits for spoken numbers, scanning errors in sizes mended."""
     plain = unicodedata.normalize("NFKC", text.translate(SIGNS)).translate(SIGNS).lower()
     plain = " ".join(plain.split()).rstrip(" .,;")
-    for held, pattern, better in _held(0):
-        if held in plain:
-            plain = pattern.sub(better, plain)
+    plain = _mended(plain, 0)
     if "mult" in plain:
         plain = _RATIO.sub(r" ratio\1 ", plain)
     plain = _INITIALS.sub(lambda found: found[0].replace(".", "").replace(" ", ""), plain)
-    for held, pattern, better in _held(1):
-        if held in plain:
-            plain = pattern.sub(better, plain)
+    plain = _mended(plain, 1)
     plain = _STANDARD.sub(" ", _REUSE.sub(" ", plain))
     if not _CLOSES.search(plain):
         plain = _PURPOSE.sub(" ", plain)
