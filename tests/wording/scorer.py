@@ -195,6 +195,12 @@ OTHERS = (
     "thirtyeighth",
     "thirtyninth",
     "fortieth",
+    "fortyfirst",
+    "fortysecond",
+    "fortythird",
+    "fortyfourth",
+    "fortyfifth",
+    "fortysixth",
 )
 
 

@@ -42,8 +42,12 @@ def beside_the_point(family: Family | None, effect: tuple[str, str] | None, word
     if family.shape == "plug-socket" and said == "material":
         return False  # with a rubber insert: what holds the plug
     if family.shape not in listed("closed"):
-        return said in ("side", "ratcheting") or (said == "hydraulic" and word.worked_on)
+        return said in ("side", "ratcheting") or (word.worked_on and said not in _OF_THE_TOOL)
     return said in (listed("of_the_grip") if word.besides else listed("of_the_place"))
+
+
+# What counts of a tool wherever it is said.
+_OF_THE_TOOL = frozenset({"insulated", "tamper", "impact", "points", "material", "internal", "external", "hand"})
 
 
 def pass_over(reading: Reading, family: Family | None) -> None:
@@ -93,7 +97,11 @@ def pass_remarks(reading: Reading, family: Family | None) -> None:
 
 
 def _remark(said: Said) -> bool:
-    return idle(said.text) or said.word in tables().names_of
+    return (
+        idle(said.text)
+        or said.word in tables().names_of
+        or said.word in listed("worked_on") | {"air", "flow", "plug", "plugs", "extr"}
+    )
 
 
 def _told(reading: Reading, family: Family) -> bool:

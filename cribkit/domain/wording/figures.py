@@ -138,6 +138,7 @@ def lone_number(reading: Reading) -> Group | None:
 # Categories of measuring instruments, IEC 61010 (from memory).
 _CAT = re.compile(r"\bcat\.? ?-?(iv|iii|ii|i|[1-4])\b", re.IGNORECASE)
 _CATS = {"i": 1, "ii": 2, "iii": 3, "iv": 4, "1": 1, "2": 2, "3": 3, "4": 4}
+_CAT_VOLTS = re.compile(r"\bcat\.? ?-?(iv|iii|ii|i|[1-4]),? ?(\d{3,4}) ?v", re.IGNORECASE)
 # Pliers that are told by the section of the wire that they work on.
 _WIRED = frozenset({"crimping-pliers", "wire-strippers", "cable-cutters"})
 
@@ -171,10 +172,12 @@ def any_numbers(reading: Reading) -> None:
     """Measures and ratings of any kind."""
     if reading.family in _POLED:
         coded(reading, _POLES, "poles")
+    if len(pairs := _CAT_VOLTS.findall(reading.text)) > 1:
+        reading.set("cats", " ".join(f"{_CATS[cat.lower()]}:{volts}" for cat, volts in pairs))
     if found := _CAT.search(reading.text):
         reading.set("cat", str(_CATS[found[1].lower()]))
         for said in reading.words:
-            if said.text in ("cat", found[1].lower()):
+            if said.text in ("cat", *(cat.lower() for cat, _ in pairs), found[1].lower()):
                 said.used, said.how = True, "known"
         for token in reading.tokens:
             token.used = token.used or (token.kind in ("num", "mixed") and token.text.strip() == found[1])

@@ -35,6 +35,7 @@ def _doubt_hex(reading: Reading) -> None:
         and reading.has("hex")
         and "points" not in reading.attributes
         and not reading.has("sixpoint")
+        and not any(said.text == "female" for said in reading.words)
     ):
         reading.doubts.append("hex socket: six point, or a bit?")
 

@@ -41,6 +41,10 @@ _HOLE = re.compile(
     re.I,
 )
 _HOLE_TOOLS = {"drill": "drill bit", "ream": "reamer", "tap": "tap", "countersink": "countersink"}
+_CUT_FROM = re.compile(
+    rf"^(?:cut|make|punch)(?: out)? {_ARTICLE}(?:[a-z]+ )*gaskets? (?:from|out of) {_ARTICLE}(?P<thing>.+)$", re.I
+)
+_CHOCK = re.compile(r"^chock (?:the|both|all|its) (?:[a-z]+ )*(?:wheels?|tyres?|axle)$", re.I)
 # The tool comes last: "Loosen the lock nut, 17 mm combination spanner".
 _LAST = re.compile(
     r"^(?P<done>[^,;:\d]+)[,;:] (?P<thing>(?:\S+ ){0,6}\S*"
@@ -92,6 +96,10 @@ def called_for(text: str) -> str:
         return text
     if not begins:
         return bare if bare != text.strip().rstrip(" .") else text
+    if found := _CUT_FROM.match(bare):
+        return found["thing"]
+    if _CHOCK.match(bare):
+        return "wheel chocks"
     if (found := _HOLE.match(bare)) and not re.search(r"\b(?:with|using|by means of)\b", bare, re.I):
         return f"{_HOLE_TOOLS[found['verb'].lower()]} {found['size']}"
     return _with(bare, begins) or _on(bare, begins) or _last(bare, begins) or _object(bare, begins)
@@ -178,6 +186,11 @@ _MANY = re.compile(
 )
 
 
+# "Remove the 12 mm bolts with a 12 mm socket": the socket says its own size.
+_SIZED = re.compile(r"\d ?(?:mm|mil)\b", re.I)
+_OF_BOLTS = re.compile(r"\bm?\d{1,2} ?(?:mm )?(?=(?:bolts?|nuts?|screws?|studs?)\b)", re.I)
+
+
 @cache
 def _vocabulary() -> frozenset[str]:
     return tables().known | {word for phrase in tables().spellings for word in phrase}
@@ -197,5 +210,6 @@ def _known(done: str) -> str:
 
 
 def _turned(thing: str, done: str) -> str:
-    done = _known(_MANY.sub("", done.strip(" ,")))
+    done = _MANY.sub("", done.strip(" ,"))
+    done = _known(_OF_BOLTS.sub("", done) if _SIZED.search(thing) else done)
     return f"{thing}; on {done}" if done else thing

@@ -112,13 +112,15 @@ def _asides(reading: Reading) -> None:
     """Mark the words after "with" and "for"."""
     at = {id(token): said for said in reading.words for token in said.tokens}
     aside = ""
-    sized = stopped = taken = False
+    sized = stopped = taken = bracket = False
     for place, token in enumerate(reading.tokens):
         sized = sized or (not stopped and token.kind in ("num", "tip"))
         if token.kind == "stop":
             aside, stopped = "", True
+            bracket = token.text in "([" or (bracket and token.text not in ")]")
         elif said := at.get(id(token)):
             said.after_stop = stopped and sized
+            said.bracketed = bracket
             if said.word == "torquewrench" and _driven(reading.words, said):
                 aside = "for"
             if place > 0 and (said.text in _ASIDE or _clause(reading.tokens, place) or _purpose(reading.tokens, place)):

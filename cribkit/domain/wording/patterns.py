@@ -100,6 +100,23 @@ STUCK = [
         r"\1",  # the deep one
     ),
     (r"\bwet[ -]or[ -]dry\b", "wet and dry"),
+    (r"\b(ph|pz|sl|tx) (\d(?:\.\d)?) ?x ?(?=\d)", r"\1\2 x "),  # SL 5.5X125
+    (r", (\d{1,2}) (?:keys|sizes|bits|sockets|spanners|wrenches)$", r", \1 pc"),
+    (r"\bnitrite[- ]free\b", " "),
+    (r",\s*(?:two|three|four|five|six|eight|ten)(?: off)?$", ""),  # so many of them
+    (r"\babr (?=ppr\b)", "abrasive "),
+    (r"\bppr\b", "paper"),
+    (r"\bsz(?=\d)", "size "),
+    (r"\b(jt|joint) sep\b", r"\1 separator"),
+    (r"\baxl?e? stnds?\b", "axle stand"),
+    (r"\bdrl(?=,? ?\d)", "drill"),
+    (r"\b(maf|o2|oxy|lambda|air ?flow) sens\b", r"\1 sensor"),
+    (r"\b(\d+pt|\d+mm|pt) shall?\b", r"\1 shallow"),
+    (r"\bspnn?r hdl\b", "spinner handle"),
+    (r"\bct?r pnch\b", "centre punch"),
+    (r"\bpnch auto\b", "punch automatic"),
+    (r"\bctr pnch auto\b", "centre punch automatic"),
+    (r"\bside[- ]jaws?\b", "sidejaw"),
     (r"\b(keys?),? on (?:a |the )?(?:ring|rail|rack)\b", r"\1 set"),
     (r"(\bt[yi]res?\b.*)\blow?[- ]press(?:ure)?\b", r"\1lowpressure"),
     (r"\blow?[- ]press(?:ure)?\b(?=.*\bt[yi]re)", "lowpressure"),

@@ -41,7 +41,8 @@ def read_one(text: str, kind: str = "") -> Meaning:
 
 
 # Words that name another thing only where they stand before it: a plug socket, but a socket for square plugs.
-_WEAK = frozenset({"plug", "sumpplug", "stud", "filter", "wheelstud"})
+_WEAK = frozenset({"plug", "sumpplug", "stud", "filter", "wheelstud", "sensor", "extension"})
+_WEAK_OF_TOOLS = frozenset({"sensor"})  # a cleaner for the air flow sensor is told by it
 
 
 def choose_family(reading: Reading, kind: str) -> None:
@@ -52,7 +53,9 @@ def choose_family(reading: Reading, kind: str) -> None:
     wider = reading.said() - {
         said.word
         for said in reading.words
-        if said.besides or (said.aside and said.word in _WEAK) or (said.worked_on and known and known.shape == "grease")
+        if said.besides
+        or (said.aside and said.word in _WEAK and (said.word not in _WEAK_OF_TOOLS or (known and known.kind == "tool")))
+        or (said.worked_on and known and known.shape == "grease")
     }
     if len(main) < len(wider):
         _best_name(reading, kind, wider | reading.hints)

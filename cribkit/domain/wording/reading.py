@@ -20,6 +20,7 @@ class Said:
     how: str
     tokens: list[Token]
     negated: bool = False
+    bracketed: bool = False  # in brackets: a remark
     aside: bool = False  # after "with" or "for": what it comes with or is used on
     besides: bool = False  # after "with": no part of the thing itself
     worked_on: bool = False  # after "on"
@@ -56,7 +57,9 @@ class Reading:
 
     def main(self) -> set[str]:
         """The words before "with" and "for"."""
-        return {said.word for said in self.words if said.how != "unread" and not said.negated and not said.aside}
+        said = [one for one in self.words if one.how != "unread" and not one.negated and not one.aside]
+        plain, bare = {one.word for one in said}, {one.word for one in said if not one.bracketed}
+        return bare if any(word in tables().names for word in bare) else plain
 
     def vocabulary(self) -> set[str]:
         """The words that stand there and those that codes imply."""
@@ -97,6 +100,9 @@ class Reading:
 
     def set(self, name: str, value: str) -> None:
         """State an attribute; a second, different value is a doubt. "Short stubby" is stubby."""
+        if name == "jaw_at" and name in self.attributes:
+            self.attributes[name] = " ".join(sorted({value, *self.attributes[name].split()}))
+            return
         if name == "length_class" and {value, self.attributes.get(name)} == {"short", "stubby"}:
             self.attributes[name] = "stubby"
             return

@@ -224,6 +224,8 @@ def _attribute(name: str, value: str, has: str | None, need: Meaning, item: Mean
         return None  # its scale is read in the other system
     if name == "graduation":
         return [] if mm_of(has) <= mm_of(value) else None
+    if name in ("cat", "rating") and "cats" in dict(item.attributes):
+        return _categories(dict(need.attributes), dict(item.attributes)["cats"])
     if name == "cat":
         return [] if int(has) >= int(value) else None
     if name == "rating" and need.family in METERS:
@@ -238,6 +240,13 @@ def _attribute(name: str, value: str, has: str | None, need: Meaning, item: Mean
             return [] if mm_of(wanted.partition(" to ")[2]) <= mm_of(reach) else None
         return [] if about(wanted, reach) else None
     return same(name, value, has, _nominal_from(item) if name == "dims" else 0.0)
+
+
+def _categories(asked: dict[str, str], has: str) -> list[str] | None:
+    """Whether one of the categories that a meter is marked with serves, up to its voltage (IEC 61010, from memory)."""
+    volts = max((int(found) for found in re.findall(r"(\d+)v", asked.get("rating", ""))), default=0)
+    pairs = (pair.split(":") for pair in has.split())
+    return [] if any(int(cat) >= int(asked.get("cat", "0")) and int(top) >= volts for cat, top in pairs) else None
 
 
 def _other_system(measure: str, system: str | None) -> bool:
@@ -307,6 +316,7 @@ ALWAYS_SAID = frozenset({("material", "microfibre"), ("material", "butyl"), ("al
 IMPLIED = {
     ("cable-tie", "material"): "nylon",
     ("stainless-brush", "material"): "stainless",
+    ("plastic-scraper", "material"): "plastic",
     ("thread-tape", "material"): "ptfe",
     ("brass-brush", "material"): "brass",
     ("needle-nose-pliers", "form"): "straight",

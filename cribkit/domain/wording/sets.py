@@ -235,7 +235,7 @@ def _ranged(item: Meaning) -> list[Meaning]:
 
 
 def _held(low: str, high: str, hexagons: bool, pieces: int) -> dict[str, bool]:
-    """The sizes that a range with so many pieces may hold, and whether each is surely there; its ends always are."""
+    """The sizes that a range with so many pieces may hold, and whether each is surely there."""
     sizes, inches = between(low, high), low.endswith(" in")
     usual = [size for size in sizes if size in (low, high) or not hexagons or _hex_size(size)]
     if inches and not hexagons and pieces == len(_sixteenths(sizes)):
@@ -245,7 +245,8 @@ def _held(low: str, high: str, hexagons: bool, pieces: int) -> dict[str, bool]:
     if pieces == len(usual) and (stepped or not hexagons):
         sizes = usual  # so many pieces leave no room for another size
     sure = stepped and pieces >= len(usual)
-    return {size: size in (low, high) or (sure and size in usual) for size in sizes}
+    ends = (low, high) if not pieces else ()  # with too few pieces nobody knows which are there
+    return {size: size in ends or (sure and size in usual) for size in sizes}
 
 
 def _sixteenths(sizes: list[str]) -> list[str]:

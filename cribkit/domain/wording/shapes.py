@@ -444,6 +444,8 @@ def _own_sense(reading: Reading, shape: str) -> None:
         reading.use("od")
     if shape == "torque" and reading.attributes.get("mechanism") == "non-graduated":
         reading.doubts = [doubt for doubt in reading.doubts if doubt != "mechanism preset"]
+    if shape == "torque" and reading.attributes.get("mechanism") == "non-graduated":
+        reading.doubts = [doubt for doubt in reading.doubts if doubt != "mechanism click"]
     if shape == "torque" and "mechanism non-graduated" in reading.doubts:
         reading.attributes["mechanism"] = "non-graduated"
         reading.doubts.remove("mechanism non-graduated")
@@ -454,6 +456,8 @@ def _own_sense(reading: Reading, shape: str) -> None:
     dims = reading.attributes.get("dims", "")
     if reading.family == "feeler-gauge" and dims and " to " not in dims and "; " not in dims:
         reading.attributes["single_of"] = dims
+    if shape == "bolt" and reading.attributes.get("tip", "").startswith("PH"):
+        reading.attributes.setdefault("recess", "phillips")
     if reading.family == "lock-nut" and any("nyl" in said.text for said in reading.words):
         reading.attributes.setdefault("locking_kind", "nylon")
     if reading.family == "ratcheting-wrench" and " x " in reading.attributes.get("size", ""):
@@ -534,6 +538,7 @@ def _celsius(reading: Reading) -> int:
     return max((int(figure) for figure in figures if figure.strip().isdigit()), default=0)
 
 
+_MILLIMETRES = re.compile(r"(?<!\d)(?<!\d )\bmm\b")
 _ACROSS_FLATS = re.compile(r"\ba\.?/?f\b")
 
 
@@ -542,6 +547,8 @@ def _system(reading: Reading) -> None:
     units = {part.rpartition(" ")[2] for part in reading.attributes.get("dims", "").split("; ") if part}
     if len(units) == 1 and "system" not in reading.attributes:
         reading.set("system", "metric" if units == {"mm"} else "inch")
+    if not units and _MILLIMETRES.search(reading.text.lower()):
+        reading.attributes.setdefault("system", "metric")
     if not units and _ACROSS_FLATS.search(reading.text.lower()):  # in a crib AF means inches
         reading.attributes.setdefault("system", "inch")
 

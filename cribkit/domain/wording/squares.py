@@ -85,7 +85,11 @@ _GASKETED = (
     "manifold",
     "carburettor",
     "throttlebody",
+    "diff",
+    "axle",
+    "cover",
 )
+_PIECES = re.compile(r"\b\d{1,2}[ -]?(?:pcs?|pieces?|pce)\b")
 _FLAT_WRENCHES = frozenset({"wrench", "ring-wrench", "key", "open-end-wrench", "combination-wrench"})
 
 
@@ -113,6 +117,15 @@ def settle(reading: Reading) -> None:
         or _WITH_BASE.search(reading.text.lower())
     ):
         family = "dial-gauge"  # it comes with the base
+    if family == "trim-tool" and _PIECES.search(reading.text.lower()):
+        family = "trim-tool-set"
+    if (
+        family == "bit-holder"
+        and drive
+        and reading.has_said("shank")
+        and any(t.gender == "m" or t.text == "male" for t in reading.tokens)
+    ):
+        family = "adapter"
     if family == "gasket-paper" and reading.has(*_GASKETED):
         family = "gasket"
     if family == "general-grease" and reading.has("lithium"):
@@ -215,7 +228,7 @@ def _inch_hex(reading: Reading) -> bool:
     return plain and graded and any(token.kind == "unc" for token in reading.tokens)
 
 
-_WITH_BASE = re.compile(r"\b(?:dial|dti|indicator|gauge)\b.*(?:\band|\bwith|\bw/|\+|&) ?(?:an? |the )?mag")
+_WITH_BASE = re.compile(r"\b(?:dial|dti|indicator|gauge)\b.*(?:\band|\bwith|\bw/|\+|&|,) ?(?:an? |the )?mag")
 
 
 def _only_for(reading: Reading, word: str) -> bool:
