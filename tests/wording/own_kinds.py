@@ -70,7 +70,7 @@ def tip(rng: random.Random, size: str) -> str:
             size,
             size.lower(),
             f"{size[0]}-{size[1:]}",
-            f"torx {size}" if size[0] == "T" else f"external torx {size}",
+            f"six-lobe {size}" if size[0] == "T" else f"external six-lobe {size}",
             f"TX{size[1:]}" if size[0] == "T" else size,
         ]
     )
@@ -335,7 +335,7 @@ KINDS: dict[str, Kind] = {
     ),
     "nut": Kind(
         "consumable",
-        ("nyloc nut", "NUT, SELF-LOCKING, HEXAGON,", "nylon insert lock nut"),
+        ("nylon lock nut", "NUT, SELF-LOCKING, NYLON INSERT, HEXAGON,", "nylon insert lock nut"),
         {"thread": (("M6", "M8", "M10", "M12"), plain())},
         ("thread",),
     ),
@@ -373,17 +373,15 @@ KINDS: dict[str, Kind] = {
                 lambda rng, value: value.replace("x", rng.choice([" x ", "x"])) + "mm",
             ),
             "material": (
-                ("nitrile", "viton"),
-                lambda rng, value: {"nitrile": rng.choice(["NBR", "nitrile"]), "viton": rng.choice(["FKM", "viton"])}[
-                    value
-                ],
+                ("nitrile", "fkm"),
+                lambda rng, value: rng.choice({"nitrile": ["NBR", "nitrile"], "fkm": ["FKM", "fluororubber"]}[value]),
             ),
         },
         ("size",),
     ),
     "hose-clamp": Kind(
         "consumable",
-        ("hose clip", "hose clamp", "worm drive clip", "jubilee clip"),
+        ("hose clip", "hose clamp", "worm drive clip", "worm clip"),
         {"range": (("8-16", "12-20", "16-27", "20-32", "25-40", "32-50", "40-60"), plain("", "mm"))},
         ("range",),
     ),

@@ -58,7 +58,7 @@ PROFILES = {
     "sixlobeplus": "IP",
     "triplesquare": "XZN",
     "phillips": "PH",
-    "pozidriv": "PZ",
+    "crosspz": "PZ",
     "slotted": "slot",
     "robertson": "R",
     "jis": "JIS",
@@ -113,7 +113,7 @@ def set_profiles(reading: Reading) -> None:
 
 def tip_shape(reading: Reading) -> None:
     """A tip, perhaps a length."""
-    if not reading.has("sixlobe", "fivelobe", "triplesquare", "phillips", "slotted", "robertson", "ribe", "pozidriv"):
+    if not reading.has("sixlobe", "fivelobe", "triplesquare", "phillips", "slotted", "robertson", "ribe", "crosspz"):
         reading.hints.add("insidehex")
     tip_from_numbers(reading)
     _rest_length(reading)
@@ -211,7 +211,7 @@ def _two_tips(reading: Reading) -> None:
         if token.kind == "tip" and token.values[0] in LETTERS:
             tips.append(f"{LETTERS[token.values[0]][1]}{token.values[1]}")
             token.used = True
-        elif token.kind == "numbered" and reading.has("phillips", "pozidriv"):
+        elif token.kind == "numbered" and reading.has("phillips", "crosspz"):
             tips.append(f"{'PH' if reading.has('phillips') else 'PZ'}{token.values[0]}")
             token.used = True
         elif token.kind == "num" and token.text in _CROSS_SIZES and not tips and reading.has("phillips"):

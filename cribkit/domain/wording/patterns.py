@@ -85,7 +85,7 @@ STUCK = [
     (r"(-?\d+) ?/ ?\+ ?(?=\d+ ?(?:deg ?)?c\b)", r"\1 to "),  # -50/+550C
     (r"(?<=\dv)(?=\d+ ?[wa]\b)", " "),  # 12V55W
     (r"(?<=\d)(?=(?:nbr|fkm|epdm|hnbr)\b)", " "),
-    (r"\be[- ]?(?=torx|star\b|sixlobe|six[- ]lobe|6[- ]lobe)", "external "),  # e-torx
+    (r"\be[- ]?(?=torx|star\b|sixlobe|six[- ]lobe|6[- ]lobe)", "external "),
     (r"\b([1-4])\.(\d{1,2}/(?:2|4|8|16|32)\b)", r"\1-\2"),  # 1.1/16
     (r"\b\d{1,2}(?:\.\d)? ?: ?1\b", " "),  # a ratio of gears
     (

@@ -131,7 +131,7 @@ _PROFILE_NAMES = {
     "XZN": "triple square",
     "T": "six lobe",
     "PH": "phillips",
-    "PZ": "pozidriv",
+    "PZ": "crosspz",
     "slot": "slotted",
 }
 # What a set says of all its members.

@@ -55,7 +55,7 @@ LETTERS = {
     "e": ("external", "E"),
     "txe": ("external", "E"),
     "ph": ("phillips", "PH"),
-    "pz": ("pozidriv", "PZ"),
+    "pz": ("crosspz", "PZ"),
     "sl": ("slotted", "slot "),
     "jis": ("jis", "JIS"),
     "sq": ("robertson", "R"),
@@ -69,7 +69,7 @@ VALID = {"T": T_SIZES, "IP": T_SIZES, "E": E_SIZES, "PH": _CROSS, "PZ": _CROSS, 
 # Families whose size is a tip, by the word for its profile.
 PREFIX = {
     "phillips": "PH",
-    "pozidriv": "PZ",
+    "crosspz": "PZ",
     "robertson": "R",
     "jis": "JIS",
     "triplesquare": "XZN",
