@@ -201,6 +201,12 @@ OTHERS = (
     "fortyfourth",
     "fortyfifth",
     "fortysixth",
+    "fortyseventh",
+    "fortyeighth",
+    "fortyninth",
+    "fiftieth",
+    "fiftyfirst",
+    "fiftysecond",
 )
 
 

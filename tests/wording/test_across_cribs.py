@@ -129,3 +129,41 @@ def test_choices(need: str, item: str, verdict: str) -> None:
 @over(WRITTEN)
 def test_written(need: str, item: str, verdict: str) -> None:
     assert verdict_on(need, item) == verdict
+
+
+# Words that a family makes nothing of, but that tell other things apart: they are not passed over.
+BESIDE_THE_NAME = [
+    ("threadlocker, low strength, green", "thread locker low strength purple", "none"),
+    ("open rubber grommet, 12 mm hole", "blanking grommet 12 mm closed", "none"),
+    ("5 mm hex key, L-pattern, plain end", "hexagon key 5 mm, ball end", "none"),
+    ("hex key 6 mm, T-handle", "hexagon key, T-handle, 6 mm, plain end", "match"),
+    ("contact cleaner, lubricating", "contact cleaner, residue-free", "review"),
+    ("low-range torque wrench", "torque wrench", "match"),
+    ("bent long nose pliers", "needle nose pliers, bent 45 deg", "match"),
+    ("crimping pliers for weather-sealed terminals", "crimping pliers, insulated terminals 0.5-6 mm2", "none"),
+    ("CV boot clamp pliers, band type", "CV boot clamp pliers, ear type", "none"),
+]
+
+# Numbers that were lost or taken for others.
+NUMBERS = [
+    ("13 mm six point socket, 1/4 drive", "socket 6.3 mm square, 13 mm hexagon, 12 point", "none"),
+    ("13 mm twelve point socket, 1/4 drive", "socket 6.3 mm square, 13 mm hexagon, 12 point", "match"),
+    ("cotter pin, 1/8 x 1-1/2 in", "cotter pin, one-eighth by one and a half inch", "match"),
+    ("infrared thermometer, 300 deg C", "infrared thermometer -50 to 500 C", "match"),
+    ("infrared thermometer, 600 deg C", "infrared thermometer -50 to 500 C", "none"),
+    ("six-speed ATF", "automatic transmission fluid, 8-speed", "none"),
+    ("5 minute epoxy", "epoxy adhesive, 60 minutes", "none"),
+    ("27 mm socket, 1/2 drive", "half inch drive sockets, 10 to 32 mm, twelve point, box of 18", "review"),
+    ("6 mm drill bit", "drill bit set, 1 to 10 mm in half millimetre steps, 19 pieces", "match"),
+    ("hose clamp for 3/4 in hose", "CLAMP, HOSE, WORM DRIVE, 1/2 TO 29/32 IN.", "match"),
+]
+
+
+@over(BESIDE_THE_NAME)
+def test_beside_the_name(need: str, item: str, verdict: str) -> None:
+    assert verdict_on(need, item) == verdict
+
+
+@over(NUMBERS)
+def test_numbers(need: str, item: str, verdict: str) -> None:
+    assert verdict_on(need, item) == verdict

@@ -191,8 +191,18 @@ def lock(reading: Reading) -> None:
 _FROST = re.compile(r"(?<![\d\w])-\s?(\d{2})\b")
 
 
+_SETS_IN = re.compile(r"\b(\d{1,3})[- ]?min(?:ute)?s?\b")
+
+
 def chem(reading: Reading) -> None:
     """A chemical: its pack does not matter, its traits are words."""
+    if reading.family == "epoxy" and (found := _SETS_IN.search(reading.text.lower())):
+        reading.set("sets_in", f"{found[1]} min")
+        for token in reading.tokens:
+            token.used = token.used or token.text.strip() == found[1]
+        for said in reading.words:
+            if said.text.startswith("min"):
+                said.how, said.used = "known", True
     if reading.family == "washer-fluid" and (found := _FROST.search(reading.text)):
         reading.set("temperature", f"-{found[1]}c")
         for token in reading.tokens:

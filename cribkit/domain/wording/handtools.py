@@ -28,13 +28,17 @@ def socket(reading: Reading) -> None:
 
 def _doubt_hex(reading: Reading) -> None:
     """ "hex socket" is a six-point socket to some and a bit socket to others."""
-    if reading.family == "socket" and (any(said.text == "hexagon" for said in reading.words) or _hex_is_size(reading)):
+    if (
+        reading.family == "socket"
+        and not reading.has("sixpoint", "twelvepoint", "eightpoint")
+        and (any(said.text == "hexagon" for said in reading.words) or _hex_is_size(reading))
+    ):
         reading.attributes.setdefault("points", "6")
     if (
         reading.family == "socket"
         and reading.has("hex")
         and "points" not in reading.attributes
-        and not reading.has("sixpoint")
+        and not reading.has("sixpoint", "twelvepoint", "eightpoint")
         and not any(said.text == "female" for said in reading.words)
     ):
         reading.doubts.append("hex socket: six point, or a bit?")

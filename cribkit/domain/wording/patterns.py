@@ -69,6 +69,22 @@ _HARMED = (
 
 # Units and words stuck together, and other ways to write one thing.
 STUCK = [
+    (r"(?<=\bv[468]) engine\b|(?<=\bv1[02]) engine\b", ""),
+    (r"\ba/c line\b", "a/c"),
+    (r"\b(\d+(?:\.\d+)?) wide\b", r"\1 mm wide"),
+    (r"\bzinc[- ]?plated steel\b", "zinc plated"),
+    (r"\bkey set, socket head screw\b", "hex key set"),
+    (r",? ?\b(?:a|one|100|1000) ?(?:hundred|thousand|dozen)? (?:in|to) (?:the|a) (?:bag|box|pack|packet|tin)\b", " "),
+    (r"\bworm ?drive, (?=\d)", "wormdrive "),
+    (r"\bin (?:half|0?\.5)[ -](?:millimetres?|millimeters?|mm|mil) steps\b", "in 0.5 mm steps"),
+    (r"(?<=bit, )1/4\"? ?(?:in )?hex drive\b|(?<=bit )1/4\"? ?(?:in )?hex drive\b", "1/4 hex shank"),
+    (r"\bplain[ -]end(?:s|ed)?\b|\bplain tips?\b", "plainend"),
+    (r"\b(?:does|do) not burn\b|\bwill not burn\b", "non-flammable"),
+    (r"(?<=\d) ?in\.? roll\b", '" roll'),
+    (
+        r"\bsockets?, (\d{1,2}) (?:to|-) (\d{1,2}) ?mm, (.{0,20}?),? ?\b(?:box|set|case) of (\d{1,2})\b",
+        r"socket set, \1-\2 mm, \3, \4 pc",
+    ),
     (r"\br[- ]?(134a|1234yf|744|404a)\b", r"r\1"),
     (r"\b([ac]\d)(?=b\d\b)", r"\1 "),  # A5B5
     (r"\bep(?=\d+w)", "ep "),
@@ -217,7 +233,8 @@ STUCK = [
     (r"\bhalf a (?:mil|millimetre|millimeter|mm)\b", "0.5 mm"),
     (r"\b(\d{1,2}) ?mm (sq(?:uare)?(?: drive| dr)?) ?\((?=\d/\d)", r"\2 ("),  # 10 mm square drive (3/8 in)
     (
-        r"(?<!one )(?<!three )(?<!five )(?<!seven )(?<!\d )(?<!an )\beighth by (?=(?:an )?inch|one|two|\d)",
+        r"(?<!one[ -])(?<!three[ -])(?<!five[ -])(?<!seven[ -])(?<!\d[ -])(?<!an )\beighth by "
+        r"(?=(?:an )?inch|one|two|\d)",
         "1/8 x ",
     ),
     (r"(?<=x )inch and (?=a )", "an inch and "),

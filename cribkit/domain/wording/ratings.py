@@ -72,7 +72,7 @@ def _ended(rating: str) -> tuple[float, float, str]:
 def _each(rating: str) -> list[str]:
     """6/12/24v is rated for each of them."""
     figures = rating.rstrip("abcdefghijklmnopqrstuvwxyz")
-    if figures.count("-") > 1:  # 6-12-24 V
+    if figures.count("-") > 1 and figures[0] != "-":  # 6-12-24 V
         figures = figures.replace("-", "/")
     unit = rating[len(figures) :]
     return [f"{one}{unit}" for one in figures.split("/")] if "/" in figures else [rating]

@@ -11,7 +11,7 @@ from cribkit.domain.wording.damage import mend
 from cribkit.domain.wording.lexer import lex
 from cribkit.domain.wording.meaning import Meaning
 from cribkit.domain.wording.naming import expand_in, name_words
-from cribkit.domain.wording.reading import Reading
+from cribkit.domain.wording.reading import Reading, Said
 from cribkit.domain.wording.tables import Family, tables
 from cribkit.domain.wording.text import tidy
 
@@ -169,16 +169,31 @@ def spend_words(reading: Reading) -> None:
                 reading.effect(known.effects[word], said)
         elif shapes.takes_word(reading, said):
             continue
+        elif family and word in family.absorbs and _tells_things_apart(said):
+            said.used = True
+            reading.finer.add(word)
         elif (family and word in family.absorbs) or (
             said.aside and beside_the_point(family, known.effects.get(word), said)
         ):
             said.used = True
         elif (effect := known.effects.get(word)) and shapes.may_say(family, effect[0]):
             reading.effect(effect, said)
+        elif family and _tells_things_apart(said):
+            said.used = True
+            reading.finer.add(word)
         elif effect or said.aside or word in known.neutral or word in known.negations:
             said.used = True
         else:
             said.how = "unread"
+
+
+def _tells_things_apart(said: Said) -> bool:
+    """Whether a word that the family makes nothing of says something of other things, and stands beside the name.
+
+    Nobody foresaw it here, so it is kept: an item that does not say it as well is to be confirmed.
+    """
+    name, _ = tables().effects.get(said.word, ("~", ""))
+    return name != "~" and not said.aside and not said.worked_on
 
 
 def _aside_is_idle(family: Family) -> bool:

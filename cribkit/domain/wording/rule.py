@@ -188,8 +188,9 @@ def _attribute(name: str, value: str, has: str | None, need: Meaning, item: Mean
         return None
     if name == "material" and value == "steel" and has is None:
         return []
-    if has is None and name == "finer":
-        has = ""
+    if name == "finer":
+        spoken = {word for said in item.words for word in said.became.split()}  # perhaps as a part of its name
+        value, has = " ".join(sorted(set(value.split()) - spoken)), has or ""
     if has is None and name == "dims":
         has = dict(item.attributes).get("size")
     if has is None:

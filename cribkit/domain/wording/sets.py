@@ -187,6 +187,9 @@ _SIXTY_FOURTHS = re.compile(
 )
 
 
+_HALF = re.compile(r"\bhalf(?: a)?[ -](?:millimetres?|millimeters?|mil|mm)\b")
+
+
 def _stepped(item: Meaning) -> list[Meaning]:
     """Drills "1-10 mm by 0.5": every step is there."""
     if item.family != "drill-set":
@@ -195,7 +198,7 @@ def _stepped(item: Meaning) -> list[Meaning]:
         first, last = (int(Fraction(found[name]) * 64) for name in ("low", "high"))
         inches = [f"{tell(Fraction(place, 64))} in" for place in range(first, last + 1)]
         return [_made(item, "drill-bit", size, (("size", size), *_shared_material(item))) for size in inches]
-    found = _STEPS.search(item.text.lower())
+    found = _STEPS.search(_HALF.sub("0.5 mm", item.text.lower()))
     if found is None:
         return []
     low, high, step = (Fraction(found[name]) for name in ("low", "high", "step"))
@@ -281,7 +284,9 @@ def between(low: str, high: str) -> list[str]:
 
 
 RARE = frozenset({"T35", "T47"})  # left out of most sets. Common practice, no source
-_PIECES = re.compile(r"\b(\d{1,3}) ?-? ?(?:pcs?|pce|pieces?|pc|off|blades?)\b|\bset of (\d{1,3})\b", re.IGNORECASE)
+_PIECES = re.compile(
+    r"\b(\d{1,3}) ?-? ?(?:pcs?|pce|pieces?|pc|off|blades?)\b|\b(?:set|box|case) of (\d{1,3})\b", re.IGNORECASE
+)
 
 
 def proven(text: str, sizes: int) -> bool:

@@ -33,6 +33,7 @@ from cribkit.domain.wording.handtools import (
 from cribkit.domain.wording.measure import mm_of
 from cribkit.domain.wording.reading import Reading, Said
 from cribkit.domain.wording.rule import COARSE_PITCH, KEYS, USUAL_SHANK
+from cribkit.domain.wording.spoken import UNITS
 from cribkit.domain.wording.squares import long_numbers
 from cribkit.domain.wording.stores import (
     GLOVE_TYPES,
@@ -278,7 +279,7 @@ _SAYS = frozenset(
 
 # Classes of oils with little sulphated ash, phosphorus and sulphur, ACEA (from memory).
 _LOW_SAPS = frozenset({"c1", "c2", "c3", "c4", "c5", "c6", "e6", "e8", "e9", "e11"})
-_SPEEDS = re.compile(r"\b(\d{1,2})[- ]?(?:speed|spd)\b")
+_SPEEDS = re.compile(r"\b(\d{1,2}|four|five|six|seven|eight|nine|ten)[- ]?(?:speed|spd)\b")
 
 
 def finish(reading: Reading) -> None:
@@ -324,10 +325,11 @@ def finish(reading: Reading) -> None:
     if shape == "lock":
         _strength(reading)
     if reading.family == "atf" and (found := _SPEEDS.search(reading.text.lower())):
-        reading.set("speeds", found[1])
+        speeds = str(UNITS.get(found[1], found[1]))
+        reading.set("speeds", speeds)
         reading.traits.discard("speed")
         for token in reading.tokens:
-            token.used = token.used or token.text.strip() == found[1]
+            token.used = token.used or token.text.strip() == speeds
     if shape == "oil":
         oil_specs(reading)
         if reading.family == "engine-oil" and _LOW_SAPS & set(reading.attributes.get("spec", "").split()):
@@ -576,7 +578,7 @@ def _strength(reading: Reading) -> None:
     stated = reading.attributes.setdefault("strength", strength) if strength else ""
     if strength and stated != strength and colour != "green":
         reading.attributes["strength"] = f"{stated}, but {colour}"  # purple and high: nobody sells it
-    if strength:
+    if strength and (colour != "green" or stated == strength):
         reading.attributes.pop("colour", None)
 
 
