@@ -397,8 +397,29 @@ def _unread(need: Meaning, item: Meaning) -> list[str] | None:
     if (asked ^ has) & (strays(need) | strays(item)):
         return None
     doubts = [f"could not read {word!r} of the need" for word in need.unread if word not in has]
-    doubts += [f"could not read {word!r} of the item" for word in item.unread if word not in asked and matters(word)]
+    extra = _afterthoughts(item) if need.family == item.family else frozenset()
+    has = {word for word in has - asked - extra if matters(word)}
+    doubts += [f"could not read {word!r} of the item" for word in item.unread if word in has]
     return doubts
+
+
+def _afterthoughts(item: Meaning) -> frozenset[str]:
+    """Unread words that only add to a thing named before the first comma: "strap wrench, nylon web".
+
+    What the item says beyond the need is free. Where the noun alone comes first ("JACK, DOLLIED"), nothing is.
+    """
+    name, _, rest = item.text.lower().partition(",")
+    words = set(_WORDS.findall(rest))
+    if " " not in name.strip() or words & _DENIALS:
+        return frozenset()
+    return frozenset(word for word in item.unread if word in words)
+
+
+_WORDS = re.compile(r"[a-z]+")
+# An item that denies or doubts something is not read over.
+_DENIALS = frozenset(
+    {"not", "no", "non", "without", "never", "unknown", "unsure", "unmarked", "missing", "only", "except"}
+)
 
 
 def strays(meaning: Meaning) -> frozenset[str]:
