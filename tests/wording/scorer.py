@@ -207,6 +207,10 @@ OTHERS = (
     "fiftieth",
     "fiftyfirst",
     "fiftysecond",
+    "fiftythird",
+    "fiftyfourth",
+    "fiftyfifth",
+    "fiftysixth",
 )
 
 

@@ -142,10 +142,23 @@ BESIDE_THE_NAME = [
     ("bent long nose pliers", "needle nose pliers, bent 45 deg", "match"),
     ("crimping pliers for weather-sealed terminals", "crimping pliers, insulated terminals 0.5-6 mm2", "none"),
     ("CV boot clamp pliers, band type", "CV boot clamp pliers, ear type", "none"),
+    ("penetrating oil, aerosol", "penetrating oil, liquid, drip can", "none"),
+    ("worm drive hose clamp, lined, for 1 in hose", "worm drive hose clamp 13/16 to 1-3/4 in", "review"),
+    ("split lock washer, 3/8 in", "lock washer, internal tooth, 3/8 in", "none"),
+    ("endless sling, 2 in x 6 ft", "web sling, flat eye, 2 in x 6 ft", "none"),
+    ("tongue and groove pliers, 10 in, V-jaw", "tongue and groove pliers, 10 in, straight jaw", "review"),
+    ("lint-free wipes with isopropyl", "wipes, lint-free, dry", "none"),
+    ("12 V battery tester", "battery tester 12 V, conductance, printout", "match"),
+    ("drive adapter, 1/2 female, 3/4 male", "drive adapter 1/2 x 3/4, ends not noted", "review"),
 ]
 
-# Numbers that were lost or taken for others.
+# Numbers that were lost or taken for others. Classes of gloves and their voltages: IEC 60903 (from memory).
 NUMBERS = [
+    ("insulating gloves, 1000 V, size 10", "insulating gloves, class 00, 500 V, size 10", "none"),
+    ("insulating gloves, 1000 V, size 10", "insulating gloves, class 0, size 10", "match"),
+    ("insulating gloves, class 0", "insulating gloves, 500 V", "none"),
+    ("insulating gloves, 17 kV", "insulating gloves, class 0, size 10", "none"),
+    ("insulating gloves, class 0", "insulating gloves, size 10", "review"),
     ("13 mm six point socket, 1/4 drive", "socket 6.3 mm square, 13 mm hexagon, 12 point", "none"),
     ("13 mm twelve point socket, 1/4 drive", "socket 6.3 mm square, 13 mm hexagon, 12 point", "match"),
     ("cotter pin, 1/8 x 1-1/2 in", "cotter pin, one-eighth by one and a half inch", "match"),

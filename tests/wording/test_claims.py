@@ -38,12 +38,14 @@ def test_a_claim_is_met_denied_or_confirmed(need: str, item: str, verdict: str) 
 # What one tube or can holds, where a need says it; of oils and fluids the litres are an amount.
 PACKS = [
     ("blue threadlocker 50 ml", "thread lock blue 50ML", "match"),
-    ("blue threadlocker 50 ml", "thread lock blue 10ml", "review"),
+    ("blue threadlocker 50 ml", "thread lock blue 10ml", "none"),
+    ("brake cleaner 500 ml", "brake cleaner 600 ml", "review"),
+    ("grey RTV, 310 ml", "grey RTV silicone 85 g", "review"),
     ("blue threadlocker", "thread lock blue 10ml", "match"),
     ("5W-30 C3 engine oil, 4.2 L", "ENG OIL 5W30 C3 5L", "match"),
 ]
 
 
 @over(PACKS)
-def test_a_stated_pack_that_differs_is_confirmed(need: str, item: str, verdict: str) -> None:
+def test_a_stated_pack_that_differs_is_confirmed_or_refused(need: str, item: str, verdict: str) -> None:
     assert verdict_on(need, item, "consumable") == verdict

@@ -56,7 +56,10 @@ def same(name: str, asked: str, has: str, nominal_from: float = 0.0) -> list[str
         return _words(asked, has, name)
     if name == "pack":
         small, large = sorted((_content(asked), _content(has)))
-        return [] if large <= small * SAME_CAN else [f"it holds {has}, not {asked}"]
+        if large <= small * SAME_CAN:
+            return []
+        alike = large <= small * NEARLY_SAME_CAN or _weighed(asked) != _weighed(has)
+        return [f"it holds {has}, not {asked}"] if alike else None
     if name in NOMINAL_NAMES:
         return _nominal(asked, has, nominal_from)
     if name == "material" and "plastic" in (asked, has) and {asked, has} - {"plastic"} <= PLASTICS:
@@ -66,6 +69,14 @@ def same(name: str, asked: str, has: str, nominal_from: float = 0.0) -> list[str
 
 # Cans that differ by no more than this are one to a technician (17 fl oz and 500 ml). Common practice, no source.
 SAME_CAN = 1.05
+# A person takes the one for the other where they differ by no more than this; 10 ml and 50 ml are two things.
+NEARLY_SAME_CAN = 1.5
+
+
+def _weighed(pack: str) -> bool:
+    return pack.split(" ")[-1] in ("g", "kg", "oz", "lb")
+
+
 _UNITS = {"l": 1000.0, "kg": 1000.0, "cl": 10.0, "oz": 29.0, "fl oz": 29.0, "gal": 3785.0, "qt": 946.0, "lb": 454.0}
 
 

@@ -159,7 +159,7 @@ LEAST_BULK = 2000.0  # no spray can holds as many mL
 def _dispensed(reading: Reading) -> None:
     """A spray can, or a can to fill from."""
     family = tables().families.get(reading.family)
-    words = set(tidy(reading.text).replace(",", " ").split())
+    words = set(_LETTERS.findall(tidy(reading.text)))
     if (
         family is None
         or family.shape not in ("chem", "grease")
@@ -178,6 +178,7 @@ def _dispensed(reading: Reading) -> None:
         reading.attributes["dispensed"] = "bulk"
 
 
+_LETTERS = re.compile(r"[a-z]+")
 _VOLUME = re.compile(r"\b(\d+(?:\.\d+)?) ?(ml|millilit(?:re|er)s?|cc|lit(?:re|er)s?|ltrs?|lt|l)\b")
 
 LOCK_COLOURS = {"blue": "medium", "red": "high", "purple": "low", "green": "wicking"}

@@ -69,6 +69,12 @@ _HARMED = (
 
 # Units and words stuck together, and other ways to write one thing.
 STUCK = [
+    (r"\bt[- ]?bolt hose (?=clamp|clip)", "t-bolt "),
+    (r"\b(\d{2,4}) ?v ?/ ?(?=\d{3,4} ?v\b)", r"\1/"),
+    (r"^set (?=.{0,30}\bchocks? )", "place "),
+    (r"(?<=nlgi 00), ?semi[- ]?fluid\b|(?<=nlgi 000), ?semi[- ]?fluid\b|(?<=nlgi 0), ?semi[- ]?fluid\b", ""),
+    (r"\bfold[- ]?up\b", "folding"),
+    (r"(?<=drive) one\b$|(?<=square) one\b$", ""),
     (r"(?<=\bv[468]) engine\b|(?<=\bv1[02]) engine\b", ""),
     (r"\ba/c line\b", "a/c"),
     (r"\b(\d+(?:\.\d+)?) wide\b", r"\1 mm wide"),

@@ -169,7 +169,7 @@ def spend_words(reading: Reading) -> None:
                 reading.effect(known.effects[word], said)
         elif shapes.takes_word(reading, said):
             continue
-        elif family and word in family.absorbs and _tells_things_apart(said):
+        elif family and word in family.absorbs and _tells_things_apart(said, word in known.neutral):
             said.used = True
             reading.finer.add(word)
         elif (family and word in family.absorbs) or (
@@ -178,7 +178,7 @@ def spend_words(reading: Reading) -> None:
             said.used = True
         elif (effect := known.effects.get(word)) and shapes.may_say(family, effect[0]):
             reading.effect(effect, said)
-        elif family and _tells_things_apart(said):
+        elif family and (effect or word in known.neutral) and _tells_things_apart(said, word in known.neutral):
             said.used = True
             reading.finer.add(word)
         elif effect or said.aside or word in known.neutral or word in known.negations:
@@ -187,13 +187,16 @@ def spend_words(reading: Reading) -> None:
             said.how = "unread"
 
 
-def _tells_things_apart(said: Said) -> bool:
-    """Whether a word that the family makes nothing of says something of other things, and stands beside the name.
+def _tells_things_apart(said: Said, general: bool) -> bool:
+    """Whether a word that the family makes nothing of stands beside the name and may tell things apart.
 
-    Nobody foresaw it here, so it is kept: an item that does not say it as well is to be confirmed.
+    It does of other things, or is a general word and none of those that say nothing. Nobody foresaw it here, so it
+    is kept: an item that does not say it as well is to be confirmed.
     """
-    name, _ = tables().effects.get(said.word, ("~", ""))
-    return name != "~" and not said.aside and not said.worked_on
+    known = tables()
+    name, _ = known.effects.get(said.word, ("~", ""))
+    beside = not said.aside and not said.worked_on and not said.bracketed and said.word not in known.negations
+    return beside and (name != "~" or (general and said.word not in known.idle))
 
 
 def _aside_is_idle(family: Family) -> bool:

@@ -148,7 +148,8 @@ class Reading:
         found = []
         for token in self.tokens:
             if said := of.get(id(token)):
-                became = said.became or ("" if said.how == "unread" else said.word)
+                strange = said.how == "unread" and said.word not in tables().known
+                became = said.became or ("" if strange else said.word)
                 how = "stray" if said.how == "unread" and said.text in tables().names_of else said.how
                 found.append(Word(said.text, became, how))
             elif id(token) not in inner and token.kind not in QUIET:

@@ -43,7 +43,7 @@ KEYS: dict[str, tuple[str, ...]] = {
 }
 
 # How it is packed makes no item the better or the worse.
-UNCOUNTED = frozenset({"dispensed", "pack"})
+UNCOUNTED = frozenset({"dispensed", "pack", "finer"})
 # Members that a list of contents tells apart by their forms: the straight pick is not the hook.
 TOLD_APART = frozenset({"pick"})
 # The hex that bits have unless another is said (ISO 1173 form C 6.3, from memory).
@@ -404,7 +404,7 @@ def _unread(need: Meaning, item: Meaning) -> list[str] | None:
 
 
 def _afterthoughts(item: Meaning) -> frozenset[str]:
-    """Unread words that only add to a thing named before the first comma: "strap wrench, nylon web".
+    """Words known of nothing that only add to a thing named before the first comma: "strap wrench, nylon web".
 
     What the item says beyond the need is free. Where the noun alone comes first ("JACK, DOLLIED"), nothing is.
     """
@@ -412,7 +412,8 @@ def _afterthoughts(item: Meaning) -> frozenset[str]:
     words = set(_WORDS.findall(rest))
     if " " not in name.strip() or words & _DENIALS:
         return frozenset()
-    return frozenset(word for word in item.unread if word in words)
+    strange = {said.text for said in item.words if said.how == "unread" and not said.became}
+    return frozenset(word for word in item.unread if word in words & strange)
 
 
 _WORDS = re.compile(r"[a-z]+")

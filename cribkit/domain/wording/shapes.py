@@ -279,6 +279,9 @@ _SAYS = frozenset(
 
 # Classes of oils with little sulphated ash, phosphorus and sulphur, ACEA (from memory).
 _LOW_SAPS = frozenset({"c1", "c2", "c3", "c4", "c5", "c6", "e6", "e8", "e9", "e11"})
+# Classes of insulating gloves by the a.c. voltage that they may be used on, IEC 60903 (from memory).
+GLOVE_CLASSES = {500: "00", 1000: "0", 7500: "1", 17000: "2", 26500: "3", 36000: "4"}
+_GLOVE_VOLTS = re.compile(r"\b(\d{1,2} ?\d{3}|\d{1,4}) ?(kv|v|volts?)\b")
 _SPEEDS = re.compile(r"\b(\d{1,2}|four|five|six|seven|eight|nine|ten)[- ]?(?:speed|spd)\b")
 
 
@@ -334,6 +337,9 @@ def finish(reading: Reading) -> None:
         oil_specs(reading)
         if reading.family == "engine-oil" and _LOW_SAPS & set(reading.attributes.get("spec", "").split()):
             reading.attributes.setdefault("saps", "low")
+    if reading.family == "high-voltage-gloves" and (volts := _GLOVE_VOLTS.search(reading.text.lower())):
+        stands = int(volts[1].replace(" ", "")) * (1000 if volts[2] == "kv" else 1)
+        reading.attributes.setdefault("class", GLOVE_CLASSES.get(stands, f"for {stands} V"))
     if reading.family == "rtv" and _celsius(reading) >= _HOT:
         reading.traits.add("high-temperature")
     if reading.attributes.get("nlgi") in ("0", "00", "000"):

@@ -40,6 +40,7 @@ class Tables(NamedTuple):
     rules: dict[str, Rule]
     kinds: dict[tuple[str, str], tuple[tuple[str, str], ...]]  # (family, word) -> what it says there
     neutral: frozenset[str]
+    idle: frozenset[str]  # words that say nothing of any thing
     negations: frozenset[str]
     names_of: dict[str, str]  # words that alone name a thing -> its family
     telling: frozenset[tuple[str, str]]  # (family, word): goes without saying in the name, and tells things apart
@@ -176,6 +177,7 @@ def tables() -> Tables:
         rules,
         kinds,
         neutral,
+        frozenset(traits["idle"].split()),
         negations,
         _lone(names),
         _telling(traits["telling"], spellings),
