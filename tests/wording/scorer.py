@@ -211,6 +211,9 @@ OTHERS = (
     "fiftyfourth",
     "fiftyfifth",
     "fiftysixth",
+    "fiftyseventh",
+    "fiftyeighth",
+    "fiftyninth",
 )
 
 

@@ -69,6 +69,8 @@ _HARMED = (
 
 # Units and words stuck together, and other ways to write one thing.
 STUCK = [
+    (r"\bset ?screw \(grub\)", "grub screw"),
+    (r"\bs/?drv\b", "screwdriver"),
     (r"\bt[- ]?bolt hose (?=clamp|clip)", "t-bolt "),
     (r"\b(\d{2,4}) ?v ?/ ?(?=\d{3,4} ?v\b)", r"\1/"),
     (r"^set (?=.{0,30}\bchocks? )", "place "),
