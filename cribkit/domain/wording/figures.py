@@ -12,7 +12,6 @@ from cribkit.domain.wording.reading import Reading
 from cribkit.domain.wording.sizes import Group, Length
 from cribkit.domain.wording.squares import points
 from cribkit.domain.wording.tables import tables
-from cribkit.domain.wording.text import tidy
 
 AREA = re.compile(r"\b((?:\d+(?:\.\d+)? ?(?:-|to) ?)?\d+(?:\.\d+)?) ?(?:mm ?2\b|sq\.? ?mm|mm ?sq\b|sqmm)")
 
@@ -155,7 +154,7 @@ _AWG = re.compile(
 
 def _wire_gauge(reading: Reading) -> None:
     """Wire by its gauge, AWG (ASTM B258): the thicker the lower the number."""
-    found = _AWG.search(tidy(reading.text))
+    found = _AWG.search(reading.plain)
     if found is None:
         return
     ends = sorted(int(number) for number in found.groups() if number)
@@ -261,7 +260,7 @@ def _grams(token: Token) -> str:
 
 def coded(reading: Reading, pattern: re.Pattern[str], name: str) -> None:
     """An attribute that the whole text tells by its form; the pieces that it is made of are read with it."""
-    plain = reading.text.lower() if name == "bulb" else tidy(reading.text)
+    plain = reading.text.lower() if name == "bulb" else reading.plain
     if found := pattern.search(plain):
         reading.set(name, (found[1] if pattern.groups else found[0]).replace(" ", ""))
         for token in reading.tokens:

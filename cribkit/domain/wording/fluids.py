@@ -8,7 +8,6 @@ from cribkit.domain.wording.lexer import Token
 from cribkit.domain.wording.measure import number
 from cribkit.domain.wording.reading import Reading
 from cribkit.domain.wording.tables import tables
-from cribkit.domain.wording.text import tidy
 
 
 def _fork_oil(reading: Reading) -> None:
@@ -66,7 +65,7 @@ def oil_specs(reading: Reading) -> None:
     """The classes of an engine oil; the name of an ATF's maker says no more than its number."""
     words = set(reading.attributes.get("spec", "").split())
     if reading.family == "engine-oil":
-        for found in _SPECS.finditer(tidy(reading.text)):
+        for found in _SPECS.finditer(reading.plain):
             words.add(re.sub(r"[ -]", "", found[0]))
             for token in reading.tokens:
                 if not token.used and token.kind in ("mixed", "word", "tip", "num") and token.text.strip() in found[0]:
@@ -129,7 +128,7 @@ def packing(reading: Reading) -> None:
     """How much a container holds: nothing that a match hangs on."""
     if reading.family == "moly-grease" and (token := reading.take("percent")):
         reading.set("moly_content", f"{token.values[0]} %")
-    if found := _NLGI.search(tidy(reading.text)) if "grease" in reading.family else None:
+    if found := _NLGI.search(reading.plain) if "grease" in reading.family else None:
         reading.set("nlgi", found[1] or found[2])
         for token in reading.tokens:
             number_of_it = token.kind in ("num", "mixed", "numbered") and token.text.endswith(found[1] or found[2])
@@ -159,7 +158,7 @@ LEAST_BULK = 2000.0  # no spray can holds as many mL
 def _dispensed(reading: Reading) -> None:
     """A spray can, or a can to fill from."""
     family = tables().families.get(reading.family)
-    words = set(_LETTERS.findall(tidy(reading.text)))
+    words = set(_LETTERS.findall(reading.plain))
     if (
         family is None
         or family.shape not in ("chem", "grease")
@@ -167,7 +166,7 @@ def _dispensed(reading: Reading) -> None:
         or reading.has("tape", "wipe")
     ):
         return
-    held = _VOLUME.search(tidy(reading.text))
+    held = _VOLUME.search(reading.plain)
     millilitres = float(held[1]) * (1.0 if held[2].startswith(("ml", "millil", "cc")) else 1000.0) if held else 0.0
     if words & {"aerosol", "aero", "spray", "spraycan"}:
         reading.attributes["dispensed"] = "spray"
@@ -199,8 +198,7 @@ def chem(reading: Reading) -> None:
     """A chemical: its pack does not matter, its traits are words."""
     if reading.family == "epoxy" and (found := _SETS_IN.search(reading.text.lower())):
         reading.set("sets_in", f"{found[1]} min")
-        for token in reading.tokens:
-            token.used = token.used or token.text.strip() == found[1]
+        reading.spend(found[1])
         for said in reading.words:
             if said.text.startswith("min"):
                 said.how, said.used = "known", True

@@ -73,8 +73,8 @@ TIPPED = frozenset({"key", "bit", "screwdriver", "bit-socket", "lobe-socket", "s
 
 def profile(reading: Reading) -> None:
     """The profile of the tip, by its code or its word; two that disagree are a doubt."""
-    words = {word.word for word in reading.words if word.how != "unread" and not word.negated and not word.aside}
-    said = {PROFILES[word] for word in words | reading.hints if word in PROFILES and word != "hex"}
+    words = {one.word for one in reading.beside()} | reading.hints
+    said = {PROFILES[word] for word in words if word in PROFILES and word != "hex"}
     tip = reading.attributes.get("tip", "")
     if " x " in tip:
         codes = {one.split(" ")[0].rstrip("0123456789.") for one in tip.split(" x ")}
@@ -101,7 +101,7 @@ def profile(reading: Reading) -> None:
 
 def set_profiles(reading: Reading) -> None:
     """The profiles of all tips of a set; keys of which only sizes in mm or inches are told are for hexagons."""
-    words = {said.word for said in reading.words if said.how != "unread" and not said.negated and not said.aside}
+    words = {said.word for said in reading.beside()}
     told = {PROFILES[word] for word in words if word in PROFILES}
     if {"external"} <= words and "T" in told and reading.family != "key-set":
         told = told - {"T"} | {"E"}

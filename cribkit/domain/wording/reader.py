@@ -22,7 +22,8 @@ _OR = re.compile(r"\s+(?:or|alternatively)\s+|\s*\bor\b\s*")
 
 def read_one(text: str, kind: str = "") -> Meaning:
     """The meaning of one text without alternatives."""
-    reading = Reading(text, lex(mend(tidy(text))))
+    plain = tidy(text)
+    reading = Reading(text, lex(mend(plain)), plain=plain)
     name_words(reading)
     squares.find_square(reading)
     choose_family(reading, kind)
@@ -169,7 +170,7 @@ def spend_words(reading: Reading) -> None:
                 reading.effect(known.effects[word], said)
         elif shapes.takes_word(reading, said):
             continue
-        elif family and word in family.absorbs and _tells_things_apart(said, word in known.neutral):
+        elif family and word in family.absorbs and _tells_things_apart(said):
             said.used = True
             reading.finer.add(word)
         elif (family and word in family.absorbs) or (
@@ -178,7 +179,7 @@ def spend_words(reading: Reading) -> None:
             said.used = True
         elif (effect := known.effects.get(word)) and shapes.may_say(family, effect[0]):
             reading.effect(effect, said)
-        elif family and (effect or word in known.neutral) and _tells_things_apart(said, word in known.neutral):
+        elif family and _tells_things_apart(said):
             said.used = True
             reading.finer.add(word)
         elif effect or said.aside or word in known.neutral or word in known.negations:
@@ -187,7 +188,7 @@ def spend_words(reading: Reading) -> None:
             said.how = "unread"
 
 
-def _tells_things_apart(said: Said, general: bool) -> bool:
+def _tells_things_apart(said: Said) -> bool:
     """Whether a word that the family makes nothing of stands beside the name and may tell things apart.
 
     It does of other things, or is a general word and none of those that say nothing. Nobody foresaw it here, so it
@@ -196,7 +197,7 @@ def _tells_things_apart(said: Said, general: bool) -> bool:
     known = tables()
     name, _ = known.effects.get(said.word, ("~", ""))
     beside = not said.aside and not said.worked_on and not said.bracketed and said.word not in known.negations
-    return beside and (name != "~" or (general and said.word not in known.idle))
+    return beside and (name != "~" or (said.word in known.neutral and said.word not in known.idle))
 
 
 def _aside_is_idle(family: Family) -> bool:

@@ -37,6 +37,7 @@ class Reading:
     text: str
     tokens: list[Token]
     words: list[Said] = field(default_factory=list)
+    plain: str = ""  # the text as the patterns leave it: one way of writing
     kind: str = ""
     family: str = ""
     name: frozenset[str] = frozenset()
@@ -55,9 +56,13 @@ class Reading:
         """The words that really stand there."""
         return {said.word for said in self.words if said.how != "unread" and not said.negated and not said.used}
 
+    def beside(self) -> list[Said]:
+        """What is read and stands beside the name: not after "with" and "for", and not denied."""
+        return [said for said in self.words if said.how != "unread" and not said.negated and not said.aside]
+
     def main(self) -> set[str]:
         """The words before "with" and "for"."""
-        said = [one for one in self.words if one.how != "unread" and not one.negated and not one.aside]
+        said = self.beside()
         plain, bare = {one.word for one in said}, {one.word for one in said if not one.bracketed}
         return bare if any(word in tables().names for word in bare) else plain
 
@@ -75,6 +80,11 @@ class Reading:
     def has(self, *words: str) -> bool:
         """Whether one of these words stands in the text or is implied."""
         return bool(self.vocabulary() & set(words))
+
+    def spend(self, figure: str) -> None:
+        """The numbers written so are used."""
+        for token in self.tokens:
+            token.used = token.used or token.text.strip() == figure
 
     def has_said(self, *words: str) -> bool:
         """Whether one of these words stands in the text, also after "with" and "for", and is not denied."""

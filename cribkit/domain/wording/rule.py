@@ -397,9 +397,10 @@ def _unread(need: Meaning, item: Meaning) -> list[str] | None:
     if (asked ^ has) & (strays(need) | strays(item)):
         return None
     doubts = [f"could not read {word!r} of the need" for word in need.unread if word not in has]
-    extra = _afterthoughts(item) if need.family == item.family else frozenset()
-    has = {word for word in has - asked - extra if matters(word)}
-    doubts += [f"could not read {word!r} of the item" for word in item.unread if word in has]
+    more = {word for word in has - asked if matters(word)}
+    if more and need.family == item.family:
+        more -= _afterthoughts(item)
+    doubts += [f"could not read {word!r} of the item" for word in item.unread if word in more]
     return doubts
 
 

@@ -241,9 +241,8 @@ def _held(low: str, high: str, hexagons: bool, pieces: int) -> dict[str, bool]:
     """The sizes that a range with so many pieces may hold, and whether each is surely there."""
     sizes, inches = between(low, high), low.endswith(" in")
     usual = [size for size in sizes if size in (low, high) or not hexagons or _hex_size(size)]
-    if inches and not hexagons and pieces == len(_sixteenths(sizes)):
-        usual = _sixteenths(sizes)
-    sixteenths = inches and not hexagons and pieces == len(_sixteenths(sizes))
+    sixteenths = inches and not hexagons and pieces == len(whole := _sixteenths(sizes))
+    usual = whole if sixteenths else usual
     stepped = not inches or sixteenths or (not hexagons and mm_of(low) >= mm_of("5/16 in"))  # others: nobody knows
     if pieces == len(usual) and (stepped or not hexagons):
         sizes = usual  # so many pieces leave no room for another size

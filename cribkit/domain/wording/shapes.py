@@ -331,8 +331,7 @@ def finish(reading: Reading) -> None:
         speeds = str(UNITS.get(found[1], found[1]))
         reading.set("speeds", speeds)
         reading.traits.discard("speed")
-        for token in reading.tokens:
-            token.used = token.used or token.text.strip() == speeds
+        reading.spend(speeds)
     if shape == "oil":
         oil_specs(reading)
         if reading.family == "engine-oil" and _LOW_SAPS & set(reading.attributes.get("spec", "").split()):

@@ -14,7 +14,6 @@ from cribkit.domain.wording.reading import Reading
 from cribkit.domain.wording.sizes import Group, Length
 from cribkit.domain.wording.spoken import in_digits
 from cribkit.domain.wording.squares import missing_square, one_size
-from cribkit.domain.wording.text import tidy
 
 
 def two_ends(first: str, second: str, third: str = "") -> Callable[[Reading], None]:
@@ -92,7 +91,7 @@ _DASH = re.compile(r"(?:^|[ (])(?:dash ?|- ?)(\d{1,3})\b(?! ?(?:mm|in\b|deg|\d))
 
 def oring(reading: Reading) -> None:
     """Inside x section; a dash size of those for bosses."""
-    if found := _DASH.search(tidy(reading.text)):
+    if found := _DASH.search(reading.plain):
         reading.set("dash_size", found[1])
         for token in reading.tokens:
             token.used = token.used or (token.kind == "num" and token.values[0] == found[1] and not token.unit)
