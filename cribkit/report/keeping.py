@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
+from collections.abc import Set as AbstractSet
 from dataclasses import asdict
 from pathlib import Path
 from textwrap import fill
@@ -11,6 +12,7 @@ from cribkit.desk.keeping import Audit, Copied, Loaded, Recount
 from cribkit.domain.problem import Problem
 from cribkit.domain.wording import Meaning
 from cribkit.domain.wording.meaning import Word
+from cribkit.domain.wording.tables import kin
 from cribkit.report.answer import Answer, Listing
 from cribkit.report.forms import cell
 
@@ -163,11 +165,13 @@ def audit_text(found: Audit) -> str:
 
 def understood(meaning: Meaning) -> Answer:
     """How a description was read."""
-    rows = [("family", meaning.family or "not understood"), *meaning.attributes]
+    rows = [("family", meaning.family or "not understood")]
+    rows += [(kin().called(name), value) for name, value in meaning.attributes]
+    said = meaning.traits | set(dict(meaning.attributes).get("finer", "").split())
     rows += [("trait", trait) for trait in sorted(meaning.traits)]
     rows += [("contains", member.text) for member in meaning.members]
     rows += [("not used", word) for word in meaning.unread]
-    rows += [(f"word: {word.text}", _sense(word)) for word in meaning.words]
+    rows += [(f"word: {word.text}", _sense(word, said)) for word in meaning.words]
     return Answer(
         "read",
         ok=bool(meaning.family),
@@ -185,8 +189,8 @@ def understood(meaning: Meaning) -> Answer:
     )
 
 
-def _sense(word: Word) -> str:
-    """What became of one word, in plain words."""
+def _sense(word: Word, said: AbstractSet[str]) -> str:
+    """What became of one word, in plain words; `said` holds what the words beside the name say."""
     if word.how == "size":
         return "a measure or a code"
     if word.how == "context":
@@ -199,9 +203,10 @@ def _sense(word: Word) -> str:
         return f"names the thing: {word.became}"
     if word.how == "corrected":
         return f"taken for {word.became}"
-    if word.became.startswith("~") or word.became == word.text:
+    if word.became.startswith("~") or (word.became == word.text and word.became not in said):
         return "says nothing that tells it apart"
-    return f"says {word.became}"
+    named = (part.partition(" ") for part in word.became.split(", "))
+    return "says " + ", ".join(f"{kin().called(name)}{gap}{value}" for name, gap, value in named)
 
 
 def counted(number: int, noun: str) -> str:

@@ -52,6 +52,38 @@ SIZES = [
     ("reamer 8 mm", "REAMER 8MM H7", "match"),
 ]
 
+# What a thing spans, and measures that only say more of it.
+SPANS = [
+    ("rivet nut tool M6", "rivet nut setting tool, M3-M8", "match"),
+    ("rivet nut tool M4-M8", "rivet nut setting tool, M3-M8", "match"),
+    ("rivet nut tool M10", "rivet nut setting tool, M3-M8", "none"),
+    ("rivet nut tool", "rivet nut setting tool, M3-M8", "match"),
+    ("rivet nut M6 grip 0.5-3 mm", "rivet nut M6 steel grip 0.5-3.0", "match"),
+    ("rivet nut M6 grip 0.5-3 mm", "rivet nut M6 steel grip 3.0-5.5", "none"),
+    ("exhaust clamp 54 mm", "exhaust clamp 54mm M8", "match"),
+    ("exhaust clamp 54 mm, M10", "exhaust clamp 54mm M8", "none"),
+    ("adapter 3/8 to 1/2, 50 mm long", "adaptor 3/8F-1/2M 50mm", "match"),
+    ("adapter 3/8 to 1/2, 75 mm long", "adaptor 3/8F-1/2M 50mm", "none"),
+    ("drain plug M14 x 1.5, 2.0 diesel", "drain plug M14x1.5 2.0 diesel", "match"),
+    ("drain plug M14 x 1.5, 1.6 diesel", "drain plug M14x1.5 2.0 diesel", "none"),
+    ("long breaker bar, half inch drive", "breaker bar 1/2 dr 24 in", "review"),
+    ("long breaker bar, half inch drive", "breaker bar 1/2 dr 10 in", "none"),
+    ("3/16 L hex key", "hex key L 3/16 in", "match"),
+    ("3/16 L hex key", "hex key L 5/32 in", "none"),
+]
+
+# A tool beside its part, a test light whose globe is no glove, and what an instruction does not call for.
+TOLD = [
+    ("hacksaw", "HACKSAW, HAND, 12 IN. BLADE", "match"),
+    ("hacksaw blade", "HACKSAW, HAND, 12 IN. BLADE", "none"),
+    ("hacksaw blade, 24 tpi", "HACKSAW, BLADE, 24 TPI, 12 IN", "match"),
+    ("glass globe", "glass cloth gloves", "none"),
+    ("pry bar, not a screwdriver", "pry bar 24 in", "match"),
+    ("Clean both faces and fit a new thermostat housing gasket", "gasket thermostat housing", "match"),
+    ("Clean both faces and fit a new thermostat housing gasket", "gasket water pump", "none"),
+    ("Chock the rear wheels before jacking", "wheel chocks, rubber, pr", "match"),
+]
+
 # One word makes another thing.
 WORDS = [
     ("straight long nose pliers", "bent nose pliers 160 mm", "none"),
@@ -179,4 +211,14 @@ def test_beside_the_name(need: str, item: str, verdict: str) -> None:
 
 @over(NUMBERS)
 def test_numbers(need: str, item: str, verdict: str) -> None:
+    assert verdict_on(need, item) == verdict
+
+
+@over(SPANS)
+def test_spans(need: str, item: str, verdict: str) -> None:
+    assert verdict_on(need, item) == verdict
+
+
+@over(TOLD)
+def test_told(need: str, item: str, verdict: str) -> None:
     assert verdict_on(need, item) == verdict

@@ -10,7 +10,7 @@ if TYPE_CHECKING:
 
 # Lengths of extensions, blades and ties are nominal: 6 in and 150 mm are one, within this share. Common practice.
 NOMINAL = 0.04
-NOMINAL_NAMES = frozenset({"length", "dims", "weight"})
+NOMINAL_NAMES = frozenset({"length", "dims", "weight", "grip"})
 # Attributes of which the item may have more than the need asks.
 MORE_IS_FINE = frozenset({"place", "spec", "adapters", "jaw_at"})
 
@@ -31,6 +31,8 @@ def same(name: str, asked: str, has: str, nominal_from: float = 0.0) -> list[str
         return []
     if name == "size":
         return [] if set(asked.split(" x ")) <= set(has.split(" x ")) else None
+    if name == "thread" and " to " in has:
+        return _spanned(asked, has)
     if name in ("tip", "profile") and " x " in has:
         return [] if set(asked.split(" x ")) <= set(has.split(" x ")) else None
     if name in ("set_of", "wick_strength"):
@@ -65,6 +67,17 @@ def same(name: str, asked: str, has: str, nominal_from: float = 0.0) -> list[str
     if name == "material" and "plastic" in (asked, has) and {asked, has} - {"plastic"} <= PLASTICS:
         return [] if asked == "plastic" else [f"it says plastic, not {asked}"]
     return None
+
+
+def _spanned(asked: str, has: str) -> list[str] | None:
+    """Whether the metric threads asked for lie between the smallest and the largest that the item serves."""
+    wanted, served = ([float(part[1:]) for part in text.split(" to ") if _METRIC.match(part)] for text in (asked, has))
+    if not wanted or not served:
+        return None
+    return [] if served[0] <= min(wanted) and max(wanted) <= served[-1] else None
+
+
+_METRIC = re.compile(r"M\d+(?:\.\d+)?$")
 
 
 # Cans that differ by no more than this are one to a technician (17 fl oz and 500 ml). Common practice, no source.
@@ -114,7 +127,7 @@ def _words(asked: str, has: str, name: str) -> list[str] | None:
     if wanted <= given:
         return []
     if given < wanted:
-        return [f"{name} {' '.join(sorted(wanted - given))} not stated"]
+        return [f"{name.replace('_', ' ')} {' '.join(sorted(wanted - given))} not stated"]
     return None
 
 

@@ -167,6 +167,10 @@ def _wire_gauge(reading: Reading) -> None:
             said.used, said.how = True, "known"
 
 
+# Told by the smallest and the largest thread that they serve.
+_SPANS_THREADS = frozenset({"rivet-nut-tool", "thread-file", "thread-gauge"})
+
+
 def any_numbers(reading: Reading) -> None:
     """Measures and ratings of any kind."""
     if reading.family in _POLED:
@@ -190,6 +194,8 @@ def any_numbers(reading: Reading) -> None:
         reading.set("thread", thread_token.values[0])
         if thread_token.values[1]:
             reading.set("pitch", thread_token.values[1])
+        if reading.family in _SPANS_THREADS and (last := reading.take("thread")):
+            reading.attributes["thread"] = f"{thread_token.values[0]} to {last.values[0]}"
     family = tables().families.get(reading.family)
     if family is not None and family.shape.startswith("set"):
         numbers = [token for token in reading.tokens if token.kind == "numbered" and not token.used]

@@ -385,9 +385,22 @@ def adapter(reading: Reading) -> None:
         drives = drives[::-1] if swap else drives
         reading.set("drive_in", drives[0])
         reading.set("drive_out", drives[1])
+        _adapter_length(reading)
     elif drives:
         driven = genders[0] == "m" or (bool(hexed) and genders[0] != "f" and not _hex_follows(reading, tokens[0]))
         reading.set("drive_out" if driven else "drive_in", drives[0])
+
+
+def _adapter_length(reading: Reading) -> None:
+    """How long it is: a measure that is left beside the two squares."""
+    left = [group for group in reading.numbers() if len(group.tokens) == 1 and group.tokens[0].unit in ("mm", "in")]
+    if len(left) == 1 and float(left[0].lengths()[0].mm) >= SHORTEST_ADAPTER and "length" not in reading.attributes:
+        left[0].use()
+        reading.set("length", left[0].lengths()[0].text)
+
+
+# Shorter than any adapter of two squares, mm. Common practice, no source.
+SHORTEST_ADAPTER = 28.0
 
 
 def _hex_follows(reading: Reading, end: Token) -> bool:

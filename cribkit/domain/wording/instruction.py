@@ -44,7 +44,13 @@ _HOLE_TOOLS = {"drill": "drill bit", "ream": "reamer", "tap": "tap", "countersin
 _CUT_FROM = re.compile(
     rf"^(?:cut|make|punch)(?: out)? {_ARTICLE}(?:[a-z]+ )*gaskets? (?:from|out of) {_ARTICLE}(?P<thing>.+)$", re.I
 )
-_CHOCK = re.compile(r"^chock (?:the|both|all|its) (?:[a-z]+ )*(?:wheels?|tyres?|axle)$", re.I)
+_AND_FIT = re.compile(
+    rf"^(?:clean|wipe|dry|degrease|scrape|clear|inspect|check|remove|discard|lift off|take off|bin|throw away) "
+    rf"[^;:\d]*?,?(?: and| then)+ (?:then )?(?:fit|install|use|put on|renew|replace(?: it)? with) "
+    rf"{_ARTICLE}(?P<thing>(?:new|fresh) .+)$",
+    re.I,
+)
+_CHOCK = re.compile(r"^chock (?:the|both|all|its) (?:[a-z]+ )*(?:wheels?|tyres?|axle)\b(?!.* chocks?\b)", re.I)
 # The tool comes last: "Loosen the lock nut, 17 mm combination spanner".
 _LAST = re.compile(
     r"^(?P<done>[^,;:\d]+)[,;:] (?P<thing>(?:\S+ ){0,6}\S*"
@@ -100,6 +106,8 @@ def called_for(text: str) -> str:
         return found["thing"]
     if _CHOCK.match(bare):
         return "wheel chocks"
+    if found := _AND_FIT.match(bare):
+        return found["thing"]
     if (found := _HOLE.match(bare)) and not re.search(r"\b(?:with|using|by means of)\b", bare, re.I):
         return f"{_HOLE_TOOLS[found['verb'].lower()]} {found['size']}"
     return _with(bare, begins) or _on(bare, begins) or _last(bare, begins) or _object(bare, begins)

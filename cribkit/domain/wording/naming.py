@@ -215,13 +215,19 @@ def _name_run(reading: Reading, run: list[Token]) -> None:
             found, how = correct(texts[place]), "corrected"
         else:
             how = "known"
-        denied = place > 0 and texts[place - 1] in known.negations
+        before = texts[place - 1] if place else ""
+        if before in _ARTICLES and place > 1 and texts[place - 2] in known.negations:
+            before = texts[place - 2]  # not a screwdriver
+        denied = before in known.negations and texts[place] not in _ARTICLES
         if denied and not found and (whole := _denied(texts[place])):
             found, how = whole, "corrected"
             denied = False
-        negated = denied and (found not in ("", *known.negations) or texts[place - 1] in ("non", "un"))
+        negated = denied and (found not in ("", *known.negations) or before in ("non", "un"))
         reading.add(found, written, how if found else "unread", run[place : place + length], negated=negated)
         place += length
+
+
+_ARTICLES = frozenset({"a", "an", "the"})
 
 
 def _denied(text: str) -> str:

@@ -69,6 +69,7 @@ _HARMED = (
 
 # Units and words stuck together, and other ways to write one thing.
 STUCK = [
+    (r"(?<=\d/\d) l (?=(?:hex|allen|ball)\b)|(?<=\d/\d\d) l (?=(?:hex|allen|ball)\b)", " "),  # an L key, no litres
     (r"\bset ?screw \(grub\)", "grub screw"),
     (r"\bs/?drv\b", "screwdriver"),
     (r"\bt[- ]?bolt hose (?=clamp|clip)", "t-bolt "),

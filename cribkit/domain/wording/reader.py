@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from itertools import pairwise
 
-from cribkit.domain.wording import handtools, shapes, squares, stores, threads
+from cribkit.domain.wording import handtools, shapes, squares, stores, threads, turns
 from cribkit.domain.wording.context import FLUIDS, beside_the_point, listed, pass_over, pass_remarks
 from cribkit.domain.wording.damage import mend
 from cribkit.domain.wording.lexer import lex
@@ -64,7 +64,7 @@ def choose_family(reading: Reading, kind: str) -> None:
             not first < reading.name or (known is not None and tables().families[reading.family].kind != known.kind)
         ):
             _best_name(reading, kind, main | reading.hints)
-    squares.settle(reading)
+    turns.settle(reading)
 
 
 # What belongs to another part: a water pump gasket is a gasket, however its words stand.
@@ -80,6 +80,8 @@ def _best_name(reading: Reading, kind: str, words: set[str]) -> None:
     reading.family, reading.name = "", frozenset()
     said, head = reading.said(), reading.head()
     best: tuple[int, ...] = (0,)
+    guessed = {one.word for one in reading.words if one.how == "corrected"}
+    guessed -= {one.word for one in reading.words if one.how != "corrected"}
     squared = "drive" in reading.attributes and not said & _DRIVEN_BY
     for word in sorted(words):  # of two names that fit as well, always the same one is taken
         for name, family in known.names.get(word, ()):
@@ -92,7 +94,8 @@ def _best_name(reading: Reading, kind: str, words: set[str]) -> None:
                 grouped = 1 if "set" in name else 0
                 counted = 2 * (len(name & said) + grouped) - len(name & said & handtools.PROFILES.keys())
                 part = 1 if told.kind == "consumable" and name & _PARTS_OF else 0
-                score = (counted, fits, part, explained, 1 if head in name else 0, len(name))
+                heads, sure = (1 if head in name else 0), (0 if name & guessed else 1)
+                score = (counted, fits, part, explained, sure, heads, len(name))
                 if score > best:
                     best = score
                     reading.family, reading.name = family, name

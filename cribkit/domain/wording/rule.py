@@ -90,13 +90,17 @@ def _judge_one(need: Meaning, item: Meaning) -> Judgement:
         rule = kin().rule(name) or _OPEN
         if has[name] == rule.default or name in UNCOUNTED or (name == "single_of" and "dims" in asked):
             continue
+        if name == "thread" and " to " in has[name]:
+            continue
         if rule.unasked == "none" or (name == "points" and has[name] in SQUARE_HEADS):
             return NONE
         if name == "pitch_class" and has[name] == "fine":
             doubts.append("fine pitch, and the need states none")
         loss += 0.5
         hexagon = name == "drive_in" and "hex_end" in asked  # the hexagon that a drill takes
-        doubts += [f"{name} {has[name]} was not asked for"] if rule.unasked == "review" and not hexagon else []
+        doubts += (
+            [f"{kin().called(name)} {has[name]} was not asked for"] if rule.unasked == "review" and not hexagon else []
+        )
     verdict = _traits(need, item)
     if verdict is None:
         return NONE
@@ -193,6 +197,9 @@ def _attribute(name: str, value: str, has: str | None, need: Meaning, item: Mean
         value, has = " ".join(sorted(set(value.split()) - spoken)), has or ""
     if has is None and name == "dims":
         has = dict(item.attributes).get("size")
+    if name == "length_class" and has is None and item.family == "breaker-bar" and "dims" in dict(item.attributes):
+        stated = dict(item.attributes)["dims"].partition("; ")[0]
+        return [f"{stated} may be long enough"] if value == "long" and mm_of(stated) >= LONG_BAR else None
     if has is None:
         has = rule.default or None
     if has is None and (name, value) == ("shank", USUAL_SHANK):
@@ -212,7 +219,7 @@ def _attribute(name: str, value: str, has: str | None, need: Meaning, item: Mean
             return None  # an item without its size, and with words that nobody could read, is no candidate
         if name in ("pitch", "pitch_class"):
             return [] if value in ("coarse", COARSE_PITCH.get(dict(item.attributes).get("thread", ""))) else None
-        return [f"{name} not stated"] if rule.silent == "review" else []
+        return [f"{kin().called(name)} not stated"] if rule.silent == "review" else []
     if name == "current" and has == "both":
         return []
     if name == "material" and value == "plastic" and has in PLASTICS and _finer(item) - _finer(need):
@@ -255,6 +262,8 @@ def _other_system(measure: str, system: str | None) -> bool:
     return (system == "inch" and measure.endswith(" mm")) or (system == "metric" and measure.endswith(" in"))
 
 
+# From this length on a breaker bar may pass as a long one, mm. Common practice, no source.
+LONG_BAR = 450
 # No stubby blade is longer, mm. Common practice, no source.
 LONGEST_STUBBY = 60
 
@@ -360,7 +369,7 @@ def _traits(need: Meaning, item: Meaning) -> list[str] | None:
         rule = kin().rule(trait) or _OPEN
         if rule.silent == "none" and not (trait == "high-temperature" and "temperature" in dict(need.attributes)):
             return None
-        doubts += [f"{trait} not stated"] if rule.silent == "review" else []
+        doubts += [f"{kin().called(trait)} not stated"] if rule.silent == "review" else []
     for trait in item.traits - need.traits - safe:
         if trait.startswith("not-"):
             continue
@@ -369,7 +378,7 @@ def _traits(need: Meaning, item: Meaning) -> list[str] | None:
             continue  # of a key whose handle is left open
         if rule.unasked == "none":
             return None
-        doubts += [UNASKED.get(trait, f"{trait} was not asked for")] if rule.unasked == "review" else []
+        doubts += [UNASKED.get(trait, f"{kin().called(trait)} was not asked for")] if rule.unasked == "review" else []
     return sorted(doubts)
 
 

@@ -60,7 +60,14 @@ from cribkit.domain.wording.threads import adapters_threads, inch_thread, thread
 def apply(reading: Reading, shape: str) -> None:
     """Read the numbers that belong to a family of this shape."""
     long_numbers(reading)
+    if shape == "thread-part" and (found := _ENGINE.search(reading.text.lower())):
+        reading.attributes["engine"] = found[1]
+        reading.spend(found[1])
     SHAPES.get(shape, any_numbers)(reading)
+
+
+# The size of the engine that a part is for: 2.0 diesel.
+_ENGINE = re.compile(r"(?<![\w.])([1-9]\.\d) ?(?:l|litre|liter)? ?(?:tdi|turbo ?)?(?:diesel|petrol|engine)\b")
 
 
 SHAPES: dict[str, Callable[[Reading], None]] = {

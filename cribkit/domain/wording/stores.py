@@ -138,6 +138,8 @@ def clamp(reading: Reading) -> None:
         if before.text in ("size", "sz") and token.kind == "num" and not token.unit and token.text.isdigit():
             token.used = True
             reading.set("clamp_no", token.values[0])
+    if bolt := reading.take("thread"):
+        reading.set("bolt_thread", bolt.values[0])
     for group in reading.numbers():
         lengths = group.lengths()
         if len(lengths) == 2 and lengths[0].mm < lengths[1].mm:

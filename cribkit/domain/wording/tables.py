@@ -69,6 +69,7 @@ class Kin:
         self._families: dict[str, list[str]] = packed["families"]
         self._rules: dict[str, list[str]] = packed["rules"]
         self._implied: dict[str, dict[str, str]] = packed["implied"]
+        self._called: dict[str, str] = packed["called"]
         self.family = cache(self._family)
         self.rule = cache(self._rule)
 
@@ -86,6 +87,14 @@ class Kin:
     def implied(self, family: str, attribute: str) -> str | None:
         """What a silent item of the family is."""
         return self._implied.get(family, {}).get(attribute)
+
+    def called(self, name: str) -> str:
+        """An attribute or trait in plain words: "kind of hole" for hole_kind."""
+        if name in self._called:
+            return self._called[name]
+        thing, _, aspect = name.replace("-", " ").rpartition("_")
+        thing, aspect = thing.replace("_", " "), aspect.replace("_", " ")
+        return f"{aspect} of {thing}" if thing and aspect in ("kind", "form", "type") else f"{thing} {aspect}".strip()
 
 
 @cache
@@ -109,7 +118,8 @@ def packed_kin() -> str:
         if default:
             implied.setdefault(family, {})[name] = default
     rules = dict(_rule(line) for line in lines(traits["rules"]))
-    return json.dumps({"families": families, "rules": rules, "implied": implied})
+    called = dict(line.split(" | ") for line in lines(traits["called"]))
+    return json.dumps({"families": families, "rules": rules, "implied": implied, "called": called})
 
 
 def _heads(block: str) -> Iterator[tuple[str, str, str]]:
@@ -135,7 +145,7 @@ def _said(block: str, spellings: dict[tuple[str, ...], str]) -> dict[tuple[str, 
             value, _, words = entry.partition("=")
             for word in words.split(","):
                 key = (family, spellings.get((word,), word))
-                found[key] = (*found.get(key, ()), (name, value))
+                found[key] = tuple(dict.fromkeys((*found.get(key, ()), (name, value))))
     return found
 
 

@@ -40,12 +40,25 @@ def thread(reading: Reading) -> None:
         reading.set("thread", f"#{numbered.values[0]}")
     if reading.family == "thread-insert":
         coded(reading, _INSERT, "insert_length")
+    if reading.family == "rivet-nut" and reading.has_said("grip"):
+        _grip(reading)
     if reading.family == "grease-nipple" and (angle := reading.take("deg")):
         reading.set("nipple", f"{angle.values[0]} deg")
     if grade := reading.take("bolt_grade"):
         reading.set("bolt_grade", grade.values[0])
     _property_class(reading)
     _thread_rest(reading)
+
+
+def _grip(reading: Reading) -> None:
+    """From what to what thickness of sheet a rivet nut grips."""
+    for group in reading.numbers():
+        if len(lengths := group.lengths()) == 2:
+            inches = lengths[1].unit == "in"
+            low, high = (decimal(length.mm if inches else length.value) for length in lengths)
+            group.use()
+            reading.use("grip")
+            reading.set("grip", f"{low} mm to {high} mm")
 
 
 _CLASS_WORDS = frozenset({"grade", "gr", "class", "cl", "property"})

@@ -1,0 +1,276 @@
+"""What numbers, codes and words beside the name say about the family: a key with a square is a bit socket."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable
+from itertools import pairwise
+from typing import NamedTuple
+
+from cribkit.domain.wording.reading import Reading
+from cribkit.domain.wording.sizes import square
+from cribkit.domain.wording.squares import metric
+
+
+class Turn(NamedTuple):
+    """A reading of one of these families is one of another where `when` holds; the words of `uses` are then read."""
+
+    families: frozenset[str]
+    to: str
+    when: Callable[[Reading], bool]
+    uses: tuple[str, ...] = ()
+
+
+def turn(families: str, to: str, when: Callable[[Reading], bool], uses: tuple[str, ...] = ()) -> Turn:
+    """The same with the families in one text; "" stands for a reading without one."""
+    return Turn(frozenset(families.split() or [""]), to, when, uses)
+
+
+def settle(reading: Reading) -> None:
+    """The family that numbers, codes and other words make of the one that the name says, or of none."""
+    for one in TURNS:
+        _follow(reading, one)
+    if not any(_follow(reading, one) for one in ENDS) and not reading.family:
+        reading.family = _by_grade(reading)
+    if reading.family == "lobe-socket" and _tip(reading) and not _outside(reading):
+        reading.doubts.append(f"external {_tip(reading)}")
+
+
+def _follow(reading: Reading, one: Turn) -> bool:
+    applies = reading.family in one.families and one.when(reading)
+    if applies:
+        reading.family = one.to
+        reading.use(*one.uses)
+    return applies
+
+
+def _said(*words: str) -> Callable[[Reading], bool]:
+    return lambda reading: reading.has_said(*words)
+
+
+def _has(*words: str) -> Callable[[Reading], bool]:
+    return lambda reading: reading.has(*words)
+
+
+def _written(pattern: str) -> Callable[[Reading], bool]:
+    found = re.compile(pattern)
+    return lambda reading: found.search(reading.text.lower()) is not None
+
+
+def _tokens(*kinds: str) -> Callable[[Reading], bool]:
+    return lambda reading: any(token.kind in kinds for token in reading.tokens)
+
+
+def _only_for(reading: Reading, word: str) -> bool:
+    """Whether the word stands only after "for" and its like."""
+    return all(said.aside for said in reading.words if said.word == word)
+
+
+def _driven(reading: Reading) -> bool:
+    return "drive" in reading.attributes
+
+
+def _tip(reading: Reading) -> str:
+    return reading.attributes.get("tip", "")
+
+
+def _outside(reading: Reading) -> bool:
+    """Whether the tip is an external six-lobe."""
+    return _tip(reading).startswith("E")
+
+
+def _by(reading: Reading) -> bool:
+    """Whether two measures stand there, one by the other."""
+    return any(group.relation == "by" for group in reading.numbers())
+
+
+def _male(reading: Reading) -> bool:
+    return any(token.gender == "m" or token.text == "male" for token in reading.tokens)
+
+
+# From this winter grade on SAE viscosities are those of gear oils, SAE J306 (from memory).
+LEAST_GEAR = 70
+
+
+def _thick(reading: Reading) -> bool:
+    grades = (token.values[0] for token in reading.tokens if token.kind == "visc")
+    return any(grade and int(grade) >= LEAST_GEAR for grade in grades)
+
+
+def _eight_points(reading: Reading) -> bool:
+    eight = any(token.kind == "points" and token.values[0] == "8" for token in reading.tokens)
+    return eight or reading.has_said("eightpoint")
+
+
+def _inch_hex(reading: Reading) -> bool:
+    """ "3/8-16 x 1 cap screw, grade 5": in inches a cap screw has a hexagon head unless a socket is said."""
+    graded = any(said.text in ("grade", "gr") for said in reading.words) or any(
+        token.kind == "class" or token.text.startswith(("grade", "gr")) for token in reading.tokens
+    )
+    plain = any(
+        said.word == "capscrew" and said.text in ("cap screw", "screw cap", "cap screws") for said in reading.words
+    )
+    return plain and graded and any(token.kind == "unc" for token in reading.tokens)
+
+
+_WITH_BASE = _written(r"\b(?:dial|dti|indicator|gauge)\b.*(?:\band|\bwith|\bw/|\+|&|,) ?(?:an? |the )?mag")
+
+
+def _dial_with_base(reading: Reading) -> bool:
+    ranged = reading.has("dial") and any(one.relation == "range" for one in reading.numbers())
+    return ranged or _WITH_BASE(reading)
+
+
+# What has a gasket of its own: paper is then what that is of.
+_GASKETED = (
+    "waterpump",
+    "thermostat",
+    "thermostathousing",
+    "sump",
+    "rockercover",
+    "manifold",
+    "carburettor",
+    "throttlebody",
+    "diff",
+    "axle",
+    "cover",
+)
+
+# Each is looked at in this order, and one may follow on another. Common practice of the trade, no source.
+TURNS = (
+    turn("thermostat", "thermostat-housing", lambda r: any("housing" in said.text for said in r.words)),
+    turn("flare-nut-wrench", "pipe-nut", lambda r: "wrench" not in r.said() and _tokens("thread")(r)),
+    turn(
+        "key",
+        "cap-screw",
+        lambda r: _tokens("thread", "unc")(r) and r.has("screw") and not r.has("key", "wrench", "driver"),
+    ),
+    turn("scraper", "plastic-scraper", _has("plastic", "nylon")),
+    turn("drain-plug-key", "bit-socket", lambda r: _driven(r) and r.has("bit")),
+    turn("magnetic-base", "dial-gauge", _dial_with_base),  # it comes with the base
+    turn(  # a saw that says what blade it takes
+        "hacksaw-blade",
+        "hacksaw",
+        _written(
+            r"^hack ?saw(?: frame)?, (?!.*\b(?:tpi|teeth|t\.p\.i)\b)(?!.*\bblades\b)|"
+            r"^(?:junior )?hack ?saw (?:with|c/w|incl\w*|w/) (?:[\w.\"-]+ )*blade"
+        ),
+    ),
+    turn("trim-tool", "trim-tool-set", _written(r"\b\d{1,2}[ -]?(?:pcs?|pieces?|pce)\b")),
+    turn("bit-holder", "adapter", lambda r: _driven(r) and r.has_said("shank") and _male(r)),
+    turn("gasket-paper", "gasket", _has(*_GASKETED)),
+    turn("general-grease", "lithium-grease", _has("lithium")),
+    turn("combination-wrench", "ratcheting-wrench", _said("ratcheting", "ratchet"), ("ratchet", "ratcheting", "ring")),
+    turn("flat-washer", "sealing-washer", lambda r: r.has_said("copper", "aluminium") and _by(r)),
+    turn("bit-socket", "adapter", lambda r: r.has_said("shank") and r.has_said("male", "driver") and not _tip(r)),
+    turn("bolt", "bit-socket", lambda r: _only_for(r, "bolt") and r.has("triplesquare", "sixlobe", "insidehex")),
+    turn("", "pressure-gauge", lambda r: r.has("gauge") and _tokens("pressure")(r)),
+    turn("screwdriver", "offset-screwdriver", _said("offset"), ("offset",)),
+    turn("key", "t-key", _said("tbar"), ("tbar",)),
+    turn("key", "drain-plug-key", lambda r: r.has_said("square") and r.has_said("sumpplug", "plug", "filler")),
+    turn("spark-plug-socket", "socket", _eight_points),  # for plugs with a square head
+    turn("engine-oil", "gear-oil", _thick),
+    turn(
+        "socket",
+        "bit-socket",
+        lambda r: (
+            (r.has_said("male") or any(token.gender == "m" for token in r.tokens))
+            and r.has_said("hex", "hexagon", "insidehex")
+        ),
+    ),
+    turn("cap-screw", "bolt", _inch_hex),
+    turn("bit key", "bit-socket", _driven),
+)
+
+
+def _across_flats(reading: Reading) -> bool:
+    """Whether a size in mm stands there that is no usual square."""
+    return any(
+        len(group.tokens) == 1 and group.tokens[0].unit == "mm" and 4 <= float(group.lengths()[0].mm) <= 80
+        for group in reading.numbers()
+    )
+
+
+def _only_sizes(reading: Reading) -> bool:
+    """ "17x19 ring": nothing but one or two sizes across flats beside the word."""
+    found = reading.numbers()
+    words = {said.word for said in reading.words} - {"ring", "x", "by", "double", "deep", "offset", "flat"}
+    return len(found) == 1 and found[0].relation in ("", "by") and not words
+
+
+def _size_beside_square(reading: Reading) -> bool:
+    """ "21 mm 1/2 deep impact": what only sockets have, a size in mm and a square in inches."""
+    pointed = any(token.kind == "points" for token in reading.tokens)
+    if not (pointed or reading.has("deep", "shallow", "impact", "sixpoint", "twelvepoint")) or reading.has(
+        "drift", "punch", "drill"
+    ):
+        return False
+    tokens = [token for group in reading.numbers() for token in group.tokens]
+    squares = [token for token in tokens if square(token) and not metric(token)]
+    return len(tokens) == 2 and len(squares) == 1 and any(token.unit == "mm" for token in tokens)
+
+
+def _hex_shank(reading: Reading) -> bool:
+    """Whether a size of shank stands beside "hex"."""
+    tokens = [token for token in reading.tokens if token.kind != "dash"]
+    beside = pairwise(tokens)
+    return any(
+        one.kind == "num" and one.values[0] in ("1/4", "5/16") and two.text in ("hex", "hx") for one, two in beside
+    )
+
+
+def _has_size(reading: Reading) -> bool:
+    return any(group.tokens[0].unit in ("mm", "in") or "/" in group.tokens[0].text for group in reading.numbers())
+
+
+def _square_and_shank(reading: Reading) -> bool:
+    shank = any(token.text in ("shank", "hex shank") for token in reading.tokens)
+    return _driven(reading) and not _tip(reading) and shank
+
+
+def _threaded_with_length(reading: Reading) -> bool:
+    return any(token.kind == "thread" and token.values[2] for token in reading.tokens)
+
+
+# The first of these that applies is the last turn. Common practice of the trade, no source.
+ENDS = (
+    turn("socket bit-socket", "lobe-socket", _outside),
+    turn("nut-driver", "nut-driver", _outside),
+    turn("screwdriver", "screwdriver", _outside),
+    turn("wrench ring-wrench key open-end-wrench combination-wrench", "lobe-wrench", _outside),
+    turn(
+        "socket",
+        "bit-socket",
+        lambda r: bool(_tip(r)) or r.has("insidehex", "sixlobe", "triplesquare", "phillips", "slotted"),
+    ),
+    turn(
+        "bit-socket",
+        "bit",
+        lambda r: not _driven(r) and bool(_tip(r)) and not _tip(r).startswith("hex") and _hex_shank(r),
+    ),
+    turn("nut-driver", "spinner-handle", lambda r: _driven(r) and not _has_size(r)),
+    turn("extension", "bit-extension", lambda r: not _driven(r) and r.has("hex", "shank")),
+    turn("ratcheting-wrench", "ratchet", lambda r: _driven(r) and not _has_size(r)),
+    turn("screwdriver", "adapter", _square_and_shank),
+    turn("", "adapter", _square_and_shank),
+    turn("drill-bit", "adapter", lambda r: _only_for(r, "drill") and _square_and_shank(r)),
+    turn("universal-joint", "swivel-socket", lambda r: r.has("socket") and _across_flats(r)),
+    turn("", "ring-wrench", lambda r: r.has("ring") and _only_sizes(r)),
+    turn("", "bit-socket", lambda r: _driven(r) and r.has("triplesquare", "ribe")),
+    turn("", "lobe-socket", lambda r: _driven(r) and _outside(r)),
+    turn("", "bit-socket", lambda r: _driven(r) and bool(_tip(r))),
+    turn("", "socket", lambda r: _driven(r) and _has_size(r)),
+    turn("", "", _driven),  # a square and nothing else: it could be anything
+    turn("", "socket", _size_beside_square),
+    turn("", "bolt", _threaded_with_length),
+)
+
+
+def _by_grade(reading: Reading) -> str:
+    """An oil or fluid that only its grade names."""
+    for token in reading.tokens:
+        if token.kind == "dot":
+            return "brake-fluid"
+        if token.kind == "visc" and token.values[0]:
+            return "gear-oil" if int(token.values[0]) >= LEAST_GEAR else "engine-oil"
+    return ""
