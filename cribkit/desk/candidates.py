@@ -6,7 +6,7 @@ from typing import NamedTuple
 
 from cribkit.desk.understanding import Understanding
 from cribkit.domain.stock.item import Confirmation, Item, Kind, fold
-from cribkit.domain.wording import Judgement, Meaning, judge, query_terms
+from cribkit.domain.wording import Judgement, Meaning, contrasted, judge, query_terms
 from cribkit.store.crib import Crib
 
 KINDS = {"tool": (Kind.TOOL, Kind.WRENCH), "consumable": (Kind.CONSUMABLE,), "": tuple(Kind)}
@@ -60,13 +60,14 @@ class Finder:
             item = self.crib.item(tag) if text == fold(need.text) and tag not in pool else None
             if item is not None:
                 pool[tag] = item
-        found = [self.judged(need, item) for item in pool.values() if item.kind in KINDS[kind]]
-        return tuple(sorted(filter(None, found), key=order))
+        items = [item for item in pool.values() if item.kind in KINDS[kind]]
+        judged = [(item.meaning, judge(need, item.meaning)) for item in items]
+        found = zip(items, contrasted(need, judged, self.crib.stored_terms), strict=True)
+        return tuple(sorted(filter(None, (self.decided(need, *one) for one in found)), key=order))
 
-    def judged(self, need: Meaning, item: Item) -> Found | None:
-        """The item's judgement, or a person's decision about it; None where it is no candidate."""
+    def decided(self, need: Meaning, item: Item, judgement: Judgement) -> Found | None:
+        """The item with its judgement and a person's decision about it; None where it is no candidate."""
         decision = self.decisions.get((fold(need.text), item.tag))
-        judgement = judge(need, item.meaning)
         if decision is None and judgement.status == "none":
             return None
         return Found(item, judgement, decision)

@@ -53,6 +53,14 @@ class Crib:
         found = "SELECT DISTINCT tag FROM item_term WHERE term IN (SELECT value FROM json_each(?))"
         return self._items(f"tag IN ({found})", [json.dumps(sorted(terms))], kind)
 
+    def stored_terms(self, terms: Iterable[str]) -> frozenset[str]:
+        """Those of the terms that any item has."""
+        rows = self.connection.execute(
+            "SELECT value FROM json_each(?) WHERE EXISTS (SELECT 1 FROM item_term WHERE term = value)",
+            [json.dumps(sorted(terms))],
+        )
+        return frozenset(row[0] for row in rows)
+
     def item(self, tag: str) -> Item | None:
         """The item with this tag, whatever the case of its letters."""
         return next(iter(self._items("tag = ?", [tag], "")), None)

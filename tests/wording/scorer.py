@@ -14,7 +14,7 @@ from dataclasses import dataclass, field
 from functools import partial
 from pathlib import Path
 
-from cribkit.domain.wording import Meaning, index_terms, judge, query_terms, read, read_item
+from cribkit.domain.wording import Meaning, contrasted, index_terms, judge, query_terms, read, read_item
 
 HERE = Path(__file__).parent
 
@@ -67,7 +67,7 @@ Finder = Callable[[Need], tuple[str, str, str, frozenset[str]]]
 
 
 def reader_finder(items: Iterable[Stocked]) -> Finder:
-    """The product's way: candidates by index terms, then the rule."""
+    """The product's way: candidates by index terms, the rule for each, then all beside each other."""
     index: dict[str, set[str]] = {}
     by_tag = {item.tag: item for item in items}
     for item in by_tag.values():
@@ -77,8 +77,9 @@ def reader_finder(items: Iterable[Stocked]) -> Finder:
     def find(need: Need) -> tuple[str, str, str, frozenset[str]]:
         meaning = read(need.text, need.kind)
         tags = sorted(set().union(*(index.get(term, set()) for term in query_terms(meaning))))
-        judged = [(judge(meaning, by_tag[tag].meaning), tag) for tag in tags]
-        matches = frozenset(tag for found, tag in judged if found.status == "match")
+        found = [(by_tag[tag].meaning, judge(meaning, by_tag[tag].meaning)) for tag in tags]
+        judged = list(zip(contrasted(meaning, found, index.keys().__and__), tags, strict=True))
+        matches = frozenset(tag for one, tag in judged if one.status == "match")
         if not judged:
             return "none", "", f"read as {meaning.family} {dict(meaning.attributes)} {meaning.unread}", matches
         best, tag = max(judged, key=lambda entry: (entry[0].rank, entry[1]))

@@ -2,6 +2,7 @@
 
 from typing import TYPE_CHECKING, Any
 
+from cribkit.domain.wording.contrast import contrasted
 from cribkit.domain.wording.meaning import READER_VERSION, Judgement, Meaning, Near, Word
 from cribkit.domain.wording.rule import forbidden, judge
 from cribkit.domain.wording.terms import index_terms, query_terms
@@ -35,6 +36,7 @@ __all__ = [
     "Meaning",
     "Near",
     "Word",
+    "contrasted",
     "forbidden",
     "head_drivers",
     "index_terms",

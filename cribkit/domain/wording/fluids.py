@@ -161,7 +161,7 @@ def _dispensed(reading: Reading) -> None:
     words = set(_LETTERS.findall(reading.plain))
     if (
         family is None
-        or family.shape not in ("chem", "grease")
+        or family.shape not in ("chem", "grease", "seize")
         or "spray" in family.name
         or reading.has("tape", "wipe")
     ):
@@ -170,7 +170,7 @@ def _dispensed(reading: Reading) -> None:
     millilitres = float(held[1]) * (1.0 if held[2].startswith(("ml", "millil", "cc")) else 1000.0) if held else 0.0
     if words & {"aerosol", "aero", "spray", "spraycan"}:
         reading.attributes["dispensed"] = "spray"
-    elif family.shape == "grease":
+    elif family.shape in ("grease", "seize"):
         if words & {"tube", "cartridge", "cart", "crtg", "tub", "tin", "pot", "pail"}:
             reading.attributes["dispensed"] = "pack"
     elif millilitres >= LEAST_BULK or words & {"bulk", "drum", "jerrycan", "keg"}:

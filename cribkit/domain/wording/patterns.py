@@ -69,6 +69,7 @@ _HARMED = (
 
 # Units and words stuck together, and other ways to write one thing.
 STUCK = [
+    (r"\brd\b(?= ?(?:file|sling|bar|nose))|(?<=file )rd\b|(?<=file, )rd\b|(?<=sling )rd\b", "round"),
     (r"(?<=\d/\d) l (?=(?:hex|allen|ball)\b)|(?<=\d/\d\d) l (?=(?:hex|allen|ball)\b)", " "),  # an L key, no litres
     (r"\bset ?screw \(grub\)", "grub screw"),
     (r"\bs/?drv\b", "screwdriver"),
@@ -127,7 +128,6 @@ STUCK = [
     (r"\bwet[ -]or[ -]dry\b", "wet and dry"),
     (r"\b(ph|pz|sl|tx) (\d(?:\.\d)?) ?x ?(?=\d)", r"\1\2 x "),  # SL 5.5X125
     (r", (\d{1,2}) (?:keys|sizes|bits|sockets|spanners|wrenches)$", r", \1 pc"),
-    (r"\bnitrite[- ]free\b", " "),
     (r",\s*(?:two|three|four|five|six|eight|ten)(?: off)?$", ""),  # so many of them
     (r"\babr (?=ppr\b)", "abrasive "),
     (r"\bppr\b", "paper"),
@@ -171,7 +171,7 @@ STUCK = [
         ),
         r"\1 safe",
     ),
-    (r"(?<=\d-\d\d)/(?:9|12)(?:\.7)?\b", " "),  # the width of a hose clip's band
+    (r"(?<=\d-\d\d)/(9|12)(?:\.7)?\b", r" mm, \1 mm band"),  # a hose clip
     (r"\b(?:a |one )?metre (?=straight|rule\b|ruler)", "1000 mm "),
     (r"\bfriction modifi(?:er|ed)\b", "limited slip"),
     (
@@ -371,7 +371,8 @@ STUCK = [
     ),
     (r"\bbox (?=\d+ ?deg)", "box end "),
     (r"\b\d ?mil (?=.*glove|.*\bglv)|(?<=nitrile) ?\d ?mil\b|\b\d ?mil\b(?=.*nitrile)", " "),
-    (r"\b(?:shore ?a? ?)?(?:60|70|75|80|90|ninety|seventy) ?(?:duro(?:meter)?s?|shore ?a?)\b", " "),
+    (r"\bninety (?=duro|shore)", "90 "),
+    (r"\bseventy (?=duro|shore)", "70 "),
     (r"\b(hi|high|lo|low|oil|fuel|hyd|hydraulic|tyre|tire|system|sys) press\b", r"\1 pressure"),
     (r"\bpress(?= (?:ga|gauge|gage|tester|test|tstr)\b)", "pressure"),
     (r"\bdash (?=\d|four\b|six\b|eight\b|ten\b|twelve\b|sixteen\b)", "-"),

@@ -161,6 +161,7 @@ class Reading:
                 strange = said.how == "unread" and said.word not in tables().known
                 became = said.became or ("" if strange else said.word)
                 how = "stray" if said.how == "unread" and said.text in tables().names_of else said.how
+                how = "context" if how == "known" and (said.aside or said.worked_on) and became == said.word else how
                 found.append(Word(said.text, became, how))
             elif id(token) not in inner and token.kind not in QUIET:
                 found.append(

@@ -197,6 +197,8 @@ def _attribute(name: str, value: str, has: str | None, need: Meaning, item: Mean
         value, has = " ".join(sorted(set(value.split()) - spoken)), has or ""
     if has is None and name == "dims":
         has = dict(item.attributes).get("size")
+    if name == "vehicle" and has is None and "model" in dict(need.attributes):
+        return []  # the model says it
     if name == "length_class" and has is None and item.family == "breaker-bar" and "dims" in dict(item.attributes):
         stated = dict(item.attributes)["dims"].partition("; ")[0]
         return [f"{stated} may be long enough"] if value == "long" and mm_of(stated) >= LONG_BAR else None

@@ -43,6 +43,7 @@ from cribkit.domain.wording.stores import (
     fuse,
     glove,
     grit,
+    hardness,
     oring,
     part,
     put_place,
@@ -60,6 +61,8 @@ from cribkit.domain.wording.threads import adapters_threads, inch_thread, thread
 def apply(reading: Reading, shape: str) -> None:
     """Read the numbers that belong to a family of this shape."""
     long_numbers(reading)
+    if shape in ("oring", "part", "seal-washer"):
+        hardness(reading)
     if shape == "thread-part" and (found := _ENGINE.search(reading.text.lower())):
         reading.attributes["engine"] = found[1]
         reading.spend(found[1])
@@ -190,6 +193,11 @@ def takes_word(reading: Reading, said: Said) -> bool:
     if shape == "glove" and said.word in GLOVES:
         said.used = True
         reading.set("glove_size", GLOVES[said.word])
+        return True
+    if shape == "part" and said.text.removesuffix("s") in tables().vehicles:
+        said.used = True
+        said.became = f"for {said.text}"
+        reading.set("vehicle", said.text.removesuffix("s"))
         return True
     if shape in TIPPED and said.word in PROFILES.keys() | {"internal", "external", "head", "male"}:
         said.used = True
@@ -521,7 +529,7 @@ def _own_sense(reading: Reading, shape: str) -> None:
         reading.traits.add("not-open-end")
     if reading.family == "t-key":
         reading.traits.add("t-handle")
-    if reading.family == "key" and (words & {"l", "wrenchkey"} or _L_KEY.search(reading.text)):
+    if reading.family in ("key", "key-set") and (words & {"l", "wrenchkey"} or _L_KEY.search(reading.text)):
         reading.traits.add("not-t-handle")
     if reading.family in ("ratcheting-wrench", "ratchet", "bit-ratchet", "ratchet-screwdriver"):
         reading.traits.discard("ratcheting")
@@ -601,6 +609,7 @@ def _unknown_places(reading: Reading) -> None:
             said.how, said.used = "attribute", True
             said.became = f"for {said.text}"
             put_place(reading, said.text)
+            reading.attributes["model"] = "named"
 
 
 def _counts(reading: Reading) -> None:

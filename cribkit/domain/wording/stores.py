@@ -89,6 +89,23 @@ def _in_fractions(reading: Reading) -> bool:
 _DASH = re.compile(r"(?:^|[ (])(?:dash ?|- ?)(\d{1,3})\b(?! ?(?:mm|in\b|deg|\d))")
 
 
+# Hardness in Shore A (ISO 48-4): NBR 70, 70 shore, 90 durometer. From memory.
+_SHORE = re.compile(
+    r"\b([4-9][05]) ?(?:shore|durometer|duro|sh|irhd)(?: ?a)?\b|\b(?:shore|durometer|duro|irhd)(?: a)?,? ?([4-9][05])\b"
+)
+
+
+def hardness(reading: Reading) -> None:
+    """How hard a rubber is."""
+    if found := _SHORE.search(reading.plain):
+        degrees = found[1] or found[2]
+        reading.set("hardness", degrees)
+        reading.spend(degrees)
+        for said in reading.words:
+            if said.text in ("shore", "duro", "durometer", "sh", "irhd", "a"):
+                said.used, said.how, said.became = True, "attribute", f"hardness {degrees}"
+
+
 def oring(reading: Reading) -> None:
     """Inside x section; a dash size of those for bosses."""
     if found := _DASH.search(reading.plain):
@@ -147,6 +164,7 @@ def clamp(reading: Reading) -> None:
             reading.set("range", f"{decimal(lengths[0].mm)} - {decimal(lengths[1].mm)} mm")
         elif len(lengths) == 1 and _width_of_band(reading, group):
             group.use()
+            reading.set("band", lengths[0].text)
         elif len(lengths) == 1 and (
             group.tokens[0].unit or "/" in group.tokens[0].text or "." in group.tokens[0].text or lone_number(reading)
         ):

@@ -45,6 +45,7 @@ class Tables(NamedTuple):
     names_of: dict[str, str]  # words that alone name a thing -> its family
     telling: frozenset[tuple[str, str]]  # (family, word): goes without saying in the name, and tells things apart
     specs: frozenset[str]  # words of fluid grades
+    vehicles: frozenset[str]
     known: frozenset[str]  # every single word that the reader knows
 
 
@@ -70,6 +71,7 @@ class Kin:
         self._rules: dict[str, list[str]] = packed["rules"]
         self._implied: dict[str, dict[str, str]] = packed["implied"]
         self._called: dict[str, str] = packed["called"]
+        self.unspoken = frozenset(packed["unspoken"])  # words that tell nothing apart, whatever a crib holds
         self.family = cache(self._family)
         self.rule = cache(self._rule)
 
@@ -119,7 +121,12 @@ def packed_kin() -> str:
             implied.setdefault(family, {})[name] = default
     rules = dict(_rule(line) for line in lines(traits["rules"]))
     called = dict(line.split(" | ") for line in lines(traits["called"]))
-    return json.dumps({"families": families, "rules": rules, "implied": implied, "called": called})
+    unspoken = sorted(
+        {*traits["idle"].split(), *traits["negations"].split(), "long", "internal"} - {*traits["spoken"].split()}
+    )
+    return json.dumps(
+        {"families": families, "rules": rules, "implied": implied, "called": called, "unspoken": unspoken}
+    )
 
 
 def _heads(block: str) -> Iterator[tuple[str, str, str]]:
@@ -176,6 +183,7 @@ def tables() -> Tables:
     kinds = _said(traits["kinds"], spellings)
     context = frozenset(traits["context"].split())
     known = singles | negations | in_names | absorbed | specs | set(effects) | neutral | set(spellings.values())
+    known |= frozenset(traits["vehicles"].split())
     known |= context | {word for _, word in kinds}
     rules = dict(_rule(line) for line in lines(traits["rules"]))
     return Tables(
@@ -192,6 +200,7 @@ def tables() -> Tables:
         _lone(names),
         _telling(traits["telling"], spellings),
         specs,
+        frozenset(traits["vehicles"].split()),
         frozenset(known),
     )
 

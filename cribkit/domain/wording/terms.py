@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from cribkit.domain.wording.contrast import spoken_terms
 from cribkit.domain.wording.meaning import Meaning
 from cribkit.domain.wording.rule import KEYS, VAGUE, wordy
 from cribkit.domain.wording.tables import kin
@@ -9,7 +10,7 @@ from cribkit.domain.wording.tables import kin
 
 def index_terms(item: Meaning) -> frozenset[str]:
     """The terms stored for an item, its members' included."""
-    terms = _own(item)
+    terms = _own(item) | spoken_terms(item)
     for member in item.members:
         terms |= _own(member)
     return frozenset(terms)

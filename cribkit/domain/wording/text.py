@@ -108,7 +108,7 @@ def tidy(text: str) -> str:
     plain = _STANDARD.sub(" ", _REUSE.sub(" ", plain))
     if not _CLOSES.search(plain):
         plain = _PURPOSE.sub(" ", plain)
-    plain = _HARDNESS.sub(r"\1", _SPLIT_UNIT.sub(" ", _NOTES.sub(" ", plain)))
+    plain = _HARDNESS.sub(r"\1 \2 shore ", _SPLIT_UNIT.sub(" ", _NOTES.sub(" ", plain)))
     if "/" in plain:
         plain = _PAIR.sub(_pair, plain)
     plain = _UNMARKED.sub(" ", plain)
@@ -151,7 +151,7 @@ _REUSE = re.compile(
 )
 _SPLIT_UNIT = re.compile(r"(?<=\d)\s*[;,]\s*(?=(?:mm|inch|dr|drive|sq|pt)\b)")
 _HARDNESS = re.compile(
-    r"\b(nbr|fkm|fpm|epdm|hnbr|viton|nitrile)[ ,-]{0,2}(?:60|70|75|80|90)\b"
+    r"\b(nbr|fkm|fpm|epdm|hnbr|viton|nitrile)[ ,-]{0,2}(60|70|75|80|90)\b(?! ?x\b)"
     r"(?: ?(?:deg(?:rees?)?|shore|sh|irhd|duro(?:meter)?) ?a?\b)?"
 )
 _PAIR = re.compile(r"(?<![\d./-])(\d{1,2})/(\d{1,2})(?![\d./]| ?v\b)(\s*mm)?")

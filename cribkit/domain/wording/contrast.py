@@ -1,0 +1,92 @@
+"""Words that the reader makes nothing of, but by which a crib tells its own items apart.
+
+A judgement looks at one item. It passes over "wide" beside a washer, as most cribs have one washer of a size. Where
+one washer of this crib says that it is wide, the word counts: the others are no longer a match, but to be confirmed.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable, Sequence, Set
+
+from cribkit.domain.wording.meaning import Judgement, Meaning
+from cribkit.domain.wording.tables import kin
+
+
+def spoken_terms(item: Meaning) -> frozenset[str]:
+    """Index terms of the words by which an item may be told from others of its family."""
+    return (
+        frozenset(f"~{item.family}|{word}" for word in _passed_over(item) - kin().unspoken)
+        if item.family
+        else frozenset()
+    )
+
+
+def contrasted(
+    need: Meaning, judged: Sequence[tuple[Meaning, Judgement]], stored: Callable[[Set[str]], Set[str]]
+) -> list[Judgement]:
+    """The judgements of all candidates, once they are seen beside each other and beside what the crib holds.
+
+    `stored` says which of some index terms any item of the crib has. A match becomes a review where another match
+    says all that it says of the need's words and more, or where it lacks a word that its family uses in this crib.
+    A need that offers a choice ("or") is left as it is.
+    """
+    words = _passed_over(need) if not need.others else frozenset()
+    free = _free(need) if not need.others else frozenset()
+    matches = [(item, judgement) for item, judgement in judged if judgement.status == "match"]
+    if not (words or free) or not matches:
+        return [judgement for _, judgement in judged]
+    says = {id(item): (words & _words(item)) | _agreed(free, item) for item, _ in matches}
+    asked = {f"~{item.family}|{word}" for item, _ in matches for word in words - says[id(item)]}
+    used = stored(asked) if asked else frozenset()
+    found = []
+    for item, judgement in judged:
+        if judgement.status == "match":
+            said = says[id(item)]
+            lacks = {word for word in words - said if f"~{item.family}|{word}" in used}
+            lacks = lacks.union(*(other - said for other in says.values() if said < other))
+            judgement = _doubted(judgement, lacks) if lacks else judgement
+        found.append(judgement)
+    return found
+
+
+def _doubted(judgement: Judgement, lacks: Iterable[str]) -> Judgement:
+    named = ", ".join(sorted(kin().called(word) for word in lacks))
+    weakness = f"{named} not stated, by which others are told apart here"
+    return judgement._replace(status="review", score=min(judgement.score, MOST) - 5, weakness=weakness)
+
+
+# The score that a review has at most, as in the rule.
+MOST = 60.0
+
+
+def _passed_over(meaning: Meaning) -> frozenset[str]:
+    """Known words beside the name that became no attribute."""
+    return frozenset(
+        word.became
+        for word in meaning.words
+        if word.how == "known"
+        and word.became
+        and " " not in word.became
+        and word.became not in kin().unspoken
+        and word.became not in meaning.traits
+    )
+
+
+def _words(item: Meaning) -> frozenset[str]:
+    """Every word of an item and of its members, as written and as understood."""
+    said = {part for word in item.words for part in (word.text, word.became, *word.became.split(" "))}
+    return frozenset(said.union(*(_words(member) for member in item.members)))
+
+
+def _free(need: Meaning) -> frozenset[str]:
+    """Attributes and traits of the need that an item may leave unsaid."""
+    names = {name for name, _ in need.attributes} | need.traits
+    return frozenset(
+        name for name in names if (rule := kin().rule(name)) and rule.silent == "free" and not rule.default
+    )
+
+
+def _agreed(free: Set[str], item: Meaning) -> frozenset[str]:
+    """Which of them an item, or a member of it, states; that it differs is for the rule to say."""
+    stated = {name for name, _ in item.attributes} | item.traits
+    return frozenset(free & stated).union(*(_agreed(free, member) for member in item.members))
