@@ -215,6 +215,12 @@ OTHERS = (
     "fiftyseventh",
     "fiftyeighth",
     "fiftyninth",
+    "sixtieth",
+    "sixtyfirst",
+    "sixtysecond",
+    "sixtythird",
+    "sixtyfourth",
+    "sixtyfifth",
 )
 
 

@@ -222,3 +222,59 @@ def test_spans(need: str, item: str, verdict: str) -> None:
 @over(TOLD)
 def test_told(need: str, item: str, verdict: str) -> None:
     assert verdict_on(need, item) == verdict
+
+
+# The contrary of a word makes another thing; an item that says neither is judged by the other rules.
+CONTRARIES = [
+    ("angled pry bar, 450 mm", "pry bar, straight, 450 mm", "none"),
+    ("45 degree pick", "pick, straight point", "none"),
+    ("feeler gauge set, metric, straight", "feeler gauges, angled blades, 0.05-1.00 mm", "none"),
+    ("feeler gauge set, metric, straight", "feeler gauge set metric 0.05-1.00 mm straight blades", "match"),
+    ("feeler gauge set, metric, straight", "feeler gauge set metric 0.05-1.00 mm", "match"),
+    ("1/4 in. hollow-shaft nut driver", "1/4 nutdriver, solid shaft", "none"),
+    ("13/16 in. spark plug socket with rubber insert", "spark plug skt 13/16 3/8dr, magnetic insert", "none"),
+    ("13/16 in. spark plug socket with rubber insert", "spark plug skt 13/16 3/8dr", "review"),
+    ("flat file, 8 in", "FILE RD 8IN BASTARD", "none"),
+    ("hex key set, inch, L-type", "folding hex key set sae", "none"),
+    ("water-based degreaser, aerosol", "DEGREASER, WATER BASED, CONCENTRATE", "none"),
+    ("copper grease, aerosol", "copper anti seize, tub 250 g", "none"),
+    ("lint-free wipes, dry", "WIPES LINT-FREE 300X300 BOX 150", "match"),
+    ("air/hydraulic bottle jack, 12 ton", "bottle jack 12 ton", "none"),
+    ("refractometer for diesel exhaust fluid", "coolant refractometer", "none"),
+    ("refractometer for coolant", "refractometer, coolant and battery acid", "match"),
+]
+
+# Numbers and words that were lost once.
+KEPT = [
+    ("O-ring 20 x 2, NBR 90", "o-ring 20 x 2 NBR 70", "none"),
+    ("O-ring 20 x 2, NBR 90", "o-ring 20 x 2 NBR 90 shore", "match"),
+    ("O-ring 20 x 2, 90 shore", "o-ring 20 x 2 NBR", "review"),
+    ("O-ring 20 x 2, NBR", "o-ring 20 x 2 NBR 70", "match"),
+    ("hose clamp 16-27 mm, 12 mm band", "worm drive hose clamp 16-27 mm, 9 mm band", "none"),
+    ("hose clamp 16-27 mm, 12 mm band", "worm drive hose clamp 16-27 mm", "review"),
+    ("hose clip 16-27/9", "worm drive clip 16-27 mm, 9 mm band", "match"),
+    ("3/8 drive ratchet, quick release", "RATCHET 3/8DR 200MM REVERSIBLE", "review"),
+    ("3/8 drive ratchet, quick release", "ratchet 3/8dr quick rel.", "match"),
+    ("rocker cover gasket, midibus", "rocker cover gasket, city bus", "none"),
+    ("thermostat housing gasket, coach", "gasket, thermostat housing, city bus", "none"),
+    ("Fit a new turbo oil drain gasket", "GASKET TURBO OIL DRAIN", "match"),
+    ("Fit a new turbo oil drain gasket", "turbo mounting gasket, 4 bolt, exhaust manifold side", "none"),
+    ("type Z no. 2 screwdriver", "PZ2 screwdriver", "match"),
+    ("type Z no. 2 screwdriver", "PH2 screwdriver", "none"),
+    ("nitrite-free coolant OAT", "OAT coolant", "review"),
+    ("spring band hose clamp, 27 mm", "HOSE CLAMP CONSTANT TENSION 25-40MM", "review"),
+    ("hacksaw blade 32 tpi", "hacksaw blade 12 in, 18 teeth per inch", "none"),
+    ("wheel nut, M12 x 1.5, 60 degree", "wheel nut M12x1.5 60 deg cone", "match"),
+    ("9/16 in socket, 3/8 drive, shock absorber lower bolt", "SOCKET, 9/16 IN., 3/8 IN. DRIVE", "match"),
+    ("deep impact socket set, 1/2 drive, metric", "impact socket set 1/2 dr deep, 17-22 mm", "match"),
+]
+
+
+@over(CONTRARIES)
+def test_contraries(need: str, item: str, verdict: str) -> None:
+    assert verdict_on(need, item) == verdict
+
+
+@over(KEPT)
+def test_kept(need: str, item: str, verdict: str) -> None:
+    assert verdict_on(need, item) == verdict

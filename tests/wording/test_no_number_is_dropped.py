@@ -28,6 +28,7 @@ ALLOWED = {
     "tapping drill for M8, 6.8 mm": "the thread that is tapped; the drill is 6.8 mm",
     "M12 bolt socket 18 mm AF, 1/2 dr": "the bolt; the socket is told by its size",
     "DEF / urea 32.5%": "the only strength there is, ISO 22241 (from memory)",
+    "Top up the urea tank with 32.5 % urea solution.": "the only strength there is, ISO 22241 (from memory)",
     "Apply a 3 mm bead of black sensor-safe RTV to the sump flange.": "the bead",
     "3/8 drive torque wrench, 110-130 Nm (81-95 ft/lb)": "the same range in other units",
     "8-12 Nm (71.4-107.1 in/lb) torque wrench, 3/8 square": "the same range in other units",

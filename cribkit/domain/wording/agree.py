@@ -12,7 +12,7 @@ if TYPE_CHECKING:
 NOMINAL = 0.04
 NOMINAL_NAMES = frozenset({"length", "dims", "weight", "grip"})
 # Attributes of which the item may have more than the need asks.
-MORE_IS_FINE = frozenset({"place", "spec", "adapters", "jaw_at"})
+MORE_IS_FINE = frozenset({"place", "spec", "adapters", "crimps", "jaw_at", "reads"})
 
 
 def mm_of(text: str) -> Fraction:

@@ -173,7 +173,7 @@ def _dispensed(reading: Reading) -> None:
     elif family.shape in ("grease", "seize"):
         if words & {"tube", "cartridge", "cart", "crtg", "tub", "tin", "pot", "pail"}:
             reading.attributes["dispensed"] = "pack"
-    elif millilitres >= LEAST_BULK or words & {"bulk", "drum", "jerrycan", "keg"}:
+    elif millilitres >= LEAST_BULK or words & {"bulk", "drum", "jerrycan", "keg", "concentrate", "concentrated"}:
         reading.attributes["dispensed"] = "bulk"
 
 

@@ -24,6 +24,7 @@ _STEP = re.compile(
     r"^\s*(?:please |then |now |next,? |first,? |finally,? |step \d+[.:)]? |\d{1,2}[.)] (?=[a-z]))+", re.I
 )
 _AND_REPLACE = re.compile(r"^\s*r ?(?:&|and|/|\+) ?r:? (?=\S)", re.I)  # remove and replace
+_TESTED = re.compile(r"^(?:pressure|leak|vacuum|load|bench)[- ]test(?= (?:the|each|a|all|both)\b)", re.I)
 # What stands ready under a load: "Support the van on 6 t axle stands".
 _ON = re.compile(
     rf"^(?P<done>.*?\S) (?:on|onto|with|from) (?P<thing>{_ARTICLE}(?:[^,;:]*? )?"
@@ -46,8 +47,8 @@ _CUT_FROM = re.compile(
 )
 _AND_FIT = re.compile(
     rf"^(?:clean|wipe|dry|degrease|scrape|clear|inspect|check|remove|discard|lift off|take off|bin|throw away) "
-    rf"[^;:\d]*?,?(?: and| then)+ (?:then )?(?:fit|install|use|put on|renew|replace(?: it)? with) "
-    rf"{_ARTICLE}(?P<thing>(?:new|fresh) .+)$",
+    rf"[^;:\d]*?,?(?: and| then)+ (?:then )?(?:fit|install|use|put on|apply|renew|replace(?: it)? with) "
+    rf"{_ARTICLE}(?P<thing>.+)$",
     re.I,
 )
 _CHOCK = re.compile(r"^chock (?:the|both|all|its) (?:[a-z]+ )*(?:wheels?|tyres?|axle)\b(?!.* chocks?\b)", re.I)
@@ -87,7 +88,7 @@ def _words(name: str) -> frozenset[str]:
 def called_for(text: str) -> str:
     """The text with the thing that it calls for in front; a text that is no instruction stays as it is."""
     bare = _REASON.sub(r", for \1", _STEP.sub("", text.strip()).rstrip(" ."))
-    bare = _AND_REPLACE.sub("Replace ", bare)
+    bare = _TESTED.sub("test", _AND_REPLACE.sub("Replace ", bare))
     if found := _TAKE.match(bare):
         return _turned(found["thing"], found["done"] or found["what"])
     if found := _TORQUE.match(bare):

@@ -69,6 +69,26 @@ _HARMED = (
 
 # Units and words stuck together, and other ways to write one thing.
 STUCK = [
+    (
+        r"\bcross[- ]?(?:tip|head|recess(?:ed)?|point|slot)?(?: (bit socket|screwdriver|driver|bit))?,? type z\b",
+        r"pozi \1",
+    ),
+    (
+        r"\bcross[- ]?(?:tip|head|recess(?:ed)?|point|slot)?(?: (bit socket|screwdriver|driver|bit))?,? type h\b",
+        r"phillips \1",
+    ),
+    (r"(?<=\d l) engine\b|(?<=litre) engine\b|(?<=liter) engine\b", ""),
+    (r"(?<=, )ph$", "phillips"),
+    (r"\bs/d\b", "screwdriver"),
+    (r"\b(\d{1,2}) ?teeth per inch\b", r"\1 tpi"),
+    (r"\bv[- ]?notch(?:ed)?\b", "vnotch"),
+    (r"(?<=feeler)(.*)\bstraight blades?\b", r"\1straight"),
+    (r"\b(?:magnetic|magnet) (?:insert|holding|retention)\b", "magnetic"),
+    (r"\bair ?/ ?hydraulic\b|\bair over hydraulic\b|\bair[- ]hydraulic\b", "airhydraulic"),
+    (
+        r"\btaper(?:ed)? 60 ?deg(?:rees?)?\b|\b60 ?deg(?:rees?)? taper(?:ed)?\b",
+        "taper",
+    ),
     (r"\brd\b(?= ?(?:file|sling|bar|nose))|(?<=file )rd\b|(?<=file, )rd\b|(?<=sling )rd\b", "round"),
     (r"(?<=\d/\d) l (?=(?:hex|allen|ball)\b)|(?<=\d/\d\d) l (?=(?:hex|allen|ball)\b)", " "),  # an L key, no litres
     (r"\bset ?screw \(grub\)", "grub screw"),

@@ -64,7 +64,19 @@ def read_item(
     if _FLAMMABLE.search(hazards) and not dict(item.attributes).get("flammable"):
         pairs = {**dict(item.attributes), "flammable": "flammable"}
         item = item._replace(attributes=tuple(sorted(pairs.items())))
-    return item._replace(members=members(item, contents[:LONGEST]))
+    return _with_system(item._replace(members=members(item, contents[:LONGEST])))
+
+
+def _with_system(item: Meaning) -> Meaning:
+    """A set whose members are all in mm is a metric one, in inches an inch one."""
+    attributes = dict(item.attributes)
+    if not item.members or not item.family.endswith("-set") or "system" in attributes:
+        return item
+    measures = [dict(member.attributes) for member in item.members]
+    units = {(sized.get("size") or sized.get("tip") or "").rpartition(" ")[2] for sized in measures}
+    system = {"mm": "metric", "in": "inch"}.get(units.pop()) if len(units) == 1 else None
+    pairs = {**attributes, "system": system} if system else attributes
+    return item._replace(attributes=tuple(sorted(pairs.items())))
 
 
 def _with_pack(item: Meaning, pack: str) -> Meaning:

@@ -110,7 +110,7 @@ class Reading:
 
     def set(self, name: str, value: str) -> None:
         """State an attribute; a second, different value is a doubt. "Short stubby" is stubby."""
-        if name == "jaw_at" and name in self.attributes:
+        if name in SEVERAL and name in self.attributes:
             self.attributes[name] = " ".join(sorted({value, *self.attributes[name].split()}))
             return
         if name == "length_class" and {value, self.attributes.get(name)} == {"short", "stubby"}:
@@ -160,7 +160,8 @@ class Reading:
             if said := of.get(id(token)):
                 strange = said.how == "unread" and said.word not in tables().known
                 became = said.became or ("" if strange else said.word)
-                how = "stray" if said.how == "unread" and said.text in tables().names_of else said.how
+                named = tables().names_of.get(said.text, self.family) if said.how == "unread" else self.family
+                how = "stray" if named != self.family else said.how
                 how = "context" if how == "known" and (said.aside or said.worked_on) and became == said.word else how
                 found.append(Word(said.text, became, how))
             elif id(token) not in inner and token.kind not in QUIET:
@@ -169,6 +170,9 @@ class Reading:
                 )
         return tuple(found)
 
+
+# Attributes of which a thing may have several values at once.
+SEVERAL = frozenset({"crimps", "jaw_at", "reads"})
 
 # Tokens that may stand unread without a doubt, and those that may not.
 QUIET = frozenset({"stop", "dash", "by", "slash", "sign", "word", "end"})

@@ -43,7 +43,7 @@ KEYS: dict[str, tuple[str, ...]] = {
 }
 
 # How it is packed makes no item the better or the worse.
-UNCOUNTED = frozenset({"dispensed", "pack", "finer"})
+UNCOUNTED = frozenset({"dispensed", "pack", "finer", "also"})
 # Members that a list of contents tells apart by their forms: the straight pick is not the hook.
 TOLD_APART = frozenset({"pick"})
 # The hex that bits have unless another is said (ISO 1173 form C 6.3, from memory).
@@ -106,7 +106,7 @@ def _judge_one(need: Meaning, item: Meaning) -> Judgement:
         return NONE
     doubts += verdict
     loss += 2.0 * len(item.traits - need.traits)
-    if bond and doubts[1:] and item.kind == "consumable":
+    if bond and doubts[1:] and (item.kind == "consumable" or doubts[2:] or kin().family(need.family) is None):
         return NONE  # perhaps another kind of thing, and it does not even say what is asked for
     strange = _unread(need, item)
     if strange is None:
@@ -192,6 +192,8 @@ def _attribute(name: str, value: str, has: str | None, need: Meaning, item: Mean
         return None
     if name == "material" and value == "steel" and has is None:
         return []
+    if name == "also":
+        return None if _contrary(set(value.split()), set((has or "").split())) else []
     if name == "finer":
         spoken = {word for said in item.words for word in said.became.split()}  # perhaps as a part of its name
         value, has = " ".join(sorted(set(value.split()) - spoken)), has or ""
@@ -209,6 +211,8 @@ def _attribute(name: str, value: str, has: str | None, need: Meaning, item: Mean
     if has is None and name in ("size", "tip") and _other_system(value, dict(item.attributes).get("system")):
         return None
     if has is None:
+        if name == "angle" and "straight" in dict(item.attributes).get("also", "").split():
+            return None
         if {name, *dict(item.attributes)} >= {"size", "tip"}:
             return None  # a hexagon and a six-lobe are different things
         if name == "bolt_grade" and "stainless_class" in dict(item.attributes):
@@ -250,6 +254,12 @@ def _attribute(name: str, value: str, has: str | None, need: Meaning, item: Mean
             return [] if mm_of(wanted.partition(" to ")[2]) <= mm_of(reach) else None
         return [] if about(wanted, reach) else None
     return same(name, value, has, _nominal_from(item) if name == "dims" else 0.0)
+
+
+def _contrary(asked: set[str], has: set[str]) -> bool:
+    """Whether the item says the contrary of a word of the need, and neither says both."""
+    against = kin().contraries
+    return any(asked.isdisjoint(shut := has.intersection(against[one])) and shut for one in asked - has)
 
 
 def _categories(asked: dict[str, str], has: str) -> list[str] | None:
@@ -365,7 +375,7 @@ def _traits(need: Meaning, item: Meaning) -> list[str] | None:
         return None  # the label says that it is not so
     if "sensor-safe" in need.traits and dict(item.attributes).get("cure") == "acetoxy":
         return None  # acetic acid is what harms the sensor
-    for trait in need.traits - item.traits - safe:
+    for trait in need.traits - item.traits - safe - _finer(item):
         if trait.startswith("not-"):
             continue
         rule = kin().rule(trait) or _OPEN
@@ -378,6 +388,8 @@ def _traits(need: Meaning, item: Meaning) -> list[str] | None:
         rule = kin().rule(trait) or _OPEN
         if trait == "folding" and "not-t-handle" not in need.traits:
             continue  # of a key whose handle is left open
+        if trait == "folding" and "not-t-handle" in need.traits:
+            return None  # no L keys
         if rule.unasked == "none":
             return None
         doubts += [UNASKED.get(trait, f"{kin().called(trait)} was not asked for")] if rule.unasked == "review" else []

@@ -194,10 +194,10 @@ def takes_word(reading: Reading, said: Said) -> bool:
         said.used = True
         reading.set("glove_size", GLOVES[said.word])
         return True
-    if shape == "part" and said.text.removesuffix("s") in tables().vehicles:
+    if shape == "part" and (vehicle := {said.text, said.text.removesuffix("s")} & tables().vehicles):
         said.used = True
         said.became = f"for {said.text}"
-        reading.set("vehicle", said.text.removesuffix("s"))
+        reading.set("vehicle", vehicle.pop())
         return True
     if shape in TIPPED and said.word in PROFILES.keys() | {"internal", "external", "head", "male"}:
         said.used = True
@@ -358,6 +358,7 @@ def finish(reading: Reading) -> None:
         reading.traits.add("high-temperature")
     if reading.attributes.get("nlgi") in ("0", "00", "000"):
         reading.attributes["fluidity"] = "semi-fluid"
+    _sides(reading)
     if placed(family):
         _unknown_places(reading)
     if reading.kind == "consumable":
@@ -451,6 +452,11 @@ _DISPLAYS = {
 }
 
 
+# A lower socket there is none: the word says where the bolt is.
+_UNSIDED = frozenset({"socket", "bit-socket", "lobe-socket", "wrench", "wrench2", "key", "bit", "extension"})
+_WHERE = frozenset({"front", "rear", "upper", "lower"})
+
+
 def _own_sense(reading: Reading, shape: str) -> None:
     """Words that mean something else on some families."""
     if reading.family in ("caliper", "depth-gauge"):
@@ -521,7 +527,7 @@ def _own_sense(reading: Reading, shape: str) -> None:
     if reading.kind == "tool" and (reading.family, reading.attributes.get("colour")) not in _COLOURED:
         reading.attributes.pop("colour", None)
         reading.doubts = [doubt for doubt in reading.doubts if not doubt.startswith("colour ")]
-    if reading.family == "lobe-wrench":
+    if reading.family == "lobe-wrench" or (shape in _UNSIDED and reading.attributes.get("side") in _WHERE):
         reading.attributes.pop("side", None)
     if reading.family == "crowfoot" and any(said.word in ("openend", "open") for said in reading.words):
         reading.traits.add("open-end")
@@ -610,6 +616,19 @@ def _unknown_places(reading: Reading) -> None:
             said.became = f"for {said.text}"
             put_place(reading, said.text)
             reading.attributes["model"] = "named"
+
+
+def _sides(reading: Reading) -> None:
+    """Words beside the name that have a contrary, as written: an item that says the contrary is another thing."""
+    said = (
+        one
+        for one in reading.words
+        if not (one.aside or one.negated or one.bracketed or one.worked_on)
+        and not (one.word in reading.name and " " in one.text)  # an open end is a name
+    )
+    words = {part for one in said for part in one.text.split(" ")} & tables().sided
+    if words:
+        reading.attributes["also"] = " ".join(sorted(words))
 
 
 def _counts(reading: Reading) -> None:

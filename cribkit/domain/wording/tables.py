@@ -5,6 +5,7 @@ from __future__ import annotations
 import json
 from collections.abc import Callable, Iterator
 from functools import cache
+from itertools import permutations
 from typing import NamedTuple
 
 from cribkit.domain import tables as files
@@ -46,6 +47,7 @@ class Tables(NamedTuple):
     telling: frozenset[tuple[str, str]]  # (family, word): goes without saying in the name, and tells things apart
     specs: frozenset[str]  # words of fluid grades
     vehicles: frozenset[str]
+    sided: frozenset[str]  # words that have a contrary
     known: frozenset[str]  # every single word that the reader knows
 
 
@@ -71,6 +73,7 @@ class Kin:
         self._rules: dict[str, list[str]] = packed["rules"]
         self._implied: dict[str, dict[str, str]] = packed["implied"]
         self._called: dict[str, str] = packed["called"]
+        self.contraries: dict[str, list[str]] = packed["contraries"]
         self.unspoken = frozenset(packed["unspoken"])  # words that tell nothing apart, whatever a crib holds
         self.family = cache(self._family)
         self.rule = cache(self._rule)
@@ -121,12 +124,20 @@ def packed_kin() -> str:
             implied.setdefault(family, {})[name] = default
     rules = dict(_rule(line) for line in lines(traits["rules"]))
     called = dict(line.split(" | ") for line in lines(traits["called"]))
-    unspoken = sorted(
-        {*traits["idle"].split(), *traits["negations"].split(), "long", "internal"} - {*traits["spoken"].split()}
-    )
-    return json.dumps(
-        {"families": families, "rules": rules, "implied": implied, "called": called, "unspoken": unspoken}
-    )
+    idle = {*traits["idle"].split(), *traits["negations"].split(), *traits["unspoken"].split()}
+    unspoken = sorted(idle - {*traits["spoken"].split()})
+    packed = {"families": families, "rules": rules, "implied": implied, "called": called, "unspoken": unspoken}
+    return json.dumps(packed | {"contraries": _contraries(traits["contraries"])})
+
+
+def _contraries(block: str) -> dict[str, list[str]]:
+    """For each word those that say the contrary."""
+    found: dict[str, list[str]] = {}
+    for line in lines(block):
+        for one, other in permutations([side.split() for side in line.split("|")], 2):
+            for word in one:
+                found.setdefault(word, []).extend(other)
+    return found
 
 
 def _heads(block: str) -> Iterator[tuple[str, str, str]]:
@@ -201,6 +212,7 @@ def tables() -> Tables:
         _telling(traits["telling"], spellings),
         specs,
         frozenset(traits["vehicles"].split()),
+        frozenset(_contraries(traits["contraries"])),
         frozenset(known),
     )
 

@@ -40,6 +40,9 @@ def thread(reading: Reading) -> None:
         reading.set("thread", f"#{numbered.values[0]}")
     if reading.family == "thread-insert":
         coded(reading, _INSERT, "insert_length")
+    if reading.family in _SEATED and any(token.kind == "deg" and token.values[0] == "60" for token in reading.tokens):
+        reading.take("deg")
+        reading.set("seat", "conical")
     if reading.family == "rivet-nut" and reading.has_said("grip"):
         _grip(reading)
     if reading.family == "grease-nipple" and (angle := reading.take("deg")):
@@ -48,6 +51,10 @@ def thread(reading: Reading) -> None:
         reading.set("bolt_grade", grade.values[0])
     _property_class(reading)
     _thread_rest(reading)
+
+
+# Their cone has 60 degrees unless another angle is said. Common practice, no source.
+_SEATED = frozenset({"wheel-nut", "wheel-bolt"})
 
 
 def _grip(reading: Reading) -> None:

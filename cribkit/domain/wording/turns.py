@@ -110,7 +110,8 @@ def _inch_hex(reading: Reading) -> bool:
     plain = any(
         said.word == "capscrew" and said.text in ("cap screw", "screw cap", "cap screws") for said in reading.words
     )
-    return plain and graded and any(token.kind == "unc" for token in reading.tokens)
+    del graded
+    return plain and any(token.kind == "unc" for token in reading.tokens)
 
 
 _WITH_BASE = _written(r"\b(?:dial|dti|indicator|gauge)\b.*(?:\band|\bwith|\bw/|\+|&|,) ?(?:an? |the )?mag")
