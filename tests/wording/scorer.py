@@ -221,6 +221,12 @@ OTHERS = (
     "sixtythird",
     "sixtyfourth",
     "sixtyfifth",
+    "sixtysixth",
+    "sixtyseventh",
+    "sixtyeighth",
+    "sixtyninth",
+    "seventieth",
+    "seventyfirst",
 )
 
 

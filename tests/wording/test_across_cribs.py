@@ -278,3 +278,48 @@ def test_contraries(need: str, item: str, verdict: str) -> None:
 @over(KEPT)
 def test_kept(need: str, item: str, verdict: str) -> None:
     assert verdict_on(need, item) == verdict
+
+
+# What a second wave of sets brought up.
+BROUGHT_UP = [
+    ("three-legged puller, 150 mm", "2-leg puller, 150 mm", "none"),
+    ("three-legged puller, 150 mm", "3-leg puller, mechanical, 150 mm", "match"),
+    ("lower valve cover gasket, coach", "gasket, valve cover, upper, coach", "none"),
+    ("lower valve cover gasket, coach", "gasket, valve cover, lower, coach", "match"),
+    ("medium strength threadlocker, blue, bottle", "Threadlocker stick, medium strength", "none"),
+    ("medium strength threadlocker, blue, bottle", "THREADLOCKER MEDIUM STRENGTH BLUE", "match"),
+    ("wheel chocks, aluminum", "wheel chock, rubber, pair", "none"),
+    ("1-1/2 in impact socket, deep, 1 in drive", "SKT IMP 1DR 1-1/2 DP (wheel nuts, outer)", "match"),
+    ("No. 3 Phillips screwdriver, 6 in. blade", "phillips SD #3 x 6", "match"),
+    ("No. 3 Phillips screwdriver, 6 in. blade", "phillips SD #3 x 4", "none"),
+    ("No. 3 Phillips screwdriver, 150 mm", "phillips SD #3 x 6", "match"),
+    ("FKM O-ring, 1/2 x 11/16 x 3/32", "O-RING FKM 1/2 ID X 11/16 OD X 3/32", "match"),
+    ("nitrile O-ring, 1/2 ID x 11/16 OD", "O-ring, nitrile, 1/2 ID x 11/16 OD x 3/32", "match"),
+    ("nitrile O-ring, 1/2 ID x 11/16 OD", "O-ring, nitrile, 1/2 ID x 3/4 OD x 1/8", "none"),
+    ("3/8 UNC bolt, 1 in, grade 8", "HEX BOLT 3/8 UNC X 1 GR 8", "match"),
+    ("3/8 UNC bolt, 1 in, grade 8", "HEX BOLT 3/8 UNC X 1-1/4 GR 8", "none"),
+    ("3/8 UNF x 1 in hex bolt, grade 8", 'bolt, hex head, 3/8-24 UNF x 1", grade 8', "match"),
+    ("3/8 UNF x 1 in hex bolt, grade 8", 'bolt, hex head, 3/8-16 UNC x 1", grade 8', "none"),
+    ("M8 fine pitch bolt, 1.0 x 30, class 10.9", "Bolt, hex head, M8 x 1.0 x 30, 10.9", "match"),
+    ("M8 fine pitch bolt, 1.0 x 30, class 10.9", "Bolt, hex head, M8 x 1.25 x 30, 10.9", "none"),
+    ("Clean the drum with non-chlorinated brake cleaner", "BRAKE CLNR AEROSOL NON-CHLOR 500ML", "match"),
+    ("UTTO tractor transmission oil", "UTTO 10W-30 TRACTOR TRANSMISSION AND WET BRAKE OIL 20L", "match"),
+    ("STOU 10W-40", "UTTO 10W-40 tractor oil", "none"),
+    ("Support the rear axle on 12 tonne stands", "axle stands 12 tonne, pair", "match"),
+    ("Support the rear axle on 12 tonne stands", "axle stands 6 tonne, pair", "none"),
+    ("slotted bit 5.5 mm, 1/4 hex", "slotted bit 5.5 x 1.0 mm, 1/4 hex, 25 mm", "match"),
+    (
+        "Remove the glow plug terminal nuts with a 10 mm deep socket, 1/4 drive.",
+        "socket, 1/4 drive, 10 mm, deep",
+        "match",
+    ),
+    ("14 mm combination wrench", "fourteen millimetre spanner with one open and one ring end", "match"),
+    ("dual clutch transmission fluid", "transmission fluid, dual clutch, 1 litre", "match"),
+    ("dual clutch transmission fluid", "CVT fluid 1 l", "none"),
+    ("molybdenum disulphide grease", "lithium grease with molybdenum disulphide, NLGI 2, 400g", "match"),
+]
+
+
+@over(BROUGHT_UP)
+def test_brought_up(need: str, item: str, verdict: str) -> None:
+    assert verdict_on(need, item) == verdict

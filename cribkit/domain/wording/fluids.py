@@ -158,7 +158,7 @@ LEAST_BULK = 2000.0  # no spray can holds as many mL
 def _dispensed(reading: Reading) -> None:
     """A spray can, or a can to fill from."""
     family = tables().families.get(reading.family)
-    words = set(_LETTERS.findall(reading.plain))
+    words = set(_LETTERS.findall(reading.plain.partition("; on ")[0]))
     if (
         family is None
         or family.shape not in ("chem", "grease", "seize")

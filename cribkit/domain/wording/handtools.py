@@ -39,7 +39,7 @@ def _doubt_hex(reading: Reading) -> None:
         and reading.has("hex")
         and "points" not in reading.attributes
         and not reading.has("sixpoint", "twelvepoint", "eightpoint")
-        and not any(said.text == "female" for said in reading.words)
+        and not any(said.text in ("female", "af", "a/f") for said in reading.words)
     ):
         reading.doubts.append("hex socket: six point, or a bit?")
 
@@ -239,7 +239,10 @@ def _rest_length(reading: Reading) -> None:
     for before, token in pairwise(reading.tokens):
         crossed = before.kind == "by" or before.text == "x"
         if token.kind == "num" and not token.used and not token.unit and crossed and token.values[0].isdigit():
-            token.unit = "mm"
+            inches = int(token.values[0]) <= LONGEST_IN_INCHES and not reading.attributes.get("tip", "mm").endswith(
+                "mm"
+            )
+            token.unit = "in" if inches else "mm"
     for group in reading.numbers():
         if (
             len(group.tokens) == 1
@@ -249,6 +252,10 @@ def _rest_length(reading: Reading) -> None:
         ):
             group.use()
             reading.set("length", group.lengths()[0].text)
+
+
+# "PH3 x 6": a blade of so few can only be told in inches. Common practice, no source.
+LONGEST_IN_INCHES = 12
 
 
 # The larger end of a double-ended spanner is no more than this times the smaller; a wider pair is a range of sizes.

@@ -136,6 +136,8 @@ def verb(text: str) -> str:
     third = rest.split(" ")[1].lower() if follows == "and" and " " in rest else ""
     if third in _words("verbs") | _words("perhaps") and word in _words("verbs") | _words("perhaps"):
         return f"{first} {follows} {third}"  # fill and bleed
+    if word == "lower" and follows == "valve":
+        return ""  # the lower valve cover
     told = word in _words("verbs") or (
         word in _words("perhaps") and (follows in _words("objects") or (word in _words("led") and _led(rest)))
     )

@@ -69,6 +69,26 @@ _HARMED = (
 
 # Units and words stuck together, and other ways to write one thing.
 STUCK = [
+    (r"^(\d+(?:\.\d+)?) ?(t|tons?|tonnes?) stands?\b", r"\1 \2 axle stands"),
+    (
+        r"\b(\d+) mm or (?:longer|more|larger)\b(?=.*caliper)|(?<=caliper, )(\d+) mm or (?:longer|more|larger)\b",
+        r"0-\1\2 mm",
+    ),
+    (r"(slotted|flat)(.{0,12}) (\d+(?:\.\d)?) ?(?:mm)? x ([0-2]\.\d) ?mm\b", r"\1\2 \3 mm"),
+    (r"\b(unc|unf|unef) ?x ?(\d+(?:[- ]\d+/\d+|/\d+|\.\d+)?)(?![\d/.])(?: ?(?:inch|in\b|\"))?(?! ?mm)", r"\1, \2 in"),
+    (
+        r"\bwith (?:one|1) open and (?:one|1) (?:ring|box) end\b|\bopen one end,? (?:ring|box) (?:the )?other\b",
+        "combination",
+    ),
+    (r"\b(?:one|1) open and (?:one|1) (?:ring|box) end\b", "combination"),
+    (
+        r"\bm(\d{1,2}) (?:fine(?: pitch)?|coarse) (bolt|screw|nut|stud),? (\d\.\d+)( x \d+)?\b(?: pitch)?",
+        r"m\1x\3\4 \2",
+    ),
+    (r"\b(?:in )?range (?:of )?at least\b", "range"),
+    (r"(?<=mm) or (?:longer|more|larger|over)\b", ""),
+    (r"\bnon-?chlor\b", "non-chlorinated"),
+    (r"\b(phillips|slotted|flat tip) sd\b", r"\1 screwdriver"),
     (
         r"\bcross[- ]?(?:tip|head|recess(?:ed)?|point|slot)?(?: (bit socket|screwdriver|driver|bit))?,? type z\b",
         r"pozi \1",

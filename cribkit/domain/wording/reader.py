@@ -42,7 +42,7 @@ def read_one(text: str, kind: str = "") -> Meaning:
 
 
 # Words that name another thing only where they stand before it: a plug socket, but a socket for square plugs.
-_WEAK = frozenset({"plug", "sumpplug", "stud", "filter", "wheelstud", "sensor", "extension"})
+_WEAK = frozenset({"glowplug", "plug", "sumpplug", "stud", "filter", "wheelstud", "sensor", "extension"})
 _WEAK_OF_TOOLS = frozenset({"sensor"})  # a cleaner for the air flow sensor is told by it
 
 
@@ -55,6 +55,7 @@ def choose_family(reading: Reading, kind: str) -> None:
         said.word
         for said in reading.words
         if said.besides
+        or (said.bracketed and said.word in ("external", "internal"))
         or (said.aside and said.word in _WEAK and (said.word not in _WEAK_OF_TOOLS or (known and known.kind == "tool")))
         or (said.worked_on and known and known.shape == "grease")
     }

@@ -606,6 +606,8 @@ def _strength(reading: Reading) -> None:
         reading.attributes["strength"] = f"{stated}, but {colour}"  # purple and high: nobody sells it
     if strength and (colour != "green" or stated == strength):
         reading.attributes.pop("colour", None)
+        if stated == strength and reading.has_said(strength):
+            reading.attributes["shade"] = colour
 
 
 def _unknown_places(reading: Reading) -> None:

@@ -62,6 +62,9 @@ _BESIDE = {
 }
 
 
+_OUTSIDE = frozenset({"od", "o/d", "outer", "outside"})
+
+
 def _named_measures(reading: Reading, first: str, second: str) -> None:
     for place, token in enumerate(reading.tokens):
         if token.kind != "num" or token.used:
@@ -71,6 +74,8 @@ def _named_measures(reading: Reading, first: str, second: str) -> None:
         word = after if after in _BESIDE else next((text for text in beside if text in _BESIDE), "")
         if word:
             name = (first, second, "thickness")[_BESIDE[word]]
+            if reading.family == "o-ring":  # told by its section; the outside may stand there too
+                name = "dims" if word in _OUTSIDE else second if name == "thickness" else name
             token.used = True
             for said in reading.words:
                 if said.text in (word, "x"):

@@ -161,6 +161,7 @@ TURNS = (
     turn("bit-holder", "adapter", lambda r: _driven(r) and r.has_said("shank") and _male(r)),
     turn("gasket-paper", "gasket", _has(*_GASKETED)),
     turn("general-grease", "lithium-grease", _has("lithium")),
+    turn("lithium-grease", "moly-grease", lambda r: r.has_said("moly") and not r.has("cvjoint")),
     turn("combination-wrench", "ratcheting-wrench", _said("ratcheting", "ratchet"), ("ratchet", "ratcheting", "ring")),
     turn("flat-washer", "sealing-washer", lambda r: r.has_said("copper", "aluminium") and _by(r)),
     turn("bit-socket", "adapter", lambda r: r.has_said("shank") and r.has_said("male", "driver") and not _tip(r)),
