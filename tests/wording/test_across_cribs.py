@@ -323,3 +323,35 @@ BROUGHT_UP = [
 @over(BROUGHT_UP)
 def test_brought_up(need: str, item: str, verdict: str) -> None:
     assert verdict_on(need, item) == verdict
+
+
+# What goes with a thing is not the thing.
+ACCESSORIES = [
+    ("screwdriver", "screwdriver rack, six holes", "none"),
+    ("screwdriver", "RACK, SCREWDRIVER", "none"),
+    ("wipes", "wipe dispenser", "none"),
+    ("screenwash", "windscreen washer pump", "none"),
+    ("screenwash", "screenwash, pump pack 5 L", "match"),
+    ("rags", "rag roll dispenser", "none"),
+    ("nitrile gloves", "nitrile glove dispenser", "none"),
+    ("hand cleaner", "hand cleaner dispenser", "none"),
+    ("hand cleaner", "hand cleaner pump bottle 500 ml", "match"),
+    ("grease", "grease pump 20 kg", "none"),
+    ("diesel exhaust fluid", "DEF nozzle", "none"),
+    ("bearing retaining compound", "bearing retainer plate", "none"),
+    ("RTV", "rtv nozzle", "none"),
+    ("RTV", "RTV with nozzle, 80 ml", "match"),
+    ("ATF", "ATF dipstick tool", "none"),
+    ("ATF dipstick", "ATF 1 L", "none"),
+    ("trolley jack", "trolley jack handle", "review"),
+    ("trolley jack handle", "trolley jack handle", "match"),
+    ("hammer", "hammer handle", "review"),
+    ("hammer", "hammer, hickory handle", "match"),
+    ("ball pein hammer 1 lb", "hammer ball pein 16 oz hickory handle", "match"),
+    ("27 mm socket for the oil filter lid", "oil filter lid socket 27 mm", "match"),
+]
+
+
+@over(ACCESSORIES)
+def test_accessories(need: str, item: str, verdict: str) -> None:
+    assert verdict_on(need, item) == verdict

@@ -6,6 +6,7 @@ import re
 from collections.abc import Callable
 from itertools import pairwise
 
+from cribkit.domain.wording.accessory import accessory
 from cribkit.domain.wording.figures import any_numbers
 from cribkit.domain.wording.fluids import LOCK_COLOURS, chem, lock, oil, oil_specs, packing
 from cribkit.domain.wording.handtools import (
@@ -359,6 +360,8 @@ def finish(reading: Reading) -> None:
     if reading.attributes.get("nlgi") in ("0", "00", "000"):
         reading.attributes["fluidity"] = "semi-fluid"
     _sides(reading)
+    if family:
+        accessory(reading, family)
     if placed(family):
         _unknown_places(reading)
     if reading.kind == "consumable":

@@ -48,6 +48,9 @@ class Tables(NamedTuple):
     specs: frozenset[str]  # words of fluid grades
     vehicles: frozenset[str]
     sided: frozenset[str]  # words that have a contrary
+    accessories: frozenset[str]  # what goes with a thing: right behind its name it is another thing
+    fittings: frozenset[str]  # the same, but perhaps only what the thing has
+    of_stuff: frozenset[str]  # accessories of fluids, chemicals, gloves and wipes
     known: frozenset[str]  # every single word that the reader knows
 
 
@@ -213,6 +216,9 @@ def tables() -> Tables:
         specs,
         frozenset(traits["vehicles"].split()),
         frozenset(_contraries(traits["contraries"])),
+        frozenset(traits["accessories"].split()),
+        frozenset(traits["fittings"].split()),
+        frozenset(traits["of_stuff"].split()),
         frozenset(known),
     )
 

@@ -1,0 +1,47 @@
+"""What goes with a thing: "screwdriver rack" and "RACK, SCREWDRIVER" are no screwdrivers."""
+
+from __future__ import annotations
+
+from cribkit.domain.wording.reading import Reading, Said
+from cribkit.domain.wording.tables import Family, tables
+
+# Shapes of what is poured, spread, worn or wiped with.
+_STUFF = frozenset({"oil", "grease", "chem", "lock", "seize", "glove", "wipe"})
+# Where one of these words stands, a pump belongs to the pack.
+_PACKED = frozenset({"pack", "action", "spray", "can", "bottle"})
+# Between a name and what goes with it.
+_BETWEEN = frozenset({"bottle", "carry", "carrying", "roll", "wheel"})
+
+
+def accessory(reading: Reading, family: Family) -> None:
+    """State the accessory that stands right behind the name, or before it and a comma: RACK, SCREWDRIVER."""
+    known = tables()
+    texts = [said.text for said in reading.words]
+    packed = not _PACKED.isdisjoint(texts)
+    strong = known.accessories | (known.of_stuff if family.shape in _STUFF and not packed else frozenset())
+    for said in _behind_the_name(reading):
+        if said.word in reading.name or said.negated or said.text.removesuffix("s") in family.name:
+            continue
+        if said.text in strong:
+            reading.attributes["accessory"] = said.text.removesuffix("s")
+        elif said.text in known.fittings and said.word not in family.absorbs:
+            reading.attributes["fitting"] = said.text.removesuffix("s")
+
+
+def _behind_the_name(reading: Reading) -> list[Said]:
+    """Words right behind one of the name, and a first word that a comma follows."""
+    first = {id(said.tokens[0]): said for said in reading.words}
+    last = {id(said.tokens[-1]): said for said in reading.words}
+    tokens = [token for token in reading.tokens if token.kind != "sign"]
+    found = []
+    for one, two, three in zip(tokens, tokens[1:], [*tokens[2:], None], strict=False):
+        before, said = last.get(id(one)), first.get(id(two))
+        if three and (after := first.get(id(three))) and after.word in reading.name:
+            continue  # an oil filter lid socket
+        named = before is not None and (before.word in reading.name or before.text in _BETWEEN)
+        if before and said and named and not (before.aside or said.aside or said.bracketed or said.worked_on):
+            found.append(said)
+    head = first.get(id(tokens[0])) if tokens else None
+    if head and len(tokens) > 1 and tokens[1].kind == "stop" and head.word not in reading.name:
+        found.append(head)
+    return found
