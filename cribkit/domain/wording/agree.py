@@ -174,6 +174,8 @@ def _range(asked: str, has: str) -> list[str] | None:
     if asked.rpartition(" ")[2] != has.rpartition(" ")[2]:
         return None
     (low, high), (bottom, top) = _ends(asked), _ends(has)
+    if has.startswith("to "):
+        return ["the lower end of its scale is not stated"] if high <= top * (1 + ROUNDED) else None
     if asked.endswith("N·m") and bottom == 0 < low < LOWEST_SHARE * top and high <= top * (1 + ROUNDED):
         return [f"below {LOWEST_SHARE:.0%} of its scale it has no stated accuracy"]
     if asked.endswith("N·m") and bottom == top and low != high:
@@ -188,5 +190,5 @@ LOWEST_SHARE = 0.2
 
 
 def _ends(text: str) -> tuple[float, float]:
-    numbers = [float(part) for part in text.rpartition(" ")[0].split(" - ")]
+    numbers = [float(part) for part in text.removeprefix("to ").rpartition(" ")[0].split(" - ")]
     return numbers[0], numbers[-1]

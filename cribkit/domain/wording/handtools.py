@@ -11,8 +11,16 @@ from cribkit.domain.wording.measure import number
 from cribkit.domain.wording.reading import Reading
 from cribkit.domain.wording.rule import USUAL_SHANK
 from cribkit.domain.wording.sizes import Length, square
-from cribkit.domain.wording.squares import lone_square, missing_square, one_size, points
-from cribkit.domain.wording.tips import LETTERS, plausible, tip_from_numbers
+from cribkit.domain.wording.squares import (
+    METRIC_ONLY_SQUARES,
+    PLAIN_LENGTHS,
+    lone_square,
+    metric,
+    missing_square,
+    one_size,
+    points,
+)
+from cribkit.domain.wording.tips import LETTERS, WIDEST, plausible, tip_from_numbers
 
 
 def socket(reading: Reading) -> None:
@@ -20,10 +28,22 @@ def socket(reading: Reading) -> None:
     points(reading)
     if token := reading.take("flutes"):
         reading.set("flutes", token.values[0])
+    if reading.family == "oil-filter-socket":
+        _two_cups(reading)
     one_size(reading, 3, 105)
     if "size" in reading.attributes:
         reading.take("thread")
     _doubt_hex(reading)
+
+
+def _two_cups(reading: Reading) -> None:
+    """A cap for filters of two sizes: 74/76 mm."""
+    for group in reading.numbers():
+        sizes = group.lengths()
+        if group.relation == "by" and len(sizes) == 2 and all(50 <= float(size.mm) <= 140 for size in sizes):
+            group.use()
+            reading.set("size", " x ".join(size.text for size in sizes))
+            return
 
 
 def _doubt_hex(reading: Reading) -> None:
@@ -83,6 +103,8 @@ def profile(reading: Reading) -> None:
     code = tip.rstrip("0123456789.") if " " not in tip else tip.split(" ")[0]
     if code in ("E", "IP"):
         said -= {"T"}
+    if code in ("T", "IP") and any(word.text.split(" ")[0] in _L_SHAPED for word in reading.words):
+        said -= {"hex"}
     if code in ("PZ", "JIS") and not any(word.text.startswith("ph") for word in reading.words):
         said -= {"PH"}  # a cross recess, and the code says which
     told = said | ({code} if code else set())
@@ -99,6 +121,10 @@ def profile(reading: Reading) -> None:
     reading.attributes.pop("side", None) if code in ("T", "IP", "E", "hex") else None
 
 
+# Loosely said of any L key: "six-lobe Allen key T45".
+_L_SHAPED = frozenset({"allen", "allan", "alan", "alen"})
+
+
 def set_profiles(reading: Reading) -> None:
     """The profiles of all tips of a set; keys of which only sizes in mm or inches are told are for hexagons."""
     words = {said.word for said in reading.beside()}
@@ -109,8 +135,10 @@ def set_profiles(reading: Reading) -> None:
     told |= {part.split(" ")[0].rstrip("0123456789.") for part in sizes}
     if not told and reading.family == "key-set" and "dims" in reading.attributes:
         told = {"hex"}
-    if "ph" in {said.text for said in reading.words}:
-        told |= {"PH"}
+    for said in reading.words:
+        if said.text in ("ph", "pz"):
+            said.how, said.used = "known", True
+            told |= {said.text.upper()}
     if told:
         reading.attributes["profile"] = " x ".join(sorted(told))
 
@@ -136,6 +164,21 @@ def _lone_mm(reading: Reading) -> str:
     return found[0].lengths()[0].text
 
 
+def plug_key(reading: Reading) -> None:
+    """The squares of a key for drain plugs: 8, 10 and 12 mm are what goes into the plug, no drives."""
+    drives = [token for token in reading.tokens if token.kind == "num" and token.used and square(token)]
+    plain = [token for token in drives if metric(token) and token.values[0] not in METRIC_ONLY_SQUARES]
+    if plain:
+        for token in plain:
+            token.used, token.unit = False, "mm"
+        reading.attributes.pop("drive", None)
+        reading.attributes.pop("drive2", None)
+        for token in drives:
+            if token not in plain:
+                reading.set("drive", square(token))
+    any_numbers(reading)
+
+
 def bit_socket(reading: Reading) -> None:
     """A tip and a square."""
     missing_square(reading)
@@ -152,9 +195,17 @@ def bit(reading: Reading) -> None:
     for place, token in enumerate(tokens):
         after = tokens[place + 1].text if place + 1 < len(tokens) else ""
         later = tokens[place + 2].text if place + 2 < len(tokens) else ""
-        if token.kind != "num" or token.used or not _shank_size(token):
+        if token.kind != "num" or token.used:
             continue
-        shank = after in ("shank", "shk", "drive") or later in ("shank", "shk", "drive")
+        if _stout(token) and (after in ("shank", "shk") or _stout_hex(reading, after, later)):
+            token.used = True
+            reading.set("shank", STOUT[token.values[0]])
+            reading.use("shank")
+            continue
+        if not _shank_size(token):
+            continue
+        beside = tokens[place + 1].kind == "word" if place + 1 < len(tokens) else False
+        shank = after in ("shank", "shk", "drive") or (beside and later in ("shank", "shk", "drive"))
         another = (
             "tip" in reading.attributes
             or len(reading.numbers()) > 1
@@ -174,7 +225,23 @@ def bit(reading: Reading) -> None:
         ):
             token.used = True
             reading.set("shank", f"{token.values[0]} in")
+    if reading.has_said("doubleended") and sum(token.kind == "tip" for token in reading.tokens) > 1:
+        _two_tips(reading)
     _rest_length(reading)
+
+
+# Shanks of bits in mm; 8 mm is what is called 5/16 in. Common practice, no source.
+STOUT = {"8": "5/16 in", "11": "11 mm", "12": "12 mm", "14": "14 mm", "17": "17 mm", "22": "22 mm"}
+
+
+def _stout(token: Token) -> bool:
+    return token.unit == "mm" and token.values[0] in STOUT
+
+
+def _stout_hex(reading: Reading, after: str, later: str) -> bool:
+    """Whether a hexagon is the shank: its word says so, or the tip is told by a code ("T50 BIT 14MM HEX")."""
+    told = "tip" in reading.attributes or any(token.kind == "thread" for token in reading.tokens)
+    return after in ("hex", "hexagon", "hx") and (later in ("shank", "shk") or told)
 
 
 def bit_set(reading: Reading) -> None:
@@ -201,8 +268,29 @@ def screwdriver(reading: Reading) -> None:
     """A tip and the blade's length; an offset one has a tip at each end."""
     if reading.family == "offset-screwdriver":
         _two_tips(reading)
+    _flat_blade(reading)
     tip_from_numbers(reading)
     _rest_length(reading)
+
+
+# Patterns of blades that only slotted drivers have.
+_FLAT_BLADES = frozenset({"terminal", "flared", "cabinet", "parallel", "engineers", "electricians", "electrician"})
+
+
+def _flat_blade(reading: Reading) -> None:
+    """A blade of which only width and length are told is flat: 5.5 x 100; a person confirms unless the pattern says so.
+
+    Common practice, no source.
+    """
+    if "tip" in reading.attributes or reading.has(*PROFILES):
+        return
+    named = any(said.text in _FLAT_BLADES for said in reading.words)
+    pairs = [group for group in reading.numbers() if group.relation == "by" and len(group.tokens) == 2]
+    sized = any(float(group.lengths()[0].mm) <= WIDEST < 25 <= float(group.lengths()[1].mm) for group in pairs)
+    if named or sized:
+        reading.hints.add("slotted")
+    if sized and not named:
+        reading.doubts.append("profile not said: slotted by its size")
 
 
 _CROSS_SIZES = frozenset("01234")
@@ -252,6 +340,16 @@ def _rest_length(reading: Reading) -> None:
         ):
             group.use()
             reading.set("length", group.lengths()[0].text)
+    left = reading.numbers()
+    if {"tip", "length"} & reading.attributes.keys() == {"tip"} and len(left) == 1 and len(left[0].tokens) == 1:
+        token = left[0].tokens[0]
+        if not token.unit and token.values[0] in PLAIN_LENGTHS and int(token.values[0]) >= SHORTEST_BARE:
+            token.used = True
+            reading.set("length", f"{token.values[0]} mm")
+
+
+# A bare number of mm beside a tip is a length from here on: "PH2 100". Common practice, no source.
+SHORTEST_BARE = 50
 
 
 # "PH3 x 6": a blade of so few can only be told in inches. Common practice, no source.
@@ -281,14 +379,13 @@ def wrench(reading: Reading) -> None:
             and float(lengths[1].mm) > DOUBLE_ENDED * float(lengths[0].mm)
         ):
             continue
-        if fits and not (bare and sizes):
+        four = reading.family == "ratcheting-wrench" and group.relation == "by"  # four in one: 8x10, 12x13
+        if fits and not (bare and sizes and not four):
             sizes += lengths
             group.use()
-    if (
-        len(sizes) > 1
-        and len({length.text for length in sizes}) > 1
-        and reading.family == "combination-wrench"
-        and len(sizes) > 2
+    ends = len({length.text for length in sizes})
+    if (ends > 1 and len(sizes) > 2 and reading.family == "combination-wrench") or (
+        ends == 3 and reading.family in ("open-end-wrench", "ring-wrench", "flare-nut-wrench")
     ):
         reading.doubts.append("several sizes")
     if sizes:
@@ -329,9 +426,35 @@ def drive_only(reading: Reading) -> None:
     any_numbers(reading)
 
 
+def _length_by_square(reading: Reading) -> None:
+    """ "12 in x 3/8 in": the length first."""
+    for group in reading.numbers():
+        if group.relation == "by" and len(group.tokens) == 2 and "drive" not in reading.attributes:
+            long, across = float(group.lengths()[0].mm), group.tokens[1]
+            if long >= SHORTEST_EXTENSION and not square(group.tokens[0]) and "/" in across.text and square(across):
+                across.used = True
+                reading.set("drive", square(across))
+
+
+# No extension is shorter, mm. Common practice, no source.
+SHORTEST_EXTENSION = 40
+
+
+def _lengths(reading: Reading) -> None:
+    """All lengths of a set of extensions."""
+    found = [group for group in reading.numbers() if len(group.tokens) == 1 and float(group.lengths()[0].mm) >= 20]
+    if len(found) > 1:
+        for group in found:
+            group.use()
+        reading.set("length", "; ".join(group.lengths()[0].text for group in found))
+
+
 def extension(reading: Reading) -> None:
     """The square and a length."""
+    _length_by_square(reading)
     lone_square(reading)
+    if reading.has("set"):
+        _lengths(reading)
     for group in reading.numbers():
         if len(group.tokens) != 1 or "length" in reading.attributes:
             continue
@@ -354,90 +477,6 @@ def _inch_square(reading: Reading) -> bool:
     return any(token.kind == "num" and token.used and "/" in token.values[0] for token in reading.tokens)
 
 
-def adapter(reading: Reading) -> None:
-    """Two squares. The female end takes the tool's drive, the male end gives the next; female is named first."""
-    for token in reading.tokens:
-        if token.kind == "num" and token.unit == "m" and token.values[0] == "1":
-            token.unit, token.gender = "in", "m"
-    tokens = [token for token in reading.tokens if token.kind == "num" and square(token)]
-    hexed = [place for place, token in enumerate(reading.tokens) if token.text in ("hex", "shank")]
-    if len(tokens) > 3 and sorted(map(square, tokens[:2])) == sorted(map(square, tokens[2:4])):
-        for token in tokens[:2]:  # "1 in to 3/4 in adapter (female 1, male 3/4)": told again with its ends
-            token.used, token.gender = True, ""
-        tokens = tokens[2:4]
-    tokens = tokens[:2]
-    drives = [square(token) for token in tokens]
-    reading.attributes.pop("drive", None)
-    reading.attributes.pop("drive2", None)
-    reading.attributes.pop("gender", None)
-    if "length" in reading.attributes and reading.attributes.get("length_class") == "long":
-        reading.attributes.pop("length_class")
-    genders = _genders(reading, tokens)
-    for token in tokens:
-        token.used = True
-    reading.use("drive", "square", "female", "male")
-    for said in reading.words:
-        if not said.used and said.text in ("x", "m", "f", "by"):
-            said.how, said.used = "known", True
-    if hexed:
-        reading.set("hex_end", "yes")
-        for_power = any(said.text in ("drill", "cordless", "driver") for said in reading.words)
-        if reading.family == "adapter" and (for_power or any(token.text == "shank" for token in reading.tokens)):
-            reading.family = "drive-drill-adapter"
-        reading.use("hex", "shank")
-    if len(drives) == 2:
-        swap = genders[0] == "m" or genders[1] == "f" or (not any(genders) and _hex_last(reading, tokens))
-        if genders[0] and (genders[0] == genders[1] or genders[0] == "?"):
-            reading.doubts.append("two ends of one gender")
-        drives = drives[::-1] if swap else drives
-        reading.set("drive_in", drives[0])
-        reading.set("drive_out", drives[1])
-        _adapter_length(reading)
-    elif drives:
-        driven = genders[0] == "m" or (bool(hexed) and genders[0] != "f" and not _hex_follows(reading, tokens[0]))
-        reading.set("drive_out" if driven else "drive_in", drives[0])
-
-
-def _adapter_length(reading: Reading) -> None:
-    """How long it is: a measure that is left beside the two squares."""
-    left = [group for group in reading.numbers() if len(group.tokens) == 1 and group.tokens[0].unit in ("mm", "in")]
-    if len(left) == 1 and float(left[0].lengths()[0].mm) >= SHORTEST_ADAPTER and "length" not in reading.attributes:
-        left[0].use()
-        reading.set("length", left[0].lengths()[0].text)
-
-
-# Shorter than any adapter of two squares, mm. Common practice, no source.
-SHORTEST_ADAPTER = 28.0
-
-
-def _hex_follows(reading: Reading, end: Token) -> bool:
-    """Whether a hexagon is named after the square: the square is then what drives."""
-    place = next(place for place, token in enumerate(reading.tokens) if token is end)
-    return any(token.text in ("hex", "shank") for token in reading.tokens[place + 1 :])
-
-
-def _hex_last(reading: Reading, ends: list[Token]) -> bool:
-    """Whether the second end is the hexagon that a drill takes: it is the one that is driven."""
-    places = [next(place for place, token in enumerate(reading.tokens) if token is end) for end in ends]
-    follows = [token.text for token in reading.tokens[places[1] + 1 : places[1] + 3]]
-    between = [token.text for token in reading.tokens[places[0] + 1 : places[1]]]
-    return "hex" in follows and "hex" not in between
-
-
-def multiplier(reading: Reading) -> None:
-    """Two squares, in and out, and a ratio; one square alone is left open as to its end."""
-    for token in reading.tokens:
-        if token.kind == "mixed" and token.text.startswith("ratio"):
-            token.used = True
-            reading.set("ratio", token.text.removeprefix("ratio"))
-    drive = reading.attributes.get("drive", "")
-    adapter(reading)
-    if "drive_out" not in reading.attributes or "drive_in" not in reading.attributes:
-        drive = reading.attributes.pop("drive_in", "") or reading.attributes.pop("drive_out", "") or drive
-        if drive:
-            reading.set("drive", drive)
-
-
 def holder(reading: Reading) -> None:
     """What holds bits: the hex for them, perhaps a square."""
     for before, token, after in zip(reading.tokens, reading.tokens[1:], [*reading.tokens[2:], None], strict=False):
@@ -447,8 +486,17 @@ def holder(reading: Reading) -> None:
     first = reading.tokens[0]
     if first.kind == "num" and not first.used and len(reading.tokens) > 1 and reading.tokens[1].text in ("hex", "hx"):
         _shank(reading, first)
+    _bare_shank(reading)
     lone_square(reading)
     _rest_length(reading)
+
+
+def _bare_shank(reading: Reading) -> None:
+    """The hex of a holder without its word: 5/16, 10 mm, or 1/4 where it is alone or stands beside another square."""
+    for token in reading.tokens:
+        if token.kind == "num" and not token.used and _shank_size(token):
+            return _shank(reading, token)
+    return None
 
 
 def _shank(reading: Reading, token: Token) -> None:
@@ -456,64 +504,6 @@ def _shank(reading: Reading, token: Token) -> None:
     shank = Length(number(token.values[0]), token.unit or ("mm" if token.values[0] == "10" else "in")).text
     if shank != USUAL_SHANK:
         reading.set("shank", shank)
-
-
-_ENDS = {"female": "f", "fem": "f", "f": "f", "internal": "f", "male": "m", "m": "m", "external": "m"}
-
-
-def _genders(reading: Reading, squares: list[Token]) -> list[str]:
-    """f or m of each square: stuck to the number, or the words about ends in the order of the numbers."""
-    said = []
-    for token in reading.tokens:
-        if any(token is one for one in squares):
-            said += [token.gender] if token.gender else []
-        elif token.kind == "word" and token.text in _ENDS:
-            said.append(_ENDS[token.text])
-    if not said and len(squares) == 2:
-        return _by_use(reading, squares)
-    if len(said) > len(squares):
-        return ["?" for _ in squares]
-    if len(said) == 1 and len(squares) == 2:
-        return (
-            [*said, ""]
-            if squares[0].gender or not _between(reading, squares)
-            else _one_gender(reading, squares, said[0])
-        )
-    return [*said, *("" for _ in squares)][: len(squares)]
-
-
-# What an adapter's female end goes on, and what goes on its male end.
-_DRIVES = frozenset({"ratchet", "ratchets", "handle", "bar", "breaker", "wrench", "gun", "torque", "impact"})
-_DRIVEN = frozenset({"sockets", "skts", "extensions"})
-
-
-def _by_use(reading: Reading, squares: list[Token]) -> list[str]:
-    """The ends told by use: 3/8 sockets on a 1/2 ratchet."""
-    found = []
-    for one in squares:
-        place = next(place for place, token in enumerate(reading.tokens) if token is one)
-        nearest = [token.text for token in reading.tokens[place + 1 : place + 4] if token.kind in ("word", "num")]
-        ends = ("f" if text in _DRIVES else "m" if text in _DRIVEN else "" for text in _until_number(nearest))
-        found.append(next((end for end in ends if end), ""))
-    return found if "" in found or len(set(found)) == 2 else ["", ""]
-
-
-def _until_number(texts: list[str]) -> list[str]:
-    stop = next((place for place, text in enumerate(texts) if text[:1].isdigit()), len(texts))
-    return texts[:stop]
-
-
-def _between(reading: Reading, squares: list[Token]) -> bool:
-    return not squares[0].gender
-
-
-def _one_gender(reading: Reading, squares: list[Token], gender: str) -> list[str]:
-    """Only one end is named: that of the number that the word stands nearest to."""
-    word = next(place for place, token in enumerate(reading.tokens) if token.text in _ENDS or token.gender)
-    places = [next(place for place, token in enumerate(reading.tokens) if token is one) for one in squares]
-    parted = any(token.kind in ("stop", "end") for token in reading.tokens[places[0] + 1 : word])
-    first = abs(places[0] - word) - abs(places[1] - word) < (0 if parted else 1)
-    return [gender, ""] if first else ["", gender]
 
 
 def torque(reading: Reading) -> None:
@@ -526,4 +516,8 @@ def torque(reading: Reading) -> None:
     if ranges:
         reading.set("range", " - ".join(ranges[0]) + " N·m")
     elif scales:
-        reading.set("range", f"{scales[0][0]} N·m")
+        reading.set("range", f"{'to ' if _UP_TO.search(reading.plain) else ''}{scales[0][0]} N·m")
+
+
+# Only the upper end of a scale is told.
+_UP_TO = re.compile(r"\b(?:max(?:imum)?\.?|up to|upto) ?\d")

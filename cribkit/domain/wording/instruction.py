@@ -32,8 +32,11 @@ _ON = re.compile(
     re.I,
 )
 _USING = re.compile(
-    rf"^(?:using|with) {_ARTICLE}(?P<thing>[^;:]+?), (?P<done>[a-z]+ (?:the|both|all|each|a|an|two) .*)$", re.I
+    rf"^(?:using|with) {_ARTICLE}(?P<thing>[^;:]+?), "
+    r"(?P<done>[a-z]+ (?:(?:open|off|out|up|down|back|loose) )?(?:the|both|all|each|a|an|two) .*)$",
+    re.I,
 )
+_VERB = re.compile(r"^[a-z]+ (?:(?:open|off|out|up|down|back|loose) )?", re.I)
 # A hole of a size is drilled with a drill of that size.
 _HOLE = re.compile(
     r"^(?P<verb>drill|ream|tap|countersink)(?: out)? (?P<done>.*?)\b(?:to |at )?"
@@ -80,6 +83,37 @@ _ONTO = re.compile(
 )
 
 
+# When it is done says nothing of the thing: "Before removing the battery, undo the clamp with a 13 mm spanner".
+_FIRST_DONE = re.compile(
+    r"^(?:before|after|when|once|while|prior to) [a-z]+ing (?:(?!\b(?:with|using)\b)[^,;:\d])*, "
+    r"(?=[a-z]+ (?:the|each|both|all) )",
+    re.I,
+)
+# Nor does a remark on the hand of what is worked on: "...; the thread may be left-hand".
+_LATER_SAID = re.compile(
+    r"; ?(?:the|its|this|some|both) (?:threads?|nuts?|bolts?|screws?) [a-z ]*left[- ]hand\w*$", re.I
+)
+# What is held in the meantime with a thing of its own size: "Hold a 6 mm Allen key in the stud while undoing ...".
+_MEANWHILE = re.compile(
+    r"^(?P<held>(?:hold|insert|use|fit) an? [^,;:]*?\d[^,;:]*?),? (?:while|whilst) [a-z]+ing [^;:]*\bwith an? ", re.I
+)
+# The tool in brackets after what is done: "Back off the locknut (13 mm open-ended spanner), then set the clearance".
+_IN_BRACKETS = re.compile(
+    r"^(?P<done>[^()\d]+) \((?P<thing>[^()]*\d[^()]*\b(?:wrench|spanner|socket|key|driver|screwdriver|bit)s?)\)", re.I
+)
+# Two tools that work together: either is asked for.
+_TOGETHER = re.compile(
+    r"^(?P<one>[^,;:]*\bsocket),? and an? (?P<other>(?:long |short |\d/\d[a-z\" -]* )?"
+    r"(?:breaker bar|ratchet|t[- ]bar|extension|torque wrench))$",
+    re.I,
+)
+
+
+def _held_meanwhile(text: str) -> str:
+    found = _MEANWHILE.match(text)
+    return found["held"] if found else text
+
+
 @cache
 def _words(name: str) -> frozenset[str]:
     return frozenset(load("instruction.toml")[name].split())
@@ -89,13 +123,14 @@ def called_for(text: str) -> str:
     """The text with the thing that it calls for in front; a text that is no instruction stays as it is."""
     bare = _REASON.sub(r", for \1", _STEP.sub("", text.strip()).rstrip(" ."))
     bare = _TESTED.sub("test", _AND_REPLACE.sub("Replace ", bare))
+    bare = _held_meanwhile(_LATER_SAID.sub("", _FIRST_DONE.sub("", bare)))
     if found := _TAKE.match(bare):
         return _turned(found["thing"], found["done"] or found["what"])
     if found := _TORQUE.match(bare):
         done = f", for {found['done']}" if found["done"] else ""
         return f"{found['thing']}, {found['value']}{done}"
     if found := _USING.match(bare):
-        return _turned(found["thing"], found["done"])
+        return _turned(found["thing"], _VERB.sub("", found["done"]))
     begins = verb(bare)
     if found := _LABELLED.match(bare):
         if begins or not any(char.isdigit() for char in found["done"]):
@@ -103,6 +138,8 @@ def called_for(text: str) -> str:
         return text
     if not begins:
         return bare if bare != text.strip().rstrip(" .") else text
+    if found := _IN_BRACKETS.match(bare[len(begins) :].strip()):
+        return _turned(found["thing"], found["done"])
     if found := _CUT_FROM.match(bare):
         return found["thing"]
     if _CHOCK.match(bare):
@@ -123,7 +160,7 @@ def _on(text: str, begins: str) -> str:
 def _last(text: str, begins: str) -> str:
     """ "Loosen the lock nut, 17 mm combination spanner": the tool comes last."""
     found = _LAST.match(text[len(begins) :].strip())
-    return _turned(found["thing"], found["done"]) if found else ""
+    return _turned(found["thing"], found["done"]) if found and not found["thing"].startswith("for ") else ""
 
 
 def verb(text: str) -> str:
@@ -164,6 +201,8 @@ def _with(text: str, begins: str) -> str:
         done, led, thing = text.partition(f" {word} ")
         if led and thing.strip() and not _LUBRICATED.search(done):
             thing = _DAB.sub("", thing)
+            if found := _TOGETHER.match(thing):
+                return f"{found['one']} or {found['other']}"
             return _turned(_then(re.sub(rf"^{_ARTICLE}", "", thing, flags=re.I)), done[len(begins) :])
     return ""
 
@@ -171,7 +210,8 @@ def _with(text: str, begins: str) -> str:
 # What is done next says nothing of the thing.
 _NEXT = re.compile(
     r",? (?:and "
-    r"(?=(?:look|check|wait|watch|take|pump|undo|release|lower|raise|turn|wipe|leave|see|then|hold|let|keep|turn|pull|push|lift|tap|do|remove|fit|clean)\b)"
+    r"(?=(?:look|check|wait|watch|take|pump|undo|release|lower|raise|turn|wipe|leave|see|then|hold|let|keep|turn|pull|push|lift|tap|do|remove|fit|clean|"
+    r"lay|ease|put|note|keep|set aside)\b)"
     r"|(?:before|until|while|as|once|when) (?=(?:you|it|the|they|[a-z]+ing|assembly)\b))(.*)$",
     re.I,
 )

@@ -27,7 +27,23 @@ def name_words(reading: Reading) -> None:
     _expand(reading)
     _external(reading)
     _asides(reading)
+    _ball_end(reading)
     _set_apart(reading)
+
+
+# What a ball end is on, and what a ball is in another sense.
+_BALL_ENDED = frozenset({"insidehex", "wrenchkey", "key"})
+_OTHER_BALL = frozenset({"joint", "hammer", "stud", "valve", "bearing", "retainer", "detent", "pein", "hone"})
+
+
+def _ball_end(reading: Reading) -> None:
+    """ "L KEY BALL 6MM", "T HANDLE HEX 6MM BALL": of a key for hexagons the ball is its end."""
+    said = {one.word for one in reading.beside()}
+    keyed = said & _BALL_ENDED or said >= {"hex", "tbar"} or said >= {"hex", "screwdriver"}
+    if keyed and not said & _OTHER_BALL:
+        for one in reading.beside():
+            if one.word == "ball":
+                one.word = "ballend"
 
 
 def _expand(reading: Reading) -> None:

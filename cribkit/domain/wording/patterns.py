@@ -69,6 +69,88 @@ _HARMED = (
 
 # Units and words stuck together, and other ways to write one thing.
 STUCK = [
+    # How drives, heads and ends are written short.
+    (r"\bf/h(?:ea)?d\b", "flex head"),
+    (r"\b(?:li|lithium)[- ]?ion\b", "lithium"),  # a battery's kind
+    (r"\bmirror[- ](?:polish(?:ed)?|finish(?:ed)?|chromed?)\b", "polished"),  # no inspection mirror
+    (r"\balloy steel\b", "steel"),  # no aluminium
+    (r"\bi[- ]beam(?: (?:handle|shank|section|pattern))?\b(?=.*(?:spanner|wrench|spnr))", " "),
+    (r"((?:spanner|wrench|spnr)\b.*?),? \bi[- ]beam(?: (?:handle|shank|section|pattern))?\b", r"\1"),
+    (r"(?<=\d) ?c/v\b", " "),  # 8 X 10 C/V: chrome vanadium, no degrees
+    (r"(?<=mm) o/?a\b\.?", " long"),  # 95 mm o/a
+    (
+        r"\bpin (?:and|n|/|\+) (?:o[- ]?)?ring (?:type|style|retention|retained|groove|design|fixing|held)\b",
+        " ",  # how an impact socket is held
+    ),
+    (
+        r"\b(screwdriver|s/driver|scdr|sdrvr|nut driver)\b(.*?)\b(?:plastic|acetate|pvc)[- ]handle[ds]?\b",
+        r"\1\2handle",  # no plastic scraper
+    ),
+    (r"\b(skt|sckt|socket)\b(.*)\b(6|8|12) ?p\b", r"\1\2\3pt"),  # skt 10 3/8 dp 6p
+    (r"\bdw (?=(?:skt|sckt|socket)s?\b)|(?<=skt )dw\b|(?<=socket )dw\b", "deep "),
+    (r"\b(?:mid|medium)[- ]length (?=(?:\w+ )?(?:skt|sckt|socket)s?\b)", "mid depth "),
+    (r"\b((?:skt|sckt|socket)s?\b.*)\b(?:mid|medium)[- ]length\b", r"\1mid depth"),
+    (r"\b(?:machine|air) (?=(?:skt|sckt|socket)s?\b(?! (?:head|cap|screw|set))(?!.*\b(?:bsp|npt)).*\d)", "impact "),
+    (r"\bair (?=ext(?:ension)?(?: bar)?\b(?! (?:hose|lead|reel|line)))", "impact "),
+    (r"\btilt (?=ext(?:n|ension)?\b)", "wobble "),
+    (
+        r"\b(ratchet|rat|ext|extn|extension|adapter|adaptor|bit holder)\b(.*)\bpush[- ]?button\b(?! release)",
+        r"\1\2quick release",
+    ),
+    (r"\bpush[- ]?button (?=(?:\S+ )?(?:ratchet|extension|adapter|adaptor|bit holder)\b)", "quick release "),
+    (r"\b((?:skt|sckt|socket)s?\b.*)\b(?:four|4)[- ](?:lugs|pegs|pins|prongs?|tangs?)\b", r"\1fourlug"),
+    (r"\b(?:four|4)[- ](?:lugs|pegs|pins|prongs?|tangs?)\b(?=.*\b(?:skt|sckt|socket)s?\b)", "fourlug"),
+    (r"\b(flare|brake pipe|brake line)\b(.*)\b[56][- ](?:sided|flats?)\b", r"\1\2"),  # its ring, no size
+    (r"\b[56][- ](?:sided|flats?) (?=.*\bflare)", ""),
+    (r"\bt[- ](?=(?:spanner|wrench)\b)(?!.*(?:torque|nm\b|n\.m|lb|\bdr))", "tee "),  # no torque wrench
+    (r"\b(\d{1,2}) ?ba\b(?=.*\b(?:spanner|wrench|spnr|skt|socket|driver)\b)", r"ba\1"),  # a system of its own, no mm
+    (r"\b((?:spanner|wrench|spnr|skt|socket|driver)\b.*?)\b(\d{1,2}) ?ba\b", r"\1ba\2"),
+    (r"\bpinned (?=.*\b(?:joint|uj|swivel)\b)", ""),  # how a joint is built, no pin in a recess
+    (r"\b((?:joint|uj|u/j|swivel|impact (?:skt|sckt|socket)s?)\b(?!.*\b(?:torx|bit)).*)\bpinned\b", r"\1"),
+    (r"\b((?:adapter|adaptor|adptr|ext|extension|impact (?:skt|sckt|socket)s?)\b.*)\bpin ?hole\b", r"\1"),
+    (
+        r"(?<!open )(?<!and )(?<!nut )(?<!ratchet )(?<!ratcheting )\bring (?=(?:spanner|wrenche?|spnr)s?\b.*\bset\b)|"
+        r"(?<=set of )ring (?=(?:spanner|wrenche?|spnr)s?\b)",
+        "ring end ",
+    ),
+    (
+        r"\b((?:skt|sckt|socket) on (?:an? |the )?(?:\d/\d\S*(?: (?:in|drive|dr))? )?)"
+        r"(?:flex\w*|wobbl\w*|swivel\w*|locking|long|short) (?=ext(?:n|ension)?\b)",
+        r"\1",  # what the socket is put on
+    ),
+    # Tips and their shanks.
+    (r"\be[- ]?torx ?-?(?:no\.? ?)?([45678]|1[01246]|18|2[0248])\b(?! ?(?:mm|pc|pt|piece|/))", r"e\1 external sixlobe"),
+    (r"\btt[- ]?(?=\d{1,2}\b)", "tamper t"),  # TT30
+    (r"\b(tx?\d{1,2}) (?:tr|t/r|sec)\b", r"\1 tamper"),  # T25 TR
+    (r"\bsec\.? (?=(?:torx|star|hex|allen|t\d))", "security "),
+    (r"\b(?:5|five)[- ]?(?:star|point star)\b", "five lobe"),
+    (r"\brobertson( bits?| driver| screwdriver)? (?:#|no\.? ?)([0-4]) sq(?:uare)?\b", r"robertson\1 #\2"),
+    (r"\b(r[0-4]) (?=1/4 ?(?:\"|in\.?)? ?(?:dr|drv|drive|sq|hex)\b)", r"\1 , "),  # no pipe thread
+    (r"\bsl ?([01]\.\d) ?x ?(?=\d)", r"slotted \1 x "),  # SL 1.2X6.5: thickness and width
+    (r"\bflt (?=(?:bits?|tip|blade|screwdriver|s/?driver|scdr|sdrvr)\b)|(?<=bit )flt\b|(?<=driver )flt\b", "flat "),
+    (r"\bshank x (\d{2,3})(?= ?$|,| ?mm\b)(?: ?mm\b)?", r"shank , \1 mm long"),  # no count
+    (r"\bhex(?:agon)? (?:drive|drv) (?=(?:skt|sckt|socket)s?\b)", "hex bit "),
+    (r"\bright[- ]angled? screwdriver\b", "offset screwdriver"),
+    (r"\b(?:that |which )?(?:may|can) be (?:hit|struck)(?: with an? hammer)?\b", "strike through"),
+    # Sets of lengths.
+    (r"(?<![\d,.])(\d{2,3}),(\d{2,3}),(\d{2,3})(?![\d,.])", r"\1 , \2 , \3"),  # 75,125,250
+    (
+        r"\b(ext(?:n|ension)?s?\b.* )([1-9]|1\d)-([1-9]|1\d)-([1-9]|1\d)(?= ?(?:in\b|inch\b|\"|$|,))",
+        r"\1\2 in , \3 in , \4 in ",  # ext set 3/8 3-6-10
+    ),
+    # Words about the use that are no measure and no end of the thing.
+    (
+        r"\b(?:plus|then|and|by) (?:(?:an?|another|a further) )?(?:quarter|half|third|eighth|[1-3]/[48])"
+        r"(?:[- ]of a)?[- ]turn\b",
+        " ",
+    ),
+    (r"(\btorque\b.*)\bleft (?:and|n|/|\+) right(?:[- ]hand(?:ed)?)?\b", r"\1"),
+    (r"\blong[- ]reach (?=(?:comb\w*|open|ring|box|flat)\b.*(?:spanner|wrench|spnr))", "long "),
+    (r"\b(comb\w*|open|ring|box)\b(.*(?:spanner|wrench|spnr)\b.*)\blong[- ]reach\b", r"\1\2long"),
+    (
+        r"\b((?:wrench|spanner|crow ?foot|open end(?:ed)?|ring|comb\w*|key)\b.*\bset\b(?!.*(?:skt|socket)).*)\bimp$",
+        r"\1imperial",
+    ),
     (r"^(\d+(?:\.\d+)?) ?(t|tons?|tonnes?) stands?\b", r"\1 \2 axle stands"),
     (
         r"\b(\d+) mm or (?:longer|more|larger)\b(?=.*caliper)|(?<=caliper, )(\d+) mm or (?:longer|more|larger)\b",

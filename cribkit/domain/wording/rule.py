@@ -97,10 +97,8 @@ def _judge_one(need: Meaning, item: Meaning) -> Judgement:
         if name == "pitch_class" and has[name] == "fine":
             doubts.append("fine pitch, and the need states none")
         loss += 0.5
-        hexagon = name == "drive_in" and "hex_end" in asked  # the hexagon that a drill takes
-        doubts += (
-            [f"{kin().called(name)} {has[name]} was not asked for"] if rule.unasked == "review" and not hexagon else []
-        )
+        if rule.unasked == "review" and not _left_open(name, has[name], need):
+            doubts.append(f"{kin().called(name)} {has[name]} was not asked for")
     verdict = _traits(need, item)
     if verdict is None:
         return NONE
@@ -113,6 +111,14 @@ def _judge_one(need: Meaning, item: Meaning) -> Judgement:
         return NONE
     doubts += strange
     return _verdict(need, item, doubts, loss)
+
+
+def _left_open(name: str, value: str, need: Meaning) -> bool:
+    """Whether what only the item says is left open by every need of this kind."""
+    if need.family == "torque-multiplier":
+        return name in ("drive_in", "drive_out")
+    hexagon = name == "drive_in" and "hex_end" in dict(need.attributes)  # the hexagon that a drill takes
+    return hexagon or (need.family, name, value) == ("wrench-set", "set_of", "combination")  # the usual set
 
 
 # Sockets for square heads: never meant where nothing is said.
@@ -204,6 +210,9 @@ def _attribute(name: str, value: str, has: str | None, need: Meaning, item: Mean
     if name == "length_class" and has is None and item.family == "breaker-bar" and "dims" in dict(item.attributes):
         stated = dict(item.attributes)["dims"].partition("; ")[0]
         return [f"{stated} may be long enough"] if value == "long" and mm_of(stated) >= LONG_BAR else None
+    if (name, value) == ("length_class", "stubby") and has is None and "length" in dict(item.attributes):
+        short = mm_of(dict(item.attributes)["length"].partition("; ")[0]) <= SHORT_BLADE
+        return ["short enough for a stubby one, but it does not say so"] if short else None
     if has is None:
         has = rule.default or None
     if has is None and (name, value) == ("shank", USUAL_SHANK):
@@ -276,6 +285,8 @@ def _other_system(measure: str, system: str | None) -> bool:
 
 # From this length on a breaker bar may pass as a long one, mm. Common practice, no source.
 LONG_BAR = 450
+# A blade of no more may be a stubby one, mm. Common practice, no source.
+SHORT_BLADE = 45
 # No stubby blade is longer, mm. Common practice, no source.
 LONGEST_STUBBY = 60
 

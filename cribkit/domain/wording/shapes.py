@@ -7,12 +7,12 @@ from collections.abc import Callable
 from itertools import pairwise
 
 from cribkit.domain.wording.accessory import accessory
+from cribkit.domain.wording.adapters import adapter, multiplier
 from cribkit.domain.wording.figures import any_numbers
 from cribkit.domain.wording.fluids import LOCK_COLOURS, chem, lock, oil, oil_specs, packing
 from cribkit.domain.wording.handtools import (
     PROFILES,
     TIPPED,
-    adapter,
     bit,
     bit_set,
     bit_socket,
@@ -20,7 +20,7 @@ from cribkit.domain.wording.handtools import (
     extension,
     holder,
     lobe_wrench,
-    multiplier,
+    plug_key,
     profile,
     screwdriver,
     set_profiles,
@@ -67,7 +67,7 @@ def apply(reading: Reading, shape: str) -> None:
     if shape == "thread-part" and (found := _ENGINE.search(reading.text.lower())):
         reading.attributes["engine"] = found[1]
         reading.spend(found[1])
-    SHAPES.get(shape, any_numbers)(reading)
+    (plug_key if reading.family == "drain-plug-key" else SHAPES.get(shape, any_numbers))(reading)
 
 
 # The size of the engine that a part is for: 2.0 diesel.
@@ -180,6 +180,7 @@ MECHANISMS = {
     "electronic": "digital",
     "fixed": "preset",
     "preset": "preset",
+    "slipper": "slipper",
 }
 
 

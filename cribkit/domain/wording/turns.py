@@ -19,11 +19,14 @@ class Turn(NamedTuple):
     to: str
     when: Callable[[Reading], bool]
     uses: tuple[str, ...] = ()
+    frees: tuple[str, ...] = ()  # words of the old name that say something of the new thing
 
 
-def turn(families: str, to: str, when: Callable[[Reading], bool], uses: tuple[str, ...] = ()) -> Turn:
+def turn(
+    families: str, to: str, when: Callable[[Reading], bool], uses: tuple[str, ...] = (), frees: tuple[str, ...] = ()
+) -> Turn:
     """The same with the families in one text; "" stands for a reading without one."""
-    return Turn(frozenset(families.split() or [""]), to, when, uses)
+    return Turn(frozenset(families.split() or [""]), to, when, uses, frees)
 
 
 def settle(reading: Reading) -> None:
@@ -41,6 +44,7 @@ def _follow(reading: Reading, one: Turn) -> bool:
     if applies:
         reading.family = one.to
         reading.use(*one.uses)
+        reading.name -= set(one.frees)
     return applies
 
 
@@ -122,6 +126,30 @@ def _dial_with_base(reading: Reading) -> bool:
     return ranged or _WITH_BASE(reading)
 
 
+def _scale(reading: Reading) -> bool:
+    """Whether a range of torques stands there."""
+    return any(token.kind == "torque" and len(token.values) == 2 for token in reading.tokens)
+
+
+def _hex_driver(reading: Reading) -> bool:
+    """Whether a driver for hexagons is named, and no key."""
+    named = any(said.text in ("hex driver", "hexagon driver") and not said.aside for said in reading.words)
+    return named and not reading.has_said("key", "wrenchkey", "wrench", "tbar", "l")
+
+
+def _joint_alone(reading: Reading) -> bool:
+    """ "swivel 3/8 dr": a square, and a word that only joints go by without a noun."""
+    words = {said.word for said in reading.words} - {"drive", "square", "impact", "x", "to", "springloaded", "a", "the"}
+    return _driven(reading) and words in ({"swivel"}, {"universal"}, {"knuckle"}) and not reading.numbers()
+
+
+_SOCKET_DRIVER = _written(r"\bsocket driver\b")
+
+
+# Words for joints and swivels.
+_SWIVELS = ("swivel", "ujoint", "flexible", "universal", "wobble")
+
+
 # What has a gasket of its own: paper is then what that is of.
 _GASKETED = (
     "waterpump",
@@ -182,6 +210,18 @@ TURNS = (
     ),
     turn("cap-screw", "bolt", _inch_hex),
     turn("bit key", "bit-socket", _driven),
+    turn("swivel-socket", "lobe-socket", _outside, frees=_SWIVELS),
+    turn("swivel-socket", "bit-socket", lambda r: bool(_tip(r)), frees=_SWIVELS),
+    turn("ring-wrench", "box-spanner", _said("tbar"), ("tbar",)),  # a tube, turned by its bar
+    turn("key", "screwdriver", _hex_driver),
+    turn(  # a nut driver to some
+        "bit-socket",
+        "nut-driver",
+        lambda r: _SOCKET_DRIVER(r) and not _driven(r) and not _tip(r) and not r.has_said("bit"),
+    ),
+    turn("pry-bar", "ratchet", lambda r: r.has_said("ratcheting", "ratchet") and _tokens("teeth")(r), ("lever",)),
+    turn("", "universal-joint", _joint_alone, ("swivel", "universal", "knuckle")),
+    turn("", "torque-wrench", lambda r: _scale(r) and r.has("click", "dial", "beam", "deflecting")),
 )
 
 

@@ -1,0 +1,190 @@
+"""Drives, adapters, bits and spanners as people write them: what was once read as another thing or not at all.
+
+Each kind of pair that must meet has a look-alike beside it that must not. The verdicts are common practice, no source.
+"""
+
+import pytest
+
+from cribkit.domain.wording import read
+from tests.wording.pairs import over, verdict_on
+
+# The ends of an adapter: a word after the second size says how it is built, not what drives it.
+ADAPTERS = [
+    ("adapter 3/4 to 1/2, impact", "ADP 3/4F X 1/2M IMP", "match"),
+    ("adapter 3/4 to 1/2, impact", "ADP 1/2F X 3/4M IMP", "none"),
+    ("reducer 1 to 3/4, impact", "impact adapter 1 in f x 3/4 m pin hole", "match"),
+    ("reducer 1 to 3/4, impact", "impact adapter 3/4 in f x 1 m", "none"),
+    ("adapter 3/4 to 1/2 for impact gun", "ADP 3/4F X 1/2M", "match"),
+    ("adapter 3/4 to 1/2 for impact gun", "ADP 1/2F X 3/4M", "none"),
+    ("adapter for 3/8 sockets on a 1/2 impact", "ADP 1/2F X 3/8M IMP", "match"),
+    ("adapter for 3/8 sockets on a 1/2 impact", "ADP 3/8F X 1/2M IMP", "none"),
+    ("adapter 3/8 to 1/2", "ADAPTER, 3/8 X 1/2, SOCKET WRENCH", "match"),
+    ("adapter 1/2 to 3/8", "ADAPTER, 3/8 X 1/2, SOCKET WRENCH", "none"),
+]
+
+# What holds a spark plug, as an adjective or after "with".
+PLUG_SOCKETS = [
+    ("16 mm spark plug socket with magnet", "magnetic spark plug socket 16 mm", "match"),
+    ("magnetic spark plug socket 16 mm", "spark plug socket 16 mm with magnet", "match"),
+    ("16 mm spark plug socket with magnet", "S/PLUG SKT 3/8DR 16MM MAG", "match"),
+    ("16 mm spark plug socket with magnet", "spark plug socket 16 mm, rubber insert", "none"),
+    ("spark plug socket 16 mm, rubber insert", "spark plug socket 16 mm with magnet", "none"),
+    ("16 mm spark plug socket with magnet", "spark plug socket 16 mm", "review"),
+    ("16 mm spark plug socket with magnet", "spark plug socket 18 mm with magnet", "none"),
+]
+
+# What a socket is put on, how it is held and how it is finished make no other thing of it.
+SOCKETS = [
+    ("10 mm socket on a 3/8 flexible extension", "socket 10mm 3/8", "match"),
+    ("10 mm socket on a 3/8 flexible extension", "flexible socket 10mm 3/8", "review"),
+    ("10 mm deep socket, 3/8 drive", "skt 10 3/8 dp 6p", "match"),
+    ("3/8 deep socket", "skt 10 3/8 dp 6p", "none"),
+    ("41 mm deep impact socket, 1 in drive", "SOCKET, IMPACT, 1 IN SQ DR, 41 MM, DEEP, PIN AND RING TYPE", "match"),
+    ("clutch pin socket 41 mm", "SOCKET, IMPACT, 1 IN SQ DR, 41 MM, DEEP, PIN AND RING TYPE", "none"),
+    ("17 mm deep socket 3/8", '3/8" SD 17mm deep socket mirror polish', "match"),
+    ("inspection mirror", '3/8" SD 17mm deep socket mirror polish', "none"),
+    ("30 mm impact socket 3/4 drive", "machine socket 30mm 3/4 dr", "match"),
+    ("30 mm socket 3/4 drive", "machine screw socket head M8 x 30", "none"),
+    ("15 mm mid depth socket 3/8", "mid length socket 15mm 3/8", "match"),
+    ("15 mm deep socket 3/8", "mid length socket 15mm 3/8", "none"),
+    ("10 mm deep socket 3/8", "10mm DW SKT 3/8", "match"),
+    ("E12 swivel socket", "swivel e torx E12 3/8dr", "match"),
+    ("E12 swivel socket", "E12 socket 3/8dr", "none"),
+    ("E12 swivel socket", "swivel socket 12mm 3/8dr", "none"),
+    ("E14 socket 1/2 drive", "E TORX 14 1/2 DR", "match"),
+    ("E14 socket 1/2 drive", "E TORX 16 1/2 DR", "none"),
+    ("8 mm bit socket", "socket driver 8 mm soft grip", "none"),
+    ("8 mm nut driver", "socket driver 8 mm", "match"),
+    ("oil filter socket 74 mm", "oil filter wrench end cap 74/76mm 15 flutes", "match"),
+    ("oil filter socket 75 mm", "oil filter wrench end cap 74/76mm 15 flutes", "none"),
+]
+
+# Ratchets, joints, extensions and keys for plugs.
+DRIVES = [
+    ("flex head ratchet 3/8", "RATCHET 3/8DR F/HD", "match"),
+    ("flex head ratchet 3/8", "RATCHET 3/8DR HD", "none"),
+    ("quick release ratchet 1/2", 'RATCHET 1/2" PUSH BUTTON', "match"),
+    ("button head screw 1/2", 'RATCHET 1/2" PUSH BUTTON', "none"),
+    ("1/2 ratchet", "ratchet lever type 1/2 72 teeth sealed head", "match"),
+    ("pry bar", "ratchet lever type 1/2 72 teeth sealed head", "none"),
+    ("universal joint 3/8", "swivel 3/8 dr", "match"),
+    ("universal joint 3/8", "swivel 1/2 dr", "none"),
+    ("impact universal joint 3/8", "impact universal joint 3/8 dr pinned", "match"),
+    ("extension 1/2, 125 mm", "ratchet extension set 1/2 dr 75,125,250", "match"),
+    ("extension 1/2, 100 mm", "ratchet extension set 1/2 dr 75,125,250", "none"),
+    ("6 in extension 3/8", "ext set 3pc 3/8 3-6-10", "match"),
+    ("8 in extension 3/8", "ext set 3pc 3/8 3-6-10", "none"),
+    ("12 in extension 3/8", "12IN X 3/8IN EXT BAR", "match"),
+    ("12 in extension 1/2", "12IN X 3/8IN EXT BAR", "none"),
+    ("10 mm square drain plug key", "DRAIN PLUG KEY 8/10 SQ", "match"),
+    ("12 mm square drain plug key", "DRAIN PLUG KEY 8/10 SQ", "none"),
+    ("10 mm square drain plug key", "drain plug key 3/8 square", "review"),
+    ("torque multiplier 5:1", "torque mult. 1/2 in 3/4 out 5 to 1", "match"),
+    ("torque multiplier 5:1, 1/2 in 3/4 out", "torque mult. 3/4 in 1 out 5 to 1", "none"),
+]
+
+# Bits, their shanks and holders.
+BITS = [
+    ("H12 bit with 14 mm shank", "bit hex 12mm 14mm shank impact", "match"),
+    ("H14 bit", "bit hex 12mm 14mm shank impact", "none"),
+    ("H5 bit 10 mm shank, 75 mm", "bit H5 10mm shank x 75", "match"),
+    ("bit holder 3/8 drive for 10 mm bits", "3/8 dr bit holder 10mm", "match"),
+    ("5/16 bit holder 3/8 drive", "3/8 dr bit holder 10mm", "none"),
+    ("slotted bit 6.5 mm", "SL 1.2X6.5 BIT", "match"),
+    ("slotted bit 1.2 mm", "SL 1.2X6.5 BIT", "none"),
+    ("slotted bit 6.5 mm", "FLT BIT 6.5MM 1/4HEX", "match"),
+    ("hex bit 6.5 mm", "FLT BIT 6.5MM 1/4HEX", "none"),
+    ("T30 tamper bit", "TT30 bit", "match"),
+    ("T30 tamper bit", "T30 bit", "none"),
+    ("PZ2 bit", "double ended bit PH2/PZ2 65mm", "match"),
+    ("PZ1 bit", "double ended bit PH2/PZ2 65mm", "none"),
+    ("robertson 2 bit", "robertson bit #2 square 1/4x50", "match"),
+]
+
+# Keys and drivers for hexagons, blades and their lengths.
+DRIVERS = [
+    ("6 mm ball-end Allen key", "L KEY BALL 6MM", "match"),
+    ("6 mm ball-end Allen key", "L KEY 6MM", "none"),
+    ("6 mm T-handle ball-end hex key", "T HANDLE HEX 6MM 9IN BALL", "match"),
+    ("T45 key", "TORX ALLEN KEY T45", "match"),
+    ("4 mm hex key", "hex driver 4 mm soft grip", "none"),
+    ("4 mm hex screwdriver", "hex driver 4 mm", "match"),
+    ("PH2 screwdriver 100 mm", "SDRVR PH2 100", "match"),
+    ("PH2 screwdriver 150 mm", "SDRVR PH2 100", "none"),
+    ("slotted screwdriver 3.5 mm", "TERMINAL SDRVR 3.5X75", "match"),
+    ("slotted screwdriver 5.5 x 100", "SDRVR 5.5X100", "review"),
+    ("slotted screwdriver 8 x 150", "SDRVR 5.5X100", "none"),
+    ("short flat screwdriver", "stubby flat 6.5x38", "match"),
+    ("stubby Phillips 2", "SCDR PH2X38", "review"),
+    ("stubby Phillips 2", "SCDR PH2X100", "none"),
+    ("Phillips 2 screwdriver", "SCREWDRIVER, CROSS TIP, NO. 2 PHILLIPS, PLASTIC HANDLE, 4 IN BLADE", "match"),
+    ("plastic scraper", "SCREWDRIVER, CROSS TIP, NO. 2 PHILLIPS, PLASTIC HANDLE, 4 IN BLADE", "none"),
+    ("pozi screwdriver set", "SCDR SET 8PC PH/PZ/FLAT", "match"),
+]
+
+# Spanners and torque wrenches.
+SPANNERS = [
+    ("box spanner 16 mm with tommy bar", "ring spanner 16 x 17", "none"),
+    ("box spanner 16 mm with tommy bar", "box spanner tube 16 mm", "match"),
+    ("12 mm ratchet spanner", "4 in 1 ratchet spanner 8x10 12x13", "match"),
+    ("11 mm ratchet spanner", "4 in 1 ratchet spanner 8x10 12x13", "none"),
+    ("10 mm flare nut spanner", "BRAKE LINE SPANNER 8 X 10 C/V", "match"),
+    ("9 mm flare nut spanner", "flare-nut wrench 5 sided 9x11", "match"),
+    ("5 mm flare nut spanner", "flare-nut wrench 5 sided 9x11", "none"),
+    ("8 mm combination spanner", "combination spanner 8 mm, 95 mm o/a", "match"),
+    ("aluminium combination spanner 27 mm", "SPANNER COMB 27MM DROP FORGED ALLOY STEEL I-BEAM", "review"),
+    ("17 mm combination spanner, long", "long reach combination spanner 17mm", "match"),
+    ("spanner set 8-19", "WRENCH SET COMB 8-19 12PC", "match"),
+    ("spanner set 8-19", "WRENCH SET FLARE NUT 8-19 12PC", "review"),
+    ("ring spanner set", "set of ring spanners 6-32", "match"),
+    ("ring spanner set", "set of open end spanners 6-32", "none"),
+    ("imperial crowfoot set 3/8", "CROW FOOT WRENCH SET 8PC 3/8DR IMP", "match"),
+    ("torque wrench 50 Nm", "torque wrench, 3/8 in sq drive, max 100 Nm", "review"),
+    ("torque wrench 150 Nm", "torque wrench, 3/8 in sq drive, max 100 Nm", "none"),
+    ("torque wrench 100 Nm", "torque wrench left & right hand 60-330 Nm 3/4 ratchet", "review"),
+    ("torque wrench", "T-spanner 13 mm", "none"),
+    ("4 mm open ended spanner", "2BA x 4BA open ended spanner", "none"),
+    ("4BA open ended spanner", "2BA x 4BA open ended spanner", "review"),
+    ("2BA socket", "SOCKET 2BA 1/4DR", "match"),
+    ("2BA socket", "SOCKET 4BA 1/4DR", "review"),
+    ("slipper torque wrench 10 Nm", "click torque wrench 5-25 Nm", "none"),
+    ("slipper torque wrench 10 Nm", "slipping torque wrench 5-25 Nm", "match"),
+]
+
+# Steps of a procedure: the tool is what is asked for, what comes before, after and meanwhile is not.
+STEPS = [
+    ("Hold a 6 mm Allen key in the stud end while undoing the nut with a 17 mm spanner", "hex key 6 mm", "match"),
+    ("Hold a 6 mm Allen key in the stud end while undoing the nut with a 17 mm spanner", "hex key 17 mm", "none"),
+    ("Crack off the drive shaft nut with a 36 mm socket and a long breaker bar", "socket 36 mm 3/4 dr", "match"),
+    ("Crack off the drive shaft nut with a 36 mm socket and a long breaker bar", "socket 32 mm 3/4 dr", "none"),
+    ("Before removing the battery, undo the clamp with a 13 mm spanner.", "spanner 13 mm", "match"),
+    ("Before removing the battery, undo the clamp with a 13 mm spanner.", "battery terminal puller", "none"),
+    (
+        "Back off the adjuster locknut (13 mm open-ended spanner), then set the clearance.",
+        "open end spanner 13 mm",
+        "match",
+    ),
+    ("Back off the adjuster locknut (13 mm open-ended spanner), then set the clearance.", "lock nut M13", "none"),
+    ("Undo the nut with a 36 mm spanner; the thread may be left-hand.", "spanner 36 mm", "match"),
+    ("After slackening with a 13 mm spanner, remove the bolt", "spanner 14 mm", "none"),
+    ("Run the nuts down with an 8 mm nut driver, finger tight plus a quarter turn.", "nut driver 8 mm", "review"),
+]
+
+
+@over([*ADAPTERS, *PLUG_SOCKETS, *SOCKETS, *DRIVES, *BITS, *DRIVERS, *SPANNERS, *STEPS])
+def test_a_pair(need: str, item: str, verdict: str) -> None:
+    assert verdict_on(need, item, "tool") == verdict
+
+
+FAMILIES = {
+    "Use a locking extension so the socket does not drop into the bell housing": "extension",
+    "Using a 10 mm ring spanner, crack open the bleed nipple and let the fluid run clear.": "ring-wrench",
+    "Reach behind the manifold with a half-moon spanner, 13 mm, and ease the nuts off evenly.": "half-moon-wrench",
+    "right-angle screwdriver": "offset-screwdriver",
+    "inch pound click type 30-200 in/lbs 1/4": "torque-wrench",
+}
+
+
+@pytest.mark.parametrize(("text", "family"), FAMILIES.items(), ids=list(FAMILIES))
+def test_a_family(text: str, family: str) -> None:
+    assert read(text).family == family
