@@ -69,6 +69,10 @@ _HARMED = (
 
 # Units and words stuck together, and other ways to write one thing.
 STUCK = [
+    (  # 6LB is a weight (a hammer), but six-lobe beside what has such a tip: 6LB SKT E10, SDRV 6LB T15
+        r"^(?=.*(?:\b(?:[te]\d{1,2}h?|bits?|skts?|sckts?|sockets?|keys?|sdrvs?|screwdrivers?)\b))(.*?)\b6[- ]?lb\b",
+        r"\1sixlobe",
+    ),
     (r"^(\d+(?:\.\d+)?) ?(t|tons?|tonnes?) stands?\b", r"\1 \2 axle stands"),
     (
         r"\b(\d+) mm or (?:longer|more|larger)\b(?=.*caliper)|(?<=caliper, )(\d+) mm or (?:longer|more|larger)\b",
@@ -413,7 +417,8 @@ STUCK = [
     (r"\b\d ?mil (?=.*glove|.*\bglv)|(?<=nitrile) ?\d ?mil\b|\b\d ?mil\b(?=.*nitrile)", " "),
     (r"\bninety (?=duro|shore)", "90 "),
     (r"\bseventy (?=duro|shore)", "70 "),
-    (r"\b(hi|high|lo|low|oil|fuel|hyd|hydraulic|tyre|tire|system|sys) press\b", r"\1 pressure"),
+    (r"\b(hi|high|lo|low|oil|fuel|tyre|tire|system|sys) press\b", r"\1 pressure"),
+    (r"\b(hyd|hydraulic) press\b(?=,? (?:ga|gge|gauge|test|tester|tstr|hose|switch|sensor|kit)\b)", r"\1 pressure"),
     (r"\bpress(?= (?:ga|gauge|gage|tester|test|tstr)\b)", "pressure"),
     (r"\bdash (?=\d|four\b|six\b|eight\b|ten\b|twelve\b|sixteen\b)", "-"),
     (r"(?<=[a-z])\.(?=\d)", " "),  # SKT.10MM
