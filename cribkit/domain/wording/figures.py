@@ -168,7 +168,7 @@ def _wire_gauge(reading: Reading) -> None:
 
 
 # Told by the smallest and the largest thread that they serve.
-_SPANS_THREADS = frozenset({"rivet-nut-tool", "thread-file", "thread-gauge"})
+_SPANS_THREADS = frozenset({"rivet-nut-tool", "thread-file", "thread-gauge", "tap-wrench", "die-stock"})
 
 
 def any_numbers(reading: Reading) -> None:

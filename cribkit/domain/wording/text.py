@@ -172,7 +172,8 @@ def _pair(found: re.Match[str]) -> str:
 # (13 1/2 dr), and a bare space may stand between how many there are and the size.
 _MIXED = re.compile(
     r"(?<![\w./#-])(?<!\bno )(?<!\bx )([5-9]|[1-5]\d|60)(-| (?=\d{1,2}/\d{1,2}-? ?(?:in\b|inch|\"|'')))"
-    r"(\d{1,2})/(2|4|8|16|32|64)(?![\d/.]|-\d| ?-?(?:unc|unf|npt|bsp))(?=( ?-?(?:in\b|inch|\"|''|lbs?\b|oz\b|kg\b|tons?\b))?)"
+    r"(\d{1,2})/(2|4|8|16|32|64)(?![\d/.]|-\d| ?-?(?:unc|unf|npt|bsp))"
+    r"(?=( ?-?(?:in\b|inch|\"|''|lbs?\b|oz\b|kg\b|tons?\b))?)"
 )
 _SQUARED = re.compile(
     r"\b(?:dr|drv|drive|sq|square|skts?|sckts?|sockets?|ratchets?|extensions?|ext|adapt\w*|bits?|hex|hx|allen|bolts?|screws?|"

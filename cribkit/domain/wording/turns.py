@@ -182,6 +182,14 @@ TURNS = (
     ),
     turn("cap-screw", "bolt", _inch_hex),
     turn("bit key", "bit-socket", _driven),
+    turn(  # the blade is not the saw
+        "power-saw reciprocating-saw jigsaw circular-saw bandsaw body-saw",
+        "",
+        lambda r: any(said.word == "blade" for said in r.beside()),
+    ),
+    turn("ultrasonic-cleaner", "", _written(r"\b(?:fluid|solution|detergent|concentrate)\b")),
+    turn("air-lubricator", "", _has("oil")),
+    turn("belt-sander", "", _has("abrasive")),
 )
 
 
