@@ -12,7 +12,7 @@ if TYPE_CHECKING:
 NOMINAL = 0.04
 NOMINAL_NAMES = frozenset({"length", "dims", "weight", "grip"})
 # Attributes of which the item may have more than the need asks.
-MORE_IS_FINE = frozenset({"place", "spec", "adapters", "crimps", "jaw_at", "reads"})
+MORE_IS_FINE = frozenset({"place", "spec", "adapters", "crimps", "jaw_at", "reads", "stamps", "jaws"})
 
 
 def mm_of(text: str) -> Fraction:
@@ -37,7 +37,7 @@ def same(name: str, asked: str, has: str, nominal_from: float = 0.0) -> list[str
         return [] if set(asked.split(" x ")) <= set(has.split(" x ")) else None
     if name in ("set_of", "wick_strength"):
         return [] if set(asked.split()) <= set(has.split()) else None
-    if name == "side" and has == "both":
+    if name in ("side", "system") and has == "both":
         return []
     if name == "rating":
         from cribkit.domain.wording.ratings import rated  # few items have one: start-up counts

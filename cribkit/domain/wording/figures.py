@@ -168,7 +168,7 @@ def _wire_gauge(reading: Reading) -> None:
 
 
 # Told by the smallest and the largest thread that they serve.
-_SPANS_THREADS = frozenset({"rivet-nut-tool", "thread-file", "thread-gauge"})
+_SPANS_THREADS = frozenset({"rivet-nut-tool", "thread-file", "thread-gauge", "tap-wrench", "die-stock"})
 
 
 def any_numbers(reading: Reading) -> None:
@@ -206,7 +206,7 @@ def any_numbers(reading: Reading) -> None:
     for token in reading.tokens:
         if token.kind == "count" and token.text.rstrip(".").endswith("tpi"):
             reading.set("tpi", token.values[0])
-    lifting = family is not None and family.shape == "jack"
+    lifting = family is not None and (family.shape in ("jack", "puller") or reading.has("hydraulic"))
     for token in [one for one in reading.tokens if not one.used]:
         if token.kind == "ton" or (token.kind == "teeth" and lifting):
             token.used = True

@@ -50,7 +50,7 @@ _CUT_FROM = re.compile(
 )
 _AND_FIT = re.compile(
     rf"^(?:clean|wipe|dry|degrease|scrape|clear|inspect|check|remove|discard|lift off|take off|bin|throw away) "
-    rf"[^;:\d]*?,?(?: and| then)+ (?:then )?(?:fit|install|use|put on|apply|renew|replace(?: it)? with) "
+    rf"[^;:\d]*?,?(?: and| then)+ (?:then )?(?:fit|install|use|put on|apply|renew|screw in|replace(?: it)? with) "
     rf"{_ARTICLE}(?P<thing>.+)$",
     re.I,
 )
@@ -175,6 +175,8 @@ def verb(text: str) -> str:
         return f"{first} {follows} {third}"  # fill and bleed
     if word == "lower" and follows == "valve":
         return ""  # the lower valve cover
+    if follows in ("up", "down", "off", "out") and rest.split(" ")[1:2] and rest.split(" ")[1] in _words("articles"):
+        return f"{first} {follows}"  # line up the holes
     told = word in _words("verbs") or (
         word in _words("perhaps") and (follows in _words("objects") or (word in _words("led") and _led(rest)))
     )
@@ -195,6 +197,10 @@ def _led(rest: str) -> bool:
 _LUBRICATED = re.compile(r"\b(?:lubricated|coated|smeared|wetted|filled|moistened|greased|oiled|soaked)$", re.I)
 
 
+_AIR_GUN = re.compile(r"\bair gun\b", re.I)
+_BIT = re.compile(r"(?<!drill )\bbit\b", re.I)  # what a hole is drilled with
+
+
 def _with(text: str, begins: str) -> str:
     """What stands after "with" or "using"; what is done follows it."""
     for word in ("using", "with", "by means of"):
@@ -203,6 +209,10 @@ def _with(text: str, begins: str) -> str:
             thing = _DAB.sub("", thing)
             if found := _TOGETHER.match(thing):
                 return f"{found['one']} or {found['other']}"
+            if begins.lower().startswith("drill"):
+                thing = _BIT.sub("drill bit", thing, count=1)
+            if begins.lower().startswith("blow"):
+                thing = _AIR_GUN.sub("blow gun", thing)
             return _turned(_then(re.sub(rf"^{_ARTICLE}", "", thing, flags=re.I)), done[len(begins) :])
     return ""
 
@@ -211,7 +221,8 @@ def _with(text: str, begins: str) -> str:
 _NEXT = re.compile(
     r",? (?:and "
     r"(?=(?:look|check|wait|watch|take|pump|undo|release|lower|raise|turn|wipe|leave|see|then|hold|let|keep|turn|pull|push|lift|tap|do|remove|fit|clean|"
-    r"lay|ease|put|note|keep|set aside)\b)"
+    r"lay|ease|put|note|keep|set|mop|read|throw|brush|blow|prove)\b)"
+    r"|then (?!.*\b(?:with|using)\b)|taking care "
     r"|(?:before|until|while|as|once|when) (?=(?:you|it|the|they|[a-z]+ing|assembly)\b))(.*)$",
     re.I,
 )
@@ -260,7 +271,10 @@ def _known(done: str) -> str:
     return " ".join(kept)
 
 
+_PLACES = re.compile(r"\bat (?:two|three|four|six|eight|several|\d+) (?:points|places|positions)\b", re.I)
+
+
 def _turned(thing: str, done: str) -> str:
-    done = _MANY.sub("", done.strip(" ,"))
+    done = _MANY.sub("", _PLACES.sub("", done.strip(" ,")))
     done = _known(_OF_BOLTS.sub("", done) if _SIZED.search(thing) else done)
     return f"{thing}; on {done}" if done else thing

@@ -151,6 +151,31 @@ STUCK = [
         r"\b((?:wrench|spanner|crow ?foot|open end(?:ed)?|ring|comb\w*|key)\b.*\bset\b(?!.*(?:skt|socket)).*)\bimp$",
         r"\1imperial",
     ),
+    (r"\b(?:do not|don't|never) use (?:an? |the |any )?(fork|wedge|pickle fork)\b[^,;.)]*", r"not \1"),
+    (r"\b(batter(?:y|ies)|case|box) (?:incl(?:uded)?|inc|supplied)\b\.?$", r"with \1"),  # ..., battery incl
+    (r"\b2 ?/ ?3[- ]?(?:jaws?|legs?|arms?)\b", "2 jaw 3 jaw"),  # 2/3 jaw puller
+    (  # BSPT TAP 1/4
+        r"\b(nptf?|bsp[pt]?),? (taps?|dies?|plugs?|fittings?),? (1/8|1/4|3/8|1/2|3/4|1)\b(?![/.\d-]| ?(?:npt|bsp|x))",
+        r"\2 \3 \1",
+    ),
+    (r"(saws?\b.*?),? (?:x ?)?(14|18|24|32) ?t\b", r"\1, \2 tpi"),  # hacksaw blade 300 x 32T
+    (r"\b(?:number|wire gauge) drills?(?: bit)?,? (\d{1,2})\b(?! ?mm|[./])", r"drill bit no \1"),
+    (r"\b(?:\d/\d+|\d+ ?mm)?(?:\"| ?in\b)? ?reduced shank\b", " "),  # of a drill
+    (r"\bslack adj\b", "slack adjuster"),
+    (r"\b(flash ?light|torch)\b(.*)\bangled?[- ]head\b", r"\1\2angled"),
+    (  # a caliper, 150/6"
+        r"\b(?:(100) ?/ ?4|(150) ?/ ?6|(200) ?/ ?8|(250) ?/ ?10|(300) ?/ ?12)(?:\"|''| ?in\b)",
+        r"\1\2\3\4\5 mm",
+    ),
+    (r"\b(?:right|rt)[- ]angled?\b(?=.*\b(?:pick|hook|nose|pliers?|plr)\b)", "90 deg"),
+    (r"(?<=[\d\"] )stk\b|(?<=in )stk\b|(?<=in\. )stk\b", "stock"),  # a punch of 1/4 in stock
+    (r"\b(pliers?,?) (?:for )?housings?\b", r"\1 internal"),  # circlips in a housing
+    (r"\bpen (?:lite|light|torch)\b", "penlight"),
+    (r"^(?=.*\b(?:voltage|volt)\b)(.*?)\b(?:two|2)[- ]?poles?\b", r"\1pole"),  # of a voltage tester
+    (  # 6LB is a weight (a hammer), but six-lobe beside what has such a tip: 6LB SKT E10, SDRV 6LB T15
+        r"^(?=.*(?:\b(?:[te]\d{1,2}h?|bits?|skts?|sckts?|sockets?|keys?|sdrvs?|screwdrivers?)\b))(.*?)\b6[- ]?lb\b",
+        r"\1sixlobe",
+    ),
     (r"^(\d+(?:\.\d+)?) ?(t|tons?|tonnes?) stands?\b", r"\1 \2 axle stands"),
     (
         r"\b(\d+) mm or (?:longer|more|larger)\b(?=.*caliper)|(?<=caliper, )(\d+) mm or (?:longer|more|larger)\b",
@@ -495,7 +520,8 @@ STUCK = [
     (r"\b\d ?mil (?=.*glove|.*\bglv)|(?<=nitrile) ?\d ?mil\b|\b\d ?mil\b(?=.*nitrile)", " "),
     (r"\bninety (?=duro|shore)", "90 "),
     (r"\bseventy (?=duro|shore)", "70 "),
-    (r"\b(hi|high|lo|low|oil|fuel|hyd|hydraulic|tyre|tire|system|sys) press\b", r"\1 pressure"),
+    (r"\b(hi|high|lo|low|oil|fuel|tyre|tire|system|sys) press\b", r"\1 pressure"),
+    (r"\b(hyd|hydraulic) press\b(?=,? (?:ga|gge|gauge|test|tester|tstr|hose|switch|sensor|kit)\b)", r"\1 pressure"),
     (r"\bpress(?= (?:ga|gauge|gage|tester|test|tstr)\b)", "pressure"),
     (r"\bdash (?=\d|four\b|six\b|eight\b|ten\b|twelve\b|sixteen\b)", "-"),
     (r"(?<=[a-z])\.(?=\d)", " "),  # SKT.10MM

@@ -66,6 +66,29 @@ def choose_family(reading: Reading, kind: str) -> None:
         ):
             _best_name(reading, kind, main | reading.hints)
     turns.settle(reading)
+    if tool := _tool_for(reading):
+        reading.family, reading.name = "", frozenset()
+        if tool == "wrench":  # of which there are many by other names: a bleed nipple spanner
+            _best_name(reading, "tool", main, tools_only=True)
+            turns.settle(reading)
+
+
+# What a name of several nouns is when it ends in one of these: a thermostat tester is no thermostat.
+_TOOL_WORDS = frozenset(
+    {"tester", "extractor", "puller", "driver", "cutter", "wrench", "tool", "dipstick", "pliers", "gauge"}
+)
+
+
+def _tool_for(reading: Reading) -> str:
+    """The word for a tool that the first part of the text ends in, after the name of a part or a fluid, or ""."""
+    family = tables().families.get(reading.family)
+    if family is None or family.kind != "consumable":
+        return ""
+    stop = next((place for place, token in enumerate(reading.tokens) if token.kind == "stop"), len(reading.tokens))
+    before = {id(token) for token in reading.tokens[:stop]}
+    first = [said for said in reading.beside() if id(said.tokens[0]) in before and said.word != "set"]
+    last = first[-1] if len(first) > 1 else None
+    return last.word if last and last.word in _TOOL_WORDS and last.word not in reading.name else ""
 
 
 # What belongs to another part: a water pump gasket is a gasket, however its words stand.
@@ -76,7 +99,7 @@ _PARTS_OF = frozenset({"gasket", "seal", "oring", "grommet"})
 _DRIVEN_BY = frozenset({"hoseclamp", "worm", "earclamp", "boltclamp", "belt", "chain"})
 
 
-def _best_name(reading: Reading, kind: str, words: set[str]) -> None:
+def _best_name(reading: Reading, kind: str, words: set[str], tools_only: bool = False) -> None:
     known = tables()
     reading.family, reading.name = "", frozenset()
     said, head = reading.said(), reading.head()
@@ -88,7 +111,7 @@ def _best_name(reading: Reading, kind: str, words: set[str]) -> None:
         for name, family in known.names.get(word, ()):
             if name <= words:
                 told = known.families[family]
-                if squared and told.kind == "consumable":
+                if (squared or tools_only) and told.kind == "consumable":
                     continue  # only tools have a square
                 explained = len(words & (name | told.absorbs | {"kit"}))
                 fits = 1 if kind and told.kind == kind else 0

@@ -172,7 +172,7 @@ class Reading:
 
 
 # Attributes of which a thing may have several values at once.
-SEVERAL = frozenset({"crimps", "jaw_at", "reads"})
+SEVERAL = frozenset({"crimps", "jaw_at", "reads", "stamps", "jaws"})
 
 # Tokens that may stand unread without a doubt, and those that may not.
 QUIET = frozenset({"stop", "dash", "by", "slash", "sign", "word", "end"})

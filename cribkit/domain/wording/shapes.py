@@ -456,6 +456,9 @@ _DISPLAYS = {
 }
 
 
+_SYSTEMS = frozenset({"system inch", "system metric"})
+
+
 # A lower socket there is none: the word says where the bolt is.
 _UNSIDED = frozenset({"socket", "bit-socket", "lobe-socket", "wrench", "wrench2", "key", "bit", "extension"})
 _WHERE = frozenset({"front", "rear", "upper", "lower"})
@@ -472,7 +475,9 @@ def _own_sense(reading: Reading, shape: str) -> None:
     if shape == "wrench2" and " x " in reading.attributes.get("size", ""):
         reading.traits.discard("double-ended")  # two sizes say it
     if reading.family == "die":
-        reading.attributes.pop("bolt_length", None)  # its own width
+        across = reading.attributes.pop("bolt_length", "")  # its own width
+        if across and "od" in words:
+            reading.attributes["outer"] = across
         reading.use("od")
     if shape == "torque" and reading.attributes.get("mechanism") == "non-graduated":
         reading.doubts = [doubt for doubt in reading.doubts if doubt != "mechanism preset"]
@@ -499,13 +504,16 @@ def _own_sense(reading: Reading, shape: str) -> None:
     ):  # the thickness that it grips is no measure of its own
         own = [part for part in reading.attributes["dims"].split("; ") if " to " not in part]
         reading.attributes["dims"] = "; ".join(own)
-    if shape == "torque" and _set_to(reading):
+    if _set_to(reading) and not reading.family.endswith("-set"):
         reading.traits.discard("set")
     if shape == "clamp":
         reading.attributes.pop("side", None)
     if reading.family == "circlip-pliers" and ({"internal", "external"} <= words or "convertible" in words):
         reading.attributes["side"] = "both"
         reading.doubts = [doubt for doubt in reading.doubts if not doubt.startswith("side ")]
+    if reading.family == "feeler-gauge" and {"metric", "inch"} & words and _SYSTEMS.intersection(reading.doubts):
+        reading.attributes["system"] = "both"  # marked in both
+        reading.doubts = [doubt for doubt in reading.doubts if doubt not in _SYSTEMS]
     if shape in ("bolt", "nut"):
         reading.attributes.pop("length_class", None)
     if reading.family in ("drill-bit", "drill-set") and "hss" in words:

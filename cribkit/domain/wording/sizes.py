@@ -24,6 +24,8 @@ _MM_SQUARES = {Fraction(mm): inch for inch, many in SQUARES.items() for mm in ma
 
 # .032 is thousandths of an inch: a millimetre has a nought before its point. Common practice.
 _THOU = re.compile(r"\.\d{3,4}")
+# A decimal with a figure before its point is in mm where no unit stands: 0.25, 4.75.
+_DECIMAL = re.compile(r"\d+\.")
 
 
 @dataclass(frozen=True, slots=True)
@@ -77,6 +79,8 @@ class Group:
                 )
             if not unit and self.relation and number(token.values[0]) <= LARGEST_BARE_INCH:
                 unit = "in" if any("/" in other.values[0] for other in self.tokens) else ""
+            if not unit and _DECIMAL.match(token.values[0]):
+                unit = "in" if any(_THOU.fullmatch(other.values[0]) for other in self.tokens) else "mm"
             found.append(Length(number(token.values[0]), unit))
         return found
 

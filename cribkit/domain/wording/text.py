@@ -110,6 +110,7 @@ def tidy(text: str) -> str:
         plain = _PURPOSE.sub(" ", plain)
     plain = _HARDNESS.sub(r"\1 \2 shore ", _SPLIT_UNIT.sub(" ", _NOTES.sub(" ", plain)))
     if "/" in plain:
+        plain = _MIXED.sub(_mixed, plain) if not _SQUARED.search(plain) else plain
         plain = _PAIR.sub(_pair, plain)
     plain = _UNMARKED.sub(" ", plain)
     plain = _joined(in_digits(plain))
@@ -165,6 +166,27 @@ def _pair(found: re.Match[str]) -> str:
     if found[3] or ((under not in (2, 4, 8, 16, 32, 64) or top % 2 == 0) and top > 3):
         return f"{found[1]} x {found[2]}{found[3] or ''}"
     return found[0]
+
+
+# A mixed number from 5 up: 7-1/2, 6 5/8 in. Where a square or a hexagon may stand it is a size in mm beside the square
+# (13 1/2 dr), and a bare space may stand between how many there are and the size.
+_MIXED = re.compile(
+    r"(?<![\w./#-])(?<!\bno )(?<!\bx )([5-9]|[1-5]\d|60)(-| (?=\d{1,2}/\d{1,2}-? ?(?:in\b|inch|\"|'')))"
+    r"(\d{1,2})/(2|4|8|16|32|64)(?![\d/.]|-\d| ?-?(?:unc|unf|npt|bsp))"
+    r"(?=( ?-?(?:in\b|inch|\"|''|lbs?\b|oz\b|kg\b|tons?\b))?)"
+)
+_SQUARED = re.compile(
+    r"\b(?:dr|drv|drive|sq|square|skts?|sckts?|sockets?|ratchets?|extensions?|ext|adapt\w*|bits?|hex|hx|allen|bolts?|screws?|"
+    r"nuts?|studs?|spanners?|spnrs?|wrench(?:es)?|wr|dp|deep|pt|point)\b"
+)
+
+
+def _mixed(found: re.Match[str]) -> str:
+    """7-1/2 in as 7.5 in; no fraction of one or more."""
+    if int(found[3]) >= int(found[4]):
+        return found[0]
+    value = int(found[1]) + int(found[3]) / int(found[4])
+    return f"{value:g}{'' if found[5] else ' in'}" if found[5] or found[2] == "-" else found[0]
 
 
 _AND_PART = re.compile(r"\b([1-9]) and (?=\d{1,2}/\d{1,2}\b)")

@@ -222,6 +222,14 @@ TURNS = (
     turn("pry-bar", "ratchet", lambda r: r.has_said("ratcheting", "ratchet") and _tokens("teeth")(r), ("lever",)),
     turn("", "universal-joint", _joint_alone, ("swivel", "universal", "knuckle")),
     turn("", "torque-wrench", lambda r: _scale(r) and r.has("click", "dial", "beam", "deflecting")),
+    turn(  # the blade is not the saw
+        "power-saw reciprocating-saw jigsaw circular-saw bandsaw body-saw",
+        "",
+        lambda r: any(said.word == "blade" for said in r.beside()),
+    ),
+    turn("ultrasonic-cleaner", "", _written(r"\b(?:fluid|solution|detergent|concentrate)\b")),
+    turn("air-lubricator", "", _has("oil")),
+    turn("belt-sander", "", _has("abrasive")),
 )
 
 
