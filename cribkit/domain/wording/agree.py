@@ -31,7 +31,9 @@ def same(name: str, asked: str, has: str, nominal_from: float = 0.0) -> list[str
         return []
     if name == "size":
         return [] if set(asked.split(" x ")) <= set(has.split(" x ")) else None
-    if name == "thread" and " to " in has:
+    if name == "suits_threads" and " to " not in has:
+        return [f"it is for {has}"]
+    if name in ("thread", "suits_threads") and " to " in has:
         return _spanned(asked, has)
     if name in ("tip", "profile") and " x " in has:
         return [] if set(asked.split(" x ")) <= set(has.split(" x ")) else None

@@ -189,10 +189,19 @@ LOCK_COLOURS = {"blue": "medium", "red": "high", "purple": "low", "green": "wick
 
 
 def lock(reading: Reading) -> None:
-    """Strength of an anaerobic adhesive; by its usual colour where it is not said."""
+    """An anaerobic adhesive: the threads that it suits, and its pack."""
+    threads = [token for token in reading.tokens if token.kind == "thread" and not token.used]
+    if threads and not any("".join(token.values[1:]) for token in threads):
+        sizes = sorted((token.values[0] for token in threads), key=lambda size: float(size[1:]))
+        for token in threads:
+            token.used = True
+        least = sizes[0] if len(sizes) > 1 else _LEAST_THREAD if _UP_TO.search(reading.plain) else ""
+        reading.set("suits_threads", f"{least} to {sizes[-1]}" if least else sizes[0])
     packing(reading)
 
 
+_LEAST_THREAD = "M1"
+_UP_TO = re.compile(r"\bmax(?:imum)?\b|\b(?:up to|to) m\d")
 _FROST = re.compile(r"(?<![\d\w])-\s?(\d{2})\b")
 
 

@@ -78,7 +78,10 @@ STUCK = [
     (rf"\b(?:zero|nil|0%) (?={_HELD}\b)", "no "),  # zero chlorine
     (rf"\bfree (?:of|from) (?:any |all )?(?={_HELD}\b)", "no "),  # free of methylene chloride
     (r"\b(methylene chloride|perchloroethylene|moly|molybdenum|graphite|pumice|dye)[- ]free\b", r"no \1"),
-    (r"(?<=\d) no (?=(?:dye|uv dye|residue|acetone|acid|ammonia|chlorine|pumice)\b)", " without "),  # PAG 46 no dye: not so many
+    (
+        r"(?<=\d) no (?=(?:dye|uv dye|residue|acetone|acid|ammonia|chlorine|pumice)\b)",
+        " without ",
+    ),  # PAG 46 no dye: not so many
     (
         rf"\b(?:safe|ok|okay|kind|fine|compatible) (?:on|for|with|to) (?:any |all |bare )?({_HARMED}) "
         rf"?(?:and|&|/|,|\+) ?({_HARMED})\b",

@@ -412,9 +412,13 @@ _LABELLED = frozenset({"chem", "oil", "grease", "seize", "lock"})
 def _without(held: str, need: Meaning, item: Meaning) -> list[str]:
     """A doubt where a chemical is to be free of something, and the item says nothing of it."""
     told, name = kin().family(need.family), held.partition("=")[0]
-    if told is None or told.shape not in _LABELLED or name in dict(item.attributes):
-        return []
-    return [f"without {held.rpartition('=')[2]} not stated"]
+    if told is None or told.shape not in _LABELLED or name in dict(item.attributes) or _NOT.search(need.text.lower()):
+        return []  # "brake grease, not copper grease": another thing, and this is not it
+    value = held.rpartition("=")[2]
+    return [f"without {kin().called(name) if value in ('yes', 'with') else value} not stated"]
+
+
+_NOT = re.compile(r"\b(?:not|never|don't)\b")
 
 
 # Of these the one shuts out the other.

@@ -214,6 +214,8 @@ TURNS = (
     turn("gloves high-voltage-gloves", "over-gloves", _over_gloves),
     turn("high-voltage-gloves", "gloves", _alongside("leather")),  # insulated against the cold
     turn("engine-oil", "gear-oil", _thick),
+    turn("hydraulic-oil engine-oil", "mineral-suspension-fluid", _alongside("lhm")),
+    turn("o-ring", "general-grease", _alongside("grease")),
     turn("engine-oil", "oil", _of_no_engine),
     turn("oil", "compressor-oil", _alongside("compressor"), ("compressor",)),
     turn("oil", "hydraulic-oil", _alongside("hydraulic"), ("hydraulic",)),
