@@ -16,6 +16,8 @@ OVER_GLOVES = [
     ("insulating gloves class 0", "GLOVE, OVER, LEATHER, CLASS 0", "none"),
     ("insulating gloves class 0", "protectors, leather, for gloves class 0", "none"),
     ("insulating gloves class 0", "gloves class 0 leather", "none"),
+    ("insulating gloves class 0", "gloves, protector, goatskin, for class 0", "none"),
+    ("insulating gloves class 0", "cotton liners for insulating gloves class 0", "review"),
     ("insulating gloves class 0", "leather gloves for HV work", "none"),
     ("HV gloves", "insulated leather winter gloves", "none"),
     ("insulating gloves class 0", "electrician's gloves class 0 rubber", "match"),
