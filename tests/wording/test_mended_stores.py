@@ -180,6 +180,8 @@ STUFF = [
     ("silicone gasket maker", "silicone rubber sheet", "none"),
     ("RTV", "RTV flange sealant black", "match"),
     ("paint stripper", "paint stripper wheel disc", "none"),
+    ("ultrasonic cleaning fluid", "ultrasonic cleaner 3 L", "none"),
+    ("ultrasonic cleaner", "ultrasonic cleaner 3 L", "match"),
     ("isopropyl alcohol", "industrial alcohol", "none"),
     ("citrus degreaser", "orange oil degreaser 750 ml", "match"),
     ("panel wipe", "silicone & wax remover 5 l", "match"),

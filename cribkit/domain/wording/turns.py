@@ -229,7 +229,7 @@ TURNS = (
     turn("battery-acid", "gloves", _alongside("glove")),
     turn("blow-gun", "air-duster-can", lambda r: _tokens("volume")(r) or r.has_said("flammable", "nonflammable")),
     turn("retaining-compound threadlocker", "", _alongside("plate", "clip", "tab")),  # of metal
-    turn("parts-washer", "", _alongside("fluid", "solution", "concentrate")),  # what goes into it
+    turn("parts-washer", "", _written(r"\b(?:fluid|solution|concentrate)\b")),  # what goes into it
     turn("rtv", "gasket-set", _written(r"^(?!.*\b(?:rtv|sealant|maker)\b).*\bgaskets?\b.*\bset\b")),
     turn("rtv", "", lambda r: _alongside("sheet", "sheeting", "mat", "tray")(r) and not r.has("rtv", "sealant")),
     turn("paint-stripper", "abrasive-disc", _alongside("disc", "wheel")),
