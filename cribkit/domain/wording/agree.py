@@ -31,7 +31,9 @@ def same(name: str, asked: str, has: str, nominal_from: float = 0.0) -> list[str
         return []
     if name == "size":
         return [] if set(asked.split(" x ")) <= set(has.split(" x ")) else None
-    if name == "thread" and " to " in has:
+    if name == "suits_threads" and " to " not in has:
+        return [f"it is for {has}"]
+    if name in ("thread", "suits_threads") and " to " in has:
         return _spanned(asked, has)
     if name in ("tip", "profile") and " x " in has:
         return [] if set(asked.split(" x ")) <= set(has.split(" x ")) else None
@@ -47,6 +49,8 @@ def same(name: str, asked: str, has: str, nominal_from: float = 0.0) -> list[str
         return _reaches(asked, has)
     if name in ("range", "area"):
         return _range(asked, has)
+    if name == "dyed" or (name, {asked, has}) in ALIKE:
+        return [f"it says {has}, not {asked}"]
     if name == "gl" and set(asked.split(";")) & set(has.split(";")):
         return [f"it says GL-{has.replace(';', ' and GL-')}"]
     if name == "dot":
@@ -67,6 +71,15 @@ def same(name: str, asked: str, has: str, nominal_from: float = 0.0) -> list[str
     if name == "material" and "plastic" in (asked, has) and {asked, has} - {"plastic"} <= PLASTICS:
         return [] if asked == "plastic" else [f"it says plastic, not {asked}"]
     return None
+
+
+# Values that the trade takes for each other, and yet not every label: a person looks. ACEA C3 counts as low in ash
+# and as medium; HM (ISO 11158) is the HLP of DIN 51524. From memory.
+ALIKE = (
+    ("saps", {"low", "medium"}),
+    ("oil_class", {"HLP", "HM"}),
+    ("oil_class", {"HVLP", "HV"}),
+)
 
 
 def _spanned(asked: str, has: str) -> list[str] | None:

@@ -7,6 +7,7 @@ import re
 from cribkit.domain.wording.lexer import Token
 from cribkit.domain.wording.measure import number
 from cribkit.domain.wording.reading import Reading
+from cribkit.domain.wording.spoken import in_digits
 from cribkit.domain.wording.tables import tables
 
 
@@ -64,6 +65,9 @@ _SPECS = re.compile(
 def oil_specs(reading: Reading) -> None:
     """The classes of an engine oil; the name of an ATF's maker says no more than its number."""
     words = set(reading.attributes.get("spec", "").split())
+    if reading.attributes.pop("tip", ""):  # E7 is a class of oils here
+        reading.attributes.pop("profile", None)
+        reading.doubts = [doubt for doubt in reading.doubts if not doubt.startswith("tip ")]
     if reading.family == "engine-oil":
         for found in _SPECS.finditer(reading.plain):
             words.add(re.sub(r"[ -]", "", found[0]))
@@ -73,6 +77,7 @@ def oil_specs(reading: Reading) -> None:
             for said in reading.words:
                 if said.how == "unread" and said.text in found[0]:
                     said.how, said.used = "known", True
+    words -= {one for one in words if f"{one}4" in words}  # CK-4
     if words:
         reading.attributes["spec"] = " ".join(sorted(words))
 
@@ -184,24 +189,71 @@ LOCK_COLOURS = {"blue": "medium", "red": "high", "purple": "low", "green": "wick
 
 
 def lock(reading: Reading) -> None:
-    """Strength of an anaerobic adhesive; by its usual colour where it is not said."""
+    """An anaerobic adhesive: the threads that it suits, and its pack."""
+    threads = [token for token in reading.tokens if token.kind == "thread" and not token.used]
+    if threads and not any("".join(token.values[1:]) for token in threads):
+        sizes = sorted((token.values[0] for token in threads), key=lambda size: float(size[1:]))
+        for token in threads:
+            token.used = True
+        least = sizes[0] if len(sizes) > 1 else _LEAST_THREAD if _UP_TO.search(reading.plain) else ""
+        reading.set("suits_threads", f"{least} to {sizes[-1]}" if least else sizes[0])
     packing(reading)
 
 
+_LEAST_THREAD = "M1"
+_UP_TO = re.compile(r"\bmax(?:imum)?\b|\b(?:up to|to) m\d")
 _FROST = re.compile(r"(?<![\d\w])-\s?(\d{2})\b")
 
 
-_SETS_IN = re.compile(r"\b(\d{1,3})[- ]?min(?:ute)?s?\b")
+_SETS_IN = re.compile(r"\b(\d{1,3})[- ]?(min(?:ute)?|h|hr|hour)s?\b")
+# Safe drive-away time of what holds a windscreen.
+_DRIVE_AWAY = re.compile(r"\b(\d{1,3})[- ]?(min(?:ute)?|h|hr|hour)s?\b(?=.*\b(?:drive|sdat)\b)")
+
+
+def _spent(reading: Reading, figure: str, *units: str) -> None:
+    """A figure and the words beside it have been read."""
+    reading.spend(figure)
+    for said in reading.words:
+        if said.text in units and not said.negated:
+            said.how, said.used = "known", True
+
+
+# What is filled with a metal, and the metals.
+_FILLED = frozenset({"epoxy", "steel-putty"})
+_METALS = frozenset({"steel", "aluminium", "titanium", "bronze", "brass", "copper", "iron", "stainless"})
+
+
+def _filled(reading: Reading) -> None:
+    """The metal in an epoxy or a putty; one after "for" and "on" is what it mends."""
+    if "steel putty" in reading.plain:
+        reading.set("filler_metal", "steel")
+    for said in reading.words:
+        if said.word in _METALS and not said.negated and (not said.aside or said.besides) and not said.worked_on:
+            reading.set("filler_metal", said.word)
+            said.how, said.used, said.became = "attribute", True, f"filler metal {said.word}"
+        elif said.text in ("filled", "filler"):
+            said.how, said.used = "known", True
+
+
+def _used_on(reading: Reading) -> None:
+    """What a chemical is used on: no claim that it does no harm, but an item that denies just that is refused."""
+    for said in reading.words:
+        surface = said.word.removesuffix("s")
+        if said.aside and not said.besides and not said.negated and surface in ("plastic", "rubber", "aluminium"):
+            reading.traits.add(f"on-{surface}")
 
 
 def chem(reading: Reading) -> None:
     """A chemical: its pack does not matter, its traits are words."""
-    if reading.family == "epoxy" and (found := _SETS_IN.search(reading.text.lower())):
-        reading.set("sets_in", f"{found[1]} min")
-        reading.spend(found[1])
-        for said in reading.words:
-            if said.text.startswith("min"):
-                said.how, said.used = "known", True
+    if reading.family == "epoxy" and (found := _SETS_IN.search(in_digits(reading.text.lower().replace("-", " ")))):
+        reading.set("sets_in", f"{found[1]} {'min' if found[2][0] == 'm' else 'h'}")
+        _spent(reading, found[1], "min", "mins", "minute", "minutes", "h", "hr", "hrs", "hour", "hours")
+    if reading.family in _FILLED:
+        _filled(reading)
+    _used_on(reading)
+    if reading.family == "body-sealant" and (found := _DRIVE_AWAY.search(reading.plain)):
+        reading.set("drive_away", f"{found[1]} {found[2][0]}")
+        _spent(reading, found[1], "h", "hr", "hour", "hours", "min", "mins", "minutes", "sdat", "drive", "away")
     if reading.family == "washer-fluid" and (found := _FROST.search(reading.text)):
         reading.set("temperature", f"-{found[1]}c")
         for token in reading.tokens:

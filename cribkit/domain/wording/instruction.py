@@ -148,7 +148,13 @@ def called_for(text: str) -> str:
         return found["thing"]
     if (found := _HOLE.match(bare)) and not re.search(r"\b(?:with|using|by means of)\b", bare, re.I):
         return f"{_HOLE_TOOLS[found['verb'].lower()]} {found['size']}"
+    if begins.lower() in _WORN:
+        return _object(bare, begins)
     return _with(bare, begins) or _on(bare, begins) or _last(bare, begins) or _object(bare, begins)
+
+
+# What is worn comes first, whatever is worn with it: "Wear insulating gloves with leather over-gloves".
+_WORN = frozenset({"wear", "don"})
 
 
 def _on(text: str, begins: str) -> str:

@@ -67,6 +67,12 @@ _HARMED = (
     r"bronze|brass|yellow metals?|chrome|tint(?:ed)?(?: film)?|sensors?)"
 )
 
+# What a chemical may hold, and what its label may say that it does not.
+_HELD = (
+    r"(?:acids?|acetone|ammonia|methanol|chlorine|chlorinated solvents?|methylene chloride|perchloroethylene|residue|"
+    r"silicones?|zinc|pumice|moly|molybdenum|graphite|copper|nickel|dye|ash)"
+)
+
 # Units and words stuck together, and other ways to write one thing.
 STUCK = [
     # How drives, heads and ends are written short.
@@ -176,6 +182,43 @@ STUCK = [
         r"^(?=.*(?:\b(?:[te]\d{1,2}h?|bits?|skts?|sckts?|sockets?|keys?|sdrvs?|screwdrivers?)\b))(.*?)\b6[- ]?lb\b",
         r"\1sixlobe",
     ),
+    (rf"\b(?:zero|nil|0%) (?={_HELD}\b)", "no "),  # zero chlorine
+    (rf"\bfree (?:of|from) (?:any |all )?(?={_HELD}\b)", "no "),  # free of methylene chloride
+    (r"\b(methylene chloride|perchloroethylene|moly|molybdenum|graphite|pumice|dye)[- ]free\b", r"no \1"),
+    (
+        r"(?<=\d) no (?=(?:dye|uv dye|residue|acetone|acid|ammonia|chlorine|pumice)\b)",
+        " without ",
+    ),  # PAG 46 no dye: not so many
+    (
+        rf"\b(?:safe|ok|okay|kind|fine|compatible) (?:on|for|with|to) (?:any |all |bare )?({_HARMED}) "
+        rf"?(?:and|&|/|,|\+) ?({_HARMED})\b",
+        r"\1 safe \2 safe",
+    ),
+    (r"\b(?:2x-?|xx[- ]?)(?:l|lg|lge|large)\b|(?<=gloves )2x\b(?! ?\d)|(?<=size )2x\b(?! ?\d)", "xxl"),  # 2XL
+    (r"\b(?:3x-?|xxx[- ]?)(?:l|lg|lge|large)\b|(?<=gloves )3x\b(?! ?\d)", "xxxl"),  # 3X-large
+    (r"\b(?:4x-?|xxxx[- ]?)(?:l|lg|lge|large)\b", "xxxxl"),
+    (
+        r"(gloves?\b.{0,30}?)(?:,| and| \+| plus)(?= (?:leather )?(?:over[- ]?gloves?|(?:glove )?protectors?)\b)",
+        r"\1 with",  # insulating gloves and leather over-gloves
+    ),
+    (r"\bep[ -]?(80|90|140)\b(?! ?w)", r"ep sae \1"),  # EP90, of gear oils
+    (r"\b(?:iso|clp) ?(32|46|68|100|150|220|320|460|680)\b", r"iso vg \1"),  # CLP 320
+    (r"\b(hv|hlpd|hl)(?=(?:15|22|32|46|68|100)\b)", r"\1 "),  # HV46
+    (r"(?<!\d)\b(0|5|10|15|20|25) w[- ](16|20|30|40|50|60)\b", r"\1w-\2"),  # 15 W 40
+    (r"\b(?:hdeo|uhpdo?|shpdo?)\b", "heavy duty diesel engine oil"),
+    (r"\br?[- ]?1234 ?yf\b|(?<=pag) ?yf\b", " r1234yf"),
+    (r"\b(pag[ -]?\d{2,3})[ -]?yf\b", r"\1 r1234yf"),  # PAG 46 YF
+    (r"\bglycol(?: ether)?[- ]based (?=brake fluid)", "non silicone "),
+    (r"\bnsf[ -]?h-?1\b", "food grade"),
+    (r"(\bfood[ -](?:grade|safe)\b.*?)\bh1\b", r"\1"),  # NSF H1
+    (r"\b(iii|ii)-h\b", r"\1h"),  # ATF III-H
+    (r"\b(\d{4}) ?f\b", r"\1 deg f"),
+    (r"(\bgrease\b.*\d) ?gr\b", r"\1 g"),
+    (r"\bnot gl[- ]?\d\b", " "),
+    (r"\bc v (?=joint|boot)", "cv "),
+    (r"\bliquid (?=grease)", "semi fluid "),
+    (r"(\b(?:oil|fluid)\b.*\b\d) pt\b", r"\1 pint"),
+    (r"\ben ?388(?:[:-]20\d\d)?[ ,:]*[0-5x]{4}([a-f])p?\b", r"level\1"),  # EN 388 4X43D, from memory
     (r"^(\d+(?:\.\d+)?) ?(t|tons?|tonnes?) stands?\b", r"\1 \2 axle stands"),
     (
         r"\b(\d+) mm or (?:longer|more|larger)\b(?=.*caliper)|(?<=caliper, )(\d+) mm or (?:longer|more|larger)\b",

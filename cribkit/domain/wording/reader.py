@@ -163,6 +163,8 @@ def spend_words(reading: Reading) -> None:
             and (not said.aside or said.besides or (reading.family == "hose-clamp-pliers" and not said.worked_on))
         ):
             reading.finer.add(word)
+        if (reading.family, word) in known.telling and said.negated:
+            reading.traits.add(f"not-{word}")
         says = known.kinds.get((reading.family, word), ())
         if said.worked_on and not placed and any(name != "~" for name, _ in says):
             says = ()
@@ -178,14 +180,20 @@ def spend_words(reading: Reading) -> None:
                     reading.set(name, value)
             continue
         if said.negated and word not in (family.absorbs if family else ()):
-            if (effect := known.effects.get(word)) and effect[0] == "+":
+            other = family is not None and known.names_of.get(word, family.name) != family.name
+            effect = known.effects.get(word)
+            if other and family and family.shape in FLUIDS and f"not {said.text}" in reading.plain:
+                said.used = True  # "not acetone": another thing, and this is not it
+            elif effect and effect[0] == "+":
                 said.used = True
                 reading.traits.add(f"not-{effect[1]}")
             elif effect and effect[0] != "~":
                 said.used = True
                 reading.traits.add(f"not-{effect[0]}={effect[1]}")
-            elif family and family.shape in FLUIDS and known.names_of.get(word, family.name) != family.name:
-                said.used = True  # "not acetone": another thing, and this is not it
+            elif other and family and family.shape in FLUIDS:
+                said.used = True
+                if re.search(rf"\b(?:without|no|w/o|needs no) (?:an? |any )?{re.escape(said.text)}\b", reading.plain):
+                    reading.traits.add(f"not-{word}")  # without primer: something that others have or need
             else:
                 said.how = "unread"
         elif word in reading.name:

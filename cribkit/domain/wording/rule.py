@@ -180,6 +180,9 @@ def _attribute(name: str, value: str, has: str | None, need: Meaning, item: Mean
     rule = kin().rule(name) or _OPEN
     if has is None:
         has = implied(name, item)
+    if name == "strength" and value == "wicking" and "green" in (dict(item.attributes).get("colour"), has):
+        only_green = "dyed" in dict(need.attributes) and "shade" not in dict(need.attributes)
+        return [f"green, but {has} strength"] if only_green else None
     if name == "colour" and has is None and item.family == "threadlocker" and "strength" in dict(item.attributes):
         return None  # its strength has a colour of its own
     if (
@@ -379,15 +382,21 @@ def _traits(need: Meaning, item: Meaning) -> list[str] | None:
         return None
     if any(f"not-{name}={value}" in need.traits for name, value in item.attributes):
         return None
+    if any(one in need.traits and other in item.traits - need.traits for one, other in OPPOSED):
+        return None
     if "straight" in need.traits and item.traits & {"offset", "bent"}:
         return None
+    if any(f"not-{word}" in need.traits for word in _finer(item)):
+        return None
     denied = {trait.removeprefix("not-") for trait in item.traits if trait.startswith("not-")}
-    if denied & (need.traits | {f"{name}={value}" for name, value in need.attributes}):
+    used_on = {f"{trait.removeprefix('on-')}-safe" for trait in need.traits if trait.startswith("on-")}
+    if denied & (need.traits | used_on | _finer(need) | {f"{name}={value}" for name, value in need.attributes}):
         return None  # the label says that it is not so
     if "sensor-safe" in need.traits and dict(item.attributes).get("cure") == "acetoxy":
         return None  # acetic acid is what harms the sensor
     for trait in need.traits - item.traits - safe - _finer(item):
         if trait.startswith("not-"):
+            doubts += _without(trait.removeprefix("not-"), need, item)
             continue
         rule = kin().rule(trait) or _OPEN
         if rule.silent == "none" and not (trait == "high-temperature" and "temperature" in dict(need.attributes)):
@@ -407,6 +416,28 @@ def _traits(need: Meaning, item: Meaning) -> list[str] | None:
     return sorted(doubts)
 
 
+# Shapes of what is poured, sprayed or smeared: what it is to be free of only its label can say.
+_LABELLED = frozenset({"chem", "oil", "grease", "seize", "lock"})
+
+
+def _without(held: str, need: Meaning, item: Meaning) -> list[str]:
+    """A doubt where a chemical is to be free of something, and the item says nothing of it."""
+    told, name = kin().family(need.family), held.partition("=")[0]
+    if told is None or told.shape not in _LABELLED or name in dict(item.attributes) or _NOT.search(need.text.lower()):
+        return []  # "brake grease, not copper grease": another thing, and this is not it
+    value = held.rpartition("=")[2]
+    return [f"without {kin().called(name) if value in ('yes', 'with') else value} not stated"]
+
+
+_NOT = re.compile(r"\b(?:not|never|don't)\b")
+
+
+# Of these the one shuts out the other.
+OPPOSED = tuple(
+    pair
+    for one, other in (("high-temperature", "low-temperature"), ("fast-drying", "slow-drying"))
+    for pair in ((one, other), (other, one))
+)
 # What is said of a trait that nobody asked for, where its name says too little.
 UNASKED = {"unlisted": "the set names a range, not this size"}
 
@@ -522,6 +553,8 @@ def forbidden(never: Meaning, item: Meaning) -> bool:
 def _forbids(never: Meaning, item: Meaning) -> bool:
     if (never.family, item.family) in APART:
         return False
+    if never.family == "oil" and item.family.endswith("-oil"):  # mineral oil, whatever it is for
+        never = never._replace(family=item.family)
     if "cure" in dict(never.attributes) and "sensor-safe" in item.traits and "cure" not in dict(item.attributes):
         item = item._replace(attributes=tuple(sorted({**dict(item.attributes), "cure": "neutral"}.items())))
     named = {name for name, _ in never.attributes} | {"thread", "strength"}

@@ -613,6 +613,8 @@ def _strength(reading: Reading) -> None:
         reading.attributes["strength"] = "wicking"
         reading.traits.discard("wicking")
     strength = LOCK_COLOURS.get(colour, "")
+    if colour:
+        reading.attributes["dyed"] = colour
     stated = reading.attributes.setdefault("strength", strength) if strength else ""
     if strength and stated != strength and colour != "green":
         reading.attributes["strength"] = f"{stated}, but {colour}"  # purple and high: nobody sells it

@@ -207,6 +207,8 @@ GLOVES = {
     "large": "L",
     "xl": "XL",
     "xxl": "XXL",
+    "xxxl": "XXXL",
+    "xxxxl": "XXXXL",
     "xs": "XS",
 }
 GLOVE_NUMBERS = {"6": "XS", "7": "S", "8": "M", "9": "L", "10": "XL", "11": "XXL"}  # EN 420 hand sizes, from memory
@@ -247,7 +249,8 @@ def glove(reading: Reading) -> None:
         reading.take(kind)
     if rated_class := reading.take("class"):
         reading.set("class", rated_class.values[0])
-        reading.family = "high-voltage-gloves"  # only these have classes
+        if reading.family != "over-gloves":  # only insulating gloves have classes, and those of leather worn over them
+            reading.family = "high-voltage-gloves"
 
 
 _GRITTED = frozenset({"sandpaper", "abrasive-disc", "abrasive-belt", "scouring-pad"})

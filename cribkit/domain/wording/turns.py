@@ -150,6 +150,45 @@ _SOCKET_DRIVER = _written(r"\bsocket driver\b")
 _SWIVELS = ("swivel", "ujoint", "flexible", "universal", "wobble")
 
 
+def _alongside(*words: str) -> Callable[[Reading], bool]:
+    """Whether one of the words stands there, neither denied nor after "with" and "for"."""
+    return lambda reading: any(said.word in words for said in reading.beside())
+
+
+_UNDER_TENSION = _said("hv", "voltage", "insulating", "electrical", "vde", "overglove")
+
+
+def _over_gloves(reading: Reading) -> bool:
+    """Leather does not insulate: beside gloves for high voltage it is worn over them, IEC 60903 (from memory)."""
+    if _alongside("overglove")(reading):
+        return True
+    classed = any(token.kind == "class" for token in reading.tokens)
+    return _alongside("leather", "syntheticleather")(reading) and (classed or _UNDER_TENSION(reading))
+
+
+# Words that tell an engine oil where no grade stands, and the classes that only engine oils have.
+_ENGINE_WORDS = _said(
+    "engineoil",
+    "engine",
+    "petrol",
+    "diesel",
+    "twostroke",
+    "fourstroke",
+    "multigrade",
+    "motorcycle",
+    "api",
+    "acea",
+    "lowsaps",
+    "midsaps",
+    "fullsaps",
+)
+
+
+def _of_no_engine(reading: Reading) -> bool:
+    """ "white oil", "lubricating oil, instrument": an oil that neither a grade nor a word tells as an engine's."""
+    return not (_tokens("visc")(reading) or _ENGINE_WORDS(reading))
+
+
 # What has a gasket of its own: paper is then what that is of.
 _GASKETED = (
     "waterpump",
@@ -189,6 +228,7 @@ TURNS = (
     turn("bit-holder", "adapter", lambda r: _driven(r) and r.has_said("shank") and _male(r)),
     turn("gasket-paper", "gasket", _has(*_GASKETED)),
     turn("general-grease", "lithium-grease", _has("lithium")),
+    turn("general-grease", "lithium-grease", _has("mixedsoap")),
     turn("lithium-grease", "moly-grease", lambda r: r.has_said("moly") and not r.has("cvjoint")),
     turn("combination-wrench", "ratcheting-wrench", _said("ratcheting", "ratchet"), ("ratchet", "ratcheting", "ring")),
     turn("flat-washer", "sealing-washer", lambda r: r.has_said("copper", "aluminium") and _by(r)),
@@ -199,7 +239,30 @@ TURNS = (
     turn("key", "t-key", _said("tbar"), ("tbar",)),
     turn("key", "drain-plug-key", lambda r: r.has_said("square") and r.has_said("sumpplug", "plug", "filler")),
     turn("spark-plug-socket", "socket", _eight_points),  # for plugs with a square head
+    turn("gloves high-voltage-gloves", "over-gloves", _over_gloves),
+    turn("high-voltage-gloves", "gloves", _alongside("leather")),  # insulated against the cold
     turn("engine-oil", "gear-oil", _thick),
+    turn("hydraulic-oil engine-oil", "mineral-suspension-fluid", _alongside("lhm")),
+    turn("o-ring", "general-grease", _alongside("grease")),
+    turn("engine-oil", "oil", _of_no_engine),
+    turn("oil", "compressor-oil", _alongside("compressor"), ("compressor",)),
+    turn("oil", "hydraulic-oil", _alongside("hydraulic"), ("hydraulic",)),
+    turn("brake-pads brake-disc brake-shoes", "brake-grease", _alongside("lubricant", "grease", "paste", "antisqueal")),
+    turn("brake-disc brake-shoes", "brake-cleaner", _alongside("cleaner"), ("cleaner",)),  # disc and drum brake cleaner
+    turn("bolt stud", "anti-seize", _alongside("paste")),
+    turn("refrigerant", "pag-oil", _alongside("pagoil")),
+    turn("refrigerant", "poe-oil", _alongside("poeoil")),
+    turn("atf", "power-steering-fluid", _alongside("powersteeringfluid")),
+    turn("anaerobic-flange-sealant", "rtv", _alongside("rtv"), ("rtv",)),
+    turn("battery-acid", "gloves", _alongside("glove")),
+    turn("blow-gun", "air-duster-can", lambda r: _tokens("volume")(r) or r.has_said("flammable", "nonflammable")),
+    turn("retaining-compound threadlocker", "", _alongside("plate", "clip", "tab")),  # of metal
+    turn("parts-washer", "", _written(r"\b(?:fluid|solution|concentrate)\b")),  # what goes into it
+    turn("rtv", "gasket-set", _written(r"^(?!.*\b(?:rtv|sealant|maker)\b).*\bgaskets?\b.*\bset\b")),
+    turn("rtv", "", lambda r: _alongside("sheet", "sheeting", "mat", "tray")(r) and not r.has("rtv", "sealant")),
+    turn("paint-stripper", "abrasive-disc", _alongside("disc", "wheel")),
+    turn("", "hydraulic-oil", _written(r"\b(?:hlpd?|hvlp|hm|aw)[ -]?(?:22|32|46|68|100)\b")),
+    turn("lobe-socket", "engine-oil", lambda r: _tokens("visc")(r) and not r.has_said("socket")),  # 10W-40 E7
     turn(
         "socket",
         "bit-socket",

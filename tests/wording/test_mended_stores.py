@@ -1,0 +1,226 @@
+"""What a label grants and what it denies, what a glove is worn for, and which oil is an engine's.
+
+Each pair was once judged otherwise, or stands beside one that was. The verdicts are common practice, no source.
+"""
+
+import pytest
+
+from cribkit.domain.wording import forbidden, read, read_item
+from tests.wording.pairs import over, verdict_on
+
+# Leather worn over insulating gloves stands no voltage itself (IEC 60903, from memory).
+OVER_GLOVES = [
+    ("insulating gloves class 0", "leather over-gloves for HV gloves class 0", "none"),
+    ("insulating gloves class 0", "HV glove leather protectors class 0", "none"),
+    ("insulating gloves class 0", "leather protector gloves class 0", "none"),
+    ("insulating gloves class 0", "GLOVE, OVER, LEATHER, CLASS 0", "none"),
+    ("insulating gloves class 0", "protectors, leather, for gloves class 0", "none"),
+    ("insulating gloves class 0", "gloves class 0 leather", "none"),
+    ("insulating gloves class 0", "gloves, protector, goatskin, for class 0", "none"),
+    ("insulating gloves class 0", "cotton liners for insulating gloves class 0", "review"),
+    ("insulating gloves class 0", "leather gloves for HV work", "none"),
+    ("HV gloves", "insulated leather winter gloves", "none"),
+    ("insulating gloves class 0", "electrician's gloves class 0 rubber", "match"),
+    ("insulating gloves class 0", "insulating gloves class 0 with leather over-gloves", "match"),
+    ("insulating gloves class 0 and leather over-gloves", "insulating gloves class 0", "review"),
+    ("Wear class 0 insulating gloves with leather over-gloves", "insulating gloves class 0", "review"),
+    ("Wear class 0 insulating gloves with leather over-gloves", "leather over-gloves class 0", "none"),
+    ("Wear class 0 insulating gloves with leather over-gloves", "rigger gloves leather", "none"),
+    ("leather over-gloves for the insulating gloves", "leather over-gloves for HV gloves class 0", "match"),
+    ("leather over-gloves for the insulating gloves", "rigger gloves leather", "none"),
+    ("leather over-gloves class 2", "leather protector gloves class 0", "none"),
+    ("leather over-gloves", "insulating gloves class 0", "none"),
+    ("rigger gloves", "leather over-gloves", "none"),
+    ("leather gloves", "leather rigger gloves size 10", "match"),
+    ("leather gloves", "synthetic leather mechanics glove", "none"),
+    ("mechanics gloves", "synthetic leather mechanics glove", "match"),
+]
+
+GLOVE_SIZES = [
+    ("nitrile gloves size L", "nitrile gloves ex-large", "none"),
+    ("nitrile gloves XL", "nitrile gloves ex-large", "match"),
+    ("gloves size 2XL", "gloves XXL", "match"),
+    ("gloves XXL", "gloves 2X-large", "match"),
+    ("gloves XXL", "gloves xx-large", "match"),
+    ("gloves size 2XL", "gloves XL", "none"),
+    ("gloves XXXL", "gloves 3XL", "match"),
+    ("gloves 3XL", "gloves XXL", "none"),
+    ("gloves 4XL", "gloves XL", "none"),
+    ("overalls XXL", "overalls 2XL", "match"),
+    ("cut-resistant gloves level D", "EN388 4X43D cut-resistant gloves", "match"),
+    ("cut-resistant gloves level D", "EN388 4X43C cut-resistant gloves", "none"),
+]
+
+# An engine oil is told by its grade, its class or the word.
+OILS = [
+    ("engine oil", "used oil", "none"),
+    ("engine oil", "white oil", "none"),
+    ("engine oil", "leather oil", "none"),
+    ("engine oil", "compressor mineral oil", "none"),
+    ("engine oil", "universal tractor oil", "none"),
+    ("engine oil", "lubricating oil, instrument", "none"),
+    ("engine oil", "lubricating oil, general purpose, 4 oz", "none"),
+    ("engine oil", "LUBRICATING OIL, ENGINE, 15W-40", "match"),
+    ("engine oil", "oil 5W-30 fully synthetic", "match"),
+    ("compressor oil", "compressor mineral oil", "match"),
+    ("oil", "oil 5W-30 fully synthetic", "review"),
+    ("oil", "brake fluid DOT 4", "none"),
+    ("penetrating oil", "LUBRICATING OIL, PENETRATING, 1 PT", "match"),
+    ("15W-40 engine oil", "oil 15 W 40, 20 l", "match"),
+    ("15W-40 heavy duty diesel engine oil", "HDEO 15W40 CK-4 20L", "match"),
+    ("10W-40 engine oil E7", "UHPD 10W40 E4/E7 208L", "match"),
+    ("10W-40 engine oil E7", "10W40 E4 208L", "none"),
+    ("E7 socket 1/2 drive", "10W40 E7 208L", "none"),
+    ("E7 socket 1/2 drive", "E7 socket 1/2 dr", "match"),
+    ("engine oil low SAPS", "5W-30 C3 mid SAPS", "review"),
+    ("5W-30 low SAPS engine oil", "5W-30 full SAPS A5/B5", "none"),
+    ("automatic transmission fluid", "trans-hydraulic oil 20L", "none"),
+    ("automatic transmission fluid", "synchromesh transmission fluid 1 qt", "none"),
+    ("power steering fluid", "power steering oil red ATF type", "review"),
+    ("EP 90 gear oil", "EP90 gear oil 5L", "match"),
+    ("EP 90 gear oil", "GEAR OIL EP80 5L", "none"),
+    ("ISO 220 gear oil", "industrial gear oil ISO VG 220", "match"),
+    ("ISO 220 gear oil", "gear oil CLP 320", "none"),
+    ("gear oil GL-4 75W-90, not GL-5", "gear oil 75W-90 GL-5", "none"),
+    ("hydraulic oil ISO 46", "HV46 hydraulic oil", "match"),
+    ("hydraulic oil HLP 46", "HM 46 hydraulic oil", "review"),
+    ("hydraulic oil HLP 46", "HLP 32 20 L", "none"),
+    ("hydraulic oil ISO 46", "LHM 46", "none"),
+    ("hydraulic oil", "hydraulic oil LHM", "none"),
+    ("PAG 46 without dye", "PAG 46 no dye", "match"),
+    ("PAG 46 without dye", "PAG 46 with UV dye", "none"),
+    ("PAG 46 oil for R1234yf", "PAG 46 YF oil 250ml", "match"),
+    ("PAG 46 oil for R1234yf", "PAG 46 oil for R134a", "none"),
+    ("glycol-based brake fluid DOT 4", "brake fluid DOT 4", "match"),
+    ("glycol-based brake fluid", "brake fluid DOT 5 silicone", "none"),
+]
+
+# A claim, its contrary, and a label that says neither.
+CLAIMS = [
+    ("acid-free wheel cleaner", "wheel cleaner acid based 5 l", "none"),
+    ("acid-free wheel cleaner", "wheel cleaner, acid free", "match"),
+    ("acid-free wheel cleaner", "wheel cleaner 5 l", "review"),
+    ("oil-resistant RTV", "rtv, not oil resistant", "none"),
+    ("oil-resistant RTV", "RTV black, oil resistant", "match"),
+    ("gear oil resistant RTV", "rtv black", "match"),
+    ("hand cleaner without pumice", "hand cleaner with pumice", "none"),
+    ("hand cleaner with pumice", "hand cleaner without pumice", "none"),
+    ("hand cleaner without pumice", "hand cleaner, pumice-free", "match"),
+    ("hand cleaner without pumice", "hand cleaner", "review"),
+    ("brake cleaner with acetone", "brake cleaner without acetone", "none"),
+    ("acetone-free brake cleaner", "brake cleaner with acetone", "none"),
+    ("acetone-free brake cleaner", "disc & drum brake cleaner, without acetone, 600 ml", "match"),
+    ("non-chlorinated brake cleaner", "brake cleaner, zero chlorine, 500 ml", "match"),
+    ("non-chlorinated brake cleaner", "brake cleaner, chlorinated", "none"),
+    ("paint stripper free of methylene chloride", "paint stripper with methylene chloride 1 l", "none"),
+    ("paint stripper free of methylene chloride", "paint stripper, methylene chloride free", "match"),
+    ("residue-free contact cleaner", "electronic contact cleaner, zero residue", "match"),
+    ("brake cleaner for plastics", "brake cleaner, attacks plastics", "none"),
+    ("brake cleaner for plastics", "brake cleaner", "match"),
+    ("silicone-free panel wipe", "panel wipe", "review"),
+    ("threadlocker without primer", "threadlocker", "review"),
+    ("plastic safe silicone spray", "silicone spray, safe on rubber and plastic", "match"),
+    ("catalyst safe throttle cleaner", "throttle cleaner, cat safe", "match"),
+    ("fast-drying panel wipe", "panel wipe slow evaporating", "none"),
+    ("high temperature grease", "low temp grease", "none"),
+    ("lithium grease", "lithium grease moly-free", "match"),
+    ("moly grease", "lithium grease moly-free", "none"),
+    ("copper-free anti-seize", "anti-seize copper", "none"),
+    ("copper-free anti-seize", "anti-seize", "review"),
+    ("brake grease, not copper grease", "brake grease", "match"),
+    ("lithium grease", "lithium-calcium grease 400 g", "review"),
+]
+
+LOCKERS = [
+    ("red threadlocker", "threadlocker high strength green", "review"),
+    ("green threadlocker", "threadlocker high strength green", "review"),
+    ("wicking threadlocker, green", "threadlocker high strength green", "none"),
+    ("green high strength threadlocker", "threadlocker high strength green", "match"),
+    ("red threadlocker", "threadlocker high strength red", "match"),
+    ("red threadlocker", "threadlocker high strength", "match"),
+    ("red threadlocker", "threadlocker blue", "none"),
+    ("medium strength retaining compound", "retaining compound, high viscosity, medium strength", "match"),
+    ("high strength retaining compound", "retaining compound, high viscosity, medium strength", "none"),
+    ("threadlocker high strength", "semi-permanent threadlocker", "review"),
+    ("threadlocker medium for M8 bolts", "threadlocker medium, M6-M20", "match"),
+    ("threadlocker medium for M8 bolts", "threadlocker medium blue 10 ml", "match"),
+    ("threadlocker medium for M8 bolts", "threadlocker medium, M36 max", "match"),
+    ("threadlocker medium for M36 studs", "threadlocker medium, M6-M20", "none"),
+    ("semi-permanent threadlocker", "threadlocker high strength", "review"),
+    ("semi-permanent threadlocker", "semi-permanent threadlocker 50 ml", "match"),
+    ("removable threadlocker", "threadlocker, can be removed with hand tools", "match"),
+    ("bearing retaining compound", "bearing retainer plate", "none"),
+    ("bearing retaining compound", "bush and bearing retainer green", "match"),
+]
+
+FILLED = [
+    ("epoxy putty steel", "epoxy putty aluminium", "none"),
+    ("steel putty", "epoxy putty aluminium", "none"),
+    ("epoxy putty steel", "epoxy putty", "review"),
+    ("steel-filled epoxy", "epoxy, aluminium filled", "none"),
+    ("steel-filled epoxy", "epoxy, steel filled", "match"),
+    ("epoxy for aluminium", "epoxy", "match"),
+    ("five-minute epoxy", "epoxy 5 min", "match"),
+    ("five-minute epoxy", "epoxy 24 hour", "none"),
+    ("windscreen urethane, 1 hour drive-away", "windscreen urethane 4 h drive away", "none"),
+    ("windscreen urethane, 1 hour drive-away", "windscreen urethane 1 h drive away", "match"),
+]
+
+# The part that a lubricant or a cleaner is for names the stuff, not the part.
+STUFF = [
+    ("brake pads", "brake pad lubricant", "none"),
+    ("brake grease", "brake pad lubricant", "match"),
+    ("brake grease", "anti-squeal compound for brake pads tube", "match"),
+    ("brake pads", "brake pads front", "match"),
+    ("O-ring", "o-ring grease 50g", "none"),
+    ("grease", "o-ring grease 50g", "review"),
+    ("brake disc", "DISC BRAKE QUIET PASTE", "none"),
+    ("RTV gasket maker", "silicone gasket set", "none"),
+    ("RTV gasket maker", "silicone gasket maker", "match"),
+    ("silicone gasket maker", "silicone rubber sheet", "none"),
+    ("RTV", "RTV flange sealant black", "match"),
+    ("paint stripper", "paint stripper wheel disc", "none"),
+    ("ultrasonic cleaning fluid", "ultrasonic cleaner 3 L", "none"),
+    ("ultrasonic cleaner", "ultrasonic cleaner 3 L", "match"),
+    ("isopropyl alcohol", "industrial alcohol", "none"),
+    ("citrus degreaser", "orange oil degreaser 750 ml", "match"),
+    ("panel wipe", "silicone & wax remover 5 l", "match"),
+    ("DPF cleaner", "diesel particulate filter cleaning spray 400ml", "match"),
+    ("compressed air duster can", "air duster, non flammable 400 ml", "match"),
+    ("blow gun", "air duster, non flammable 400 ml", "none"),
+    ("MS polymer sealant", "hybrid sealant ms white 290 ml", "match"),
+]
+
+
+@over([*OVER_GLOVES, *GLOVE_SIZES])
+def test_gloves_are_told_by_what_they_protect_from_and_by_their_size(need: str, item: str, verdict: str) -> None:
+    assert verdict_on(need, item, "consumable") == verdict
+
+
+@over(OILS)
+def test_an_oil_is_told_by_its_grade_or_its_noun(need: str, item: str, verdict: str) -> None:
+    assert verdict_on(need, item, "consumable") == verdict
+
+
+@over([*CLAIMS, *LOCKERS, *FILLED])
+def test_a_label_that_says_the_contrary_is_another_thing(need: str, item: str, verdict: str) -> None:
+    assert verdict_on(need, item, "consumable") == verdict
+
+
+@over(STUFF)
+def test_what_a_stuff_is_for_is_not_what_it_is(need: str, item: str, verdict: str) -> None:
+    assert verdict_on(need, item, "consumable") == verdict
+
+
+@pytest.mark.parametrize(
+    ("item", "shut_out"),
+    [
+        ("engine oil 20W-50 mineral", True),
+        ("engine oil 20W-50", True),
+        ("hydraulic mineral oil ISO 46", True),
+        ("engine oil 5W-30 fully synthetic", False),
+        ("brake fluid DOT 4", False),
+    ],
+)
+def test_a_line_against_mineral_oil_holds_whatever_the_oil_is_for(item: str, shut_out: bool) -> None:
+    assert forbidden(read("mineral oil"), read_item(item, "consumable")) == shut_out
