@@ -7,7 +7,7 @@ from tests.wording.pairs import over, verdict_on
 
 # What stands before the verb, and how it is done, says nothing of the thing.
 BEFORE = [
-    ("Carefully prise out the clips with a forked trim tool", "trim fork", "match"),
+    ("Carefully prise out the clips with a forked trim tool", "forked trim tool", "match"),
     ("Carefully prise out the clips with a forked trim tool", "trim clip", "none"),
     ("Gently tap round the edge with a rubber mallet", "rubber mallet", "match"),
     ("Gently tap round the edge with a rubber mallet", "tap M8", "none"),
@@ -152,8 +152,8 @@ SMALL = [
     ("cutting disc 115 mm", "diamond cutting disc 115 mm segmented masonry", "none"),
     ("115 mm flap disc, 60 grit", "FLAP DISC 4-1/2 X 7/8 60G", "match"),
     ("115 mm flap disc, 60 grit", "FLAP DISC 5 X 7/8 60G", "none"),
-    ("150 mm disc P320, 15 hole", "DISC SANDING 150MM 15H P320", "match"),
-    ("150 mm disc P320, 15 hole", "DISC SANDING 150MM 8H P320", "none"),
+    ("150 mm sanding disc P320, 15 hole", "DISC SANDING 150MM 15H P320", "match"),
+    ("150 mm sanding disc P320, 15 hole", "DISC SANDING 150MM 8H P320", "none"),
     ("shaft seal 25 x 47 x 10", "shaft seal 25x47x10 sleeve repair", "review"),
     ("W5W bulb amber", "bulb WY5W 12v", "match"),
     ("W5W bulb", "bulb WY5W 12v", "none"),

@@ -142,7 +142,10 @@ STUCK = [
         r"\b(\d+) mm or (?:longer|more|larger)\b(?=.*caliper)|(?<=caliper, )(\d+) mm or (?:longer|more|larger)\b",
         r"0-\1\2 mm",
     ),
-    (r"(slotted|flat)(.{0,12}) (\d+(?:\.\d)?) ?(?:mm)? x ([0-2]\.\d) ?mm\b", r"\1\2 \3 mm"),
+    (
+        r"(?<!washer, )(?<!washer )(slotted|flat)(?! washer)(.{0,12}) (\d+(?:\.\d)?) ?(?:mm)? x ([0-2]\.\d) ?mm\b",
+        r"\1\2 \3 mm",
+    ),
     (r"\b(unc|unf|unef) ?x ?(\d+(?:[- ]\d+/\d+|/\d+|\.\d+)?)(?![\d/.])(?: ?(?:inch|in\b|\"))?(?! ?mm)", r"\1, \2 in"),
     (
         r"\bwith (?:one|1) open and (?:one|1) (?:ring|box) end\b|\bopen one end,? (?:ring|box) (?:the )?other\b",

@@ -156,7 +156,7 @@ def spend_words(reading: Reading) -> None:
                 if name != "~":
                     reading.set(name, value)
             continue
-        if said.negated and word not in (family.absorbs if family else ()):
+        if said.negated and (word not in (family.absorbs if family else ()) or word in _DENIABLE):
             if (effect := known.effects.get(word)) and effect[0] == "+":
                 said.used = True
                 reading.traits.add(f"not-{effect[1]}")
@@ -192,6 +192,10 @@ def spend_words(reading: Reading) -> None:
             said.used = True
         else:
             said.how = "unread"
+
+
+# What a name lets go without saying, and yet means something when it is denied: a non-serrated flange nut.
+_DENIABLE = frozenset({"serrated", "flange"})
 
 
 def _tells_things_apart(said: Said) -> bool:
