@@ -59,12 +59,16 @@ _TURNED_BY = re.compile(
     re.I,
 )
 
+_IT = re.compile(r", (?:then )?(?:replace|renew|change|fit|use) (?:it|them|these|those)$", re.I)
+
 
 def stripped(text: str) -> str:
     """An instruction without what stands before it; a text that is none stays as it is."""
     denied = _DENIED.sub("", text)
     if denied != text:
         return stripped(denied)
+    if _IT.search(text):
+        return text  # the clause names the thing: "Where the chain is worn, replace it"
     for clause in (_STATE, _WHEN, _CIRCUMSTANCE, _MANNER):
         if (found := clause.match(text)) and _begins(found["rest"]):
             return stripped(found["rest"])
