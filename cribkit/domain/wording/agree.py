@@ -12,7 +12,7 @@ if TYPE_CHECKING:
 NOMINAL = 0.04
 NOMINAL_NAMES = frozenset({"length", "dims", "weight", "grip"})
 # Attributes of which the item may have more than the need asks.
-MORE_IS_FINE = frozenset({"place", "spec", "adapters", "crimps", "jaw_at", "reads", "stamps", "jaws"})
+MORE_IS_FINE = frozenset({"place", "spec", "adapters", "crimps", "jaw_at", "reads", "stamps", "jaws", "gauges"})
 
 
 def mm_of(text: str) -> Fraction:
@@ -31,6 +31,8 @@ def same(name: str, asked: str, has: str, nominal_from: float = 0.0) -> list[str
         return []
     if name == "size":
         return [] if set(asked.split(" x ")) <= set(has.split(" x ")) else None
+    if name == "washer_kind" and "star" in (asked, has) and f"{asked}{has}".replace("star", "").endswith("-tooth"):
+        return [] if asked == "star" else ["internal or external teeth not stated"]
     if name == "suits_threads" and " to " not in has:
         return [f"it is for {has}"]
     if name in ("thread", "suits_threads") and " to " in has:
@@ -162,9 +164,13 @@ def _nominal(asked: str, has: str, nominal_from: float) -> list[str] | None:
     return []
 
 
+# Widths that the trade uses for one another, though they are further apart than the share. Common practice, no source.
+_SAME_WIDTHS = frozenset({"12 mm", "1/2 in"})
+
+
 def about(one: str, other: str, nominal_from: float = 0.0) -> bool:
     """Whether the asked measure is the given one, or lies in the given range."""
-    if one == other:
+    if one == other or (nominal_from == 0.0 and {one, other} == _SAME_WIDTHS):
         return True
     if " to " in other and not one.endswith(" g"):
         low, high = (mm_of(end) for end in other.split(" to "))

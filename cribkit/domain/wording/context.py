@@ -31,6 +31,8 @@ def beside_the_point(family: Family | None, effect: tuple[str, str] | None, word
     """Whether what a word after "for" or "with" says is said of the place where a hand tool is used."""
     if family is None or effect is None or family.shape in ("circlip", "part"):
         return False
+    if family.shape == "clamp" and effect[0] == "material" and not word.besides:
+        return True  # for a hose of silicone
     if family.kind != "tool":
         if family.shape in ("chem", "wipe", "grit", "glove", "lock", "grease", "seize") and effect == ("+", "flanged"):
             return True

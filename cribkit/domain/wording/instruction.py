@@ -10,7 +10,9 @@ from __future__ import annotations
 import re
 from functools import cache
 
-from cribkit.domain.wording.tables import load, tables
+from cribkit.domain.wording.clauses import first_act, kept, stripped
+from cribkit.domain.wording.tables import tables
+from cribkit.domain.wording.verbs import verb
 
 _ARTICLE = r"(?:an? |the |your |our |some |its |suitable |correct )*"
 # How much of it, in words that are no amount.
@@ -25,10 +27,20 @@ _STEP = re.compile(
 )
 _AND_REPLACE = re.compile(r"^\s*r ?(?:&|and|/|\+) ?r:? (?=\S)", re.I)  # remove and replace
 _TESTED = re.compile(r"^(?:pressure|leak|vacuum|load|bench)[- ]test(?= (?:the|each|a|all|both)\b)", re.I)
+_JUMP = re.compile(r"^jump start(?= (?:the|a|any) )", re.I)
+_RENEWED = re.compile(r"^(?:renew|replace|fit|install|refit) ", re.I)
+# What only a tool undoes: where none is named the fasteners themselves are not asked for, and a size is the tool's.
+_UNDONE = re.compile(
+    r"^(?:undo|loosen|slacken|unscrew|unbolt|unfasten|crack)\b(?: off)?(?! .*\bwith\b)[^,;:]*\b"
+    r"(?:bolts?|nuts?|screws?|studs?|unions?|capscrews?|setscrews?|plugs?|fasteners?|fixings?)\b(?P<rest>.*)$",
+    re.I,
+)
+_TO_TEMPERATURE = re.compile(r",? to (?:about )?\d+ ?(?:deg|degrees|c|f|°)\b.*$", re.I)
 # What stands ready under a load: "Support the van on 6 t axle stands".
 _ON = re.compile(
     rf"^(?P<done>.*?\S) (?:on|onto|with|from) (?P<thing>{_ARTICLE}(?:[^,;:]*? )?"
-    r"(?:stands?|ramps?|hoist|crane|jack|trestles?|lift|dolly|dollies|chocks?|slings?|support beam)\b.*)$",
+    r"(?:stands?|ramps?|hoist|crane|jack|trestles?|lift|dolly|dollies|chocks?|slings?|support beam|"
+    r"heater|hot plate|hotplate)\b.*)$",
     re.I,
 )
 _USING = re.compile(
@@ -49,8 +61,9 @@ _CUT_FROM = re.compile(
     rf"^(?:cut|make|punch)(?: out)? {_ARTICLE}(?:[a-z]+ )*gaskets? (?:from|out of) {_ARTICLE}(?P<thing>.+)$", re.I
 )
 _AND_FIT = re.compile(
-    rf"^(?:clean|wipe|dry|degrease|scrape|clear|inspect|check|remove|discard|lift off|take off|bin|throw away) "
-    rf"[^;:\d]*?,?(?: and| then)+ (?:then )?(?:fit|install|use|put on|apply|renew|screw in|replace(?: it)? with) "
+    rf"^(?:clean|wipe|dry|degrease|scrape|clear|inspect|check|remove|discard|lift off|take off|bin|throw away|isolate|"
+    rf"disconnect|drain|switch off|turn off) "
+    rf"[^;:\d]*?,?(?: and| then)+ (?:then )?(?P<act>fit|install|use|put on|apply|renew|screw in|replace(?: it)? with) "
     rf"{_ARTICLE}(?P<thing>.+)$",
     re.I,
 )
@@ -76,9 +89,34 @@ _TORQUE = re.compile(
     rf"{_ARTICLE}(?P<thing>[^,;:]*?wrench.*)$",
     re.I,
 )
+# "The nut is released with a C-spanner", "It is best removed with a strap wrench".
+_IS_DONE = re.compile(
+    r"^(?P<done>(?:the|all|both|each|every|an?|it|its|this|they|these|those|any|new|most)\b[^;:]*?) "
+    r"(?:is|are|(?:must|should|can|may|will|is to|are to|needs? to|has to|have to|ought to)(?: only| then| always)? be"
+    r"|gets?) "
+    r"(?:(?:best|then|only|also|always|now|usually|easily|normally|[a-z]+ly) )*"
+    r"(?!equipped|supplied|marked|provided|compatible|packed|sold|held|associated|covered)"
+    r"(?:[a-z-]*(?:ed|en|un|ut|ne|ound|et|ean|ept|eld|wn))\b(?: (?:up|down|off|out|in|home|back|apart|on))?"
+    rf"[^;:]*? (?:with|using|by means of) {_ARTICLE}(?P<thing>.+)$",
+    re.I,
+)
+# "A 27 mm socket is required for the hub nut", "You will need a torque wrench to ...".
+_NEEDED = re.compile(
+    rf"^(?:(?:you|we)(?:'ll| will)? (?:also )?need {_ARTICLE}(?P<asked>[^;:]+?)|{_ARTICLE}(?P<told>[^;:]+?) "
+    r"(?:is|are|will be) (?:also )?(?:required|needed|necessary|essential|called for))"
+    r"(?:,? (?:for|to|when|on|before|in order to) (?P<done>.+))?$",
+    re.I,
+)
+# What a part is washed in or soaked in.
+_DIPPED = re.compile(
+    r"^(?:dip|soak|immerse|bathe|wash|rinse|steep|clean) (?P<done>(?!.* (?:with|using) )[^;:]*?) in "
+    rf"(?!(?:place|turn|order|position|situ|and|line|the (?:car|vehicle|frame|engine|block)|an? (?:figure|row))\b)"
+    rf"{_ARTICLE}(?P<thing>.+)$",
+    re.I,
+)
 _ONTO = re.compile(
-    r" (?:to(?: [a-z]+)?|on|onto|into|over|around|round|between|under|behind|in|at) "
-    r"(?=(?:the|each|all|both|every|its) )",
+    r" (?:to(?: [a-z]+)?|on|onto|into|over|around|round|between|under|behind|in|at|through|against|along|inside|across)"
+    r" (?=(?:the|each|all|both|every|its) )",
     re.I,
 )
 
@@ -114,16 +152,20 @@ def _held_meanwhile(text: str) -> str:
     return found["held"] if found else text
 
 
-@cache
-def _words(name: str) -> frozenset[str]:
-    return frozenset(load("instruction.toml")[name].split())
-
-
 def called_for(text: str) -> str:
     """The text with the thing that it calls for in front; a text that is no instruction stays as it is."""
     bare = _REASON.sub(r", for \1", _STEP.sub("", text.strip()).rstrip(" ."))
-    bare = _TESTED.sub("test", _AND_REPLACE.sub("Replace ", bare))
+    bare = _TESTED.sub("test", _AND_REPLACE.sub("Replace ", stripped(bare)))
     bare = _held_meanwhile(_LATER_SAID.sub("", _FIRST_DONE.sub("", bare)))
+    bare = _JUMP.sub("jump-start", bare)
+    if verb(bare) or _IS_DONE.match(bare):
+        bare = kept(bare)
+    if _RENEWED.match(bare):
+        bare = first_act(bare)
+    if found := _IS_DONE.match(bare):
+        return _turned(_then(_DAB.sub("", found["thing"])), found["done"])
+    if found := _NEEDED.match(bare):
+        return _turned(found["asked"] or found["told"], found["done"] or "")
     if found := _TAKE.match(bare):
         return _turned(found["thing"], found["done"] or found["what"])
     if found := _TORQUE.match(bare):
@@ -140,17 +182,20 @@ def called_for(text: str) -> str:
         return bare if bare != text.strip().rstrip(" .") else text
     if found := _IN_BRACKETS.match(bare[len(begins) :].strip()):
         return _turned(found["thing"], found["done"])
+    if found := _DIPPED.match(bare):
+        return _turned(_then(found["thing"]), found["done"])
     if found := _CUT_FROM.match(bare):
         return found["thing"]
     if _CHOCK.match(bare):
         return "wheel chocks"
     if found := _AND_FIT.match(bare):
-        return found["thing"]
+        led = found["act"] in ("fit", "install") and " with " in found["thing"]  # the cover with a new gasket
+        return _with(f"fit {found['thing']}", "fit") if led else found["thing"]
     if (found := _HOLE.match(bare)) and not re.search(r"\b(?:with|using|by means of)\b", bare, re.I):
         return f"{_HOLE_TOOLS[found['verb'].lower()]} {found['size']}"
     if begins.lower() in _WORN:
         return _object(bare, begins)
-    return _with(bare, begins) or _on(bare, begins) or _last(bare, begins) or _object(bare, begins)
+    return _with(bare, begins) or _on(bare, begins) or _last(bare, begins) or _undone(bare) or _object(bare, begins)
 
 
 # What is worn comes first, whatever is worn with it: "Wear insulating gloves with leather over-gloves".
@@ -160,43 +205,19 @@ _WORN = frozenset({"wear", "don"})
 def _on(text: str, begins: str) -> str:
     """What a load is set on."""
     found = _ON.match(text[len(begins) :])
-    return re.sub(rf"^{_ARTICLE}", "", found["thing"], flags=re.I) if found else ""
+    return re.sub(rf"^{_ARTICLE}", "", _TO_TEMPERATURE.sub("", found["thing"]), flags=re.I) if found else ""
+
+
+def _undone(text: str) -> str:
+    """ "Undo the six bolts, 13 mm": a tool of 13 mm, not named."""
+    found = _UNDONE.match(text)
+    return f"tool {found['rest'].strip(' ,;:')}" if found else ""
 
 
 def _last(text: str, begins: str) -> str:
     """ "Loosen the lock nut, 17 mm combination spanner": the tool comes last."""
     found = _LAST.match(text[len(begins) :].strip())
     return _turned(found["thing"], found["done"]) if found and not found["thing"].startswith("for ") else ""
-
-
-def verb(text: str) -> str:
-    """The verb that an instruction begins with, and what belongs to it ("drive out"); "" where there is none.
-
-    No name of a thing has an article after its first word, so that any word but a preposition is a verb there.
-    """
-    first, _, rest = text.partition(" ")
-    word, follows = first.lower().rpartition("-")[2], rest.split(" ")[0].lower().strip(",;:")
-    third = rest.split(" ")[1].lower() if follows == "and" and " " in rest else ""
-    if third in _words("verbs") | _words("perhaps") and word in _words("verbs") | _words("perhaps"):
-        return f"{first} {follows} {third}"  # fill and bleed
-    if word == "lower" and follows == "valve":
-        return ""  # the lower valve cover
-    if follows in ("up", "down", "off", "out") and rest.split(" ")[1:2] and rest.split(" ")[1] in _words("articles"):
-        return f"{first} {follows}"  # line up the holes
-    told = word in _words("verbs") or (
-        word in _words("perhaps") and (follows in _words("objects") or (word in _words("led") and _led(rest)))
-    )
-    if told or (word.isalpha() and follows in _words("articles") and word not in _words("no_verbs")):
-        return f"{first} {follows}" if follows in ("up", "down", "off", "out", "in", "back", "on", "over") else first
-    return ""
-
-
-_TOOL_LED = re.compile(r"^[a-z -]+ (?:with|using) (?:an?|the) ", re.I)
-
-
-def _led(rest: str) -> bool:
-    """ "Check rotor runout with a dial indicator": no name of a thing goes on so."""
-    return _TOOL_LED.match(rest) is not None
 
 
 # What a thing is "coated with" is not what it is done with.
@@ -229,13 +250,14 @@ _NEXT = re.compile(
     r"(?=(?:look|check|wait|watch|take|pump|undo|release|lower|raise|turn|wipe|leave|see|then|hold|let|keep|turn|pull|push|lift|tap|do|remove|fit|clean|"
     r"lay|ease|put|note|keep|set|mop|read|throw|brush|blow|prove)\b)"
     r"|then (?!.*\b(?:with|using)\b)|taking care "
-    r"|(?:before|until|while|as|once|when) (?=(?:you|it|the|they|[a-z]+ing|assembly)\b))(.*)$",
+    r"|(?:before|until|till|while|as|once|when|so that) (?=(?:you|it|the|they|[a-z]+ing|assembly|flush|tight)\b))(.*)$",
     re.I,
 )
 
 
 def _then(thing: str) -> str:
-    return _NEXT.sub("", thing)
+    """The thing without what is done next."""
+    return first_act(_NEXT.sub("", thing))
 
 
 def _object(text: str, begins: str) -> str:

@@ -200,7 +200,7 @@ def _set_apart(reading: Reading) -> None:
 def _external(reading: Reading) -> None:
     """ "EXT" beside a six-lobe or a circlip is external, not an extension."""
     codes = any(token.kind in ("tip", "tips") and token.values[0] in ("e", "txe") for token in reading.tokens)
-    if codes or reading.has("sixlobe", "circlip"):
+    if codes or reading.has("sixlobe", "circlip", "springwasher", "shakeproof", "star", "tooth"):
         for said in reading.words:
             if said.word == "extension" and said.text == "ext":
                 said.word = "external"

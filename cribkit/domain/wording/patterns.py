@@ -219,12 +219,83 @@ STUCK = [
     (r"\bliquid (?=grease)", "semi fluid "),
     (r"(\b(?:oil|fluid)\b.*\b\d) pt\b", r"\1 pint"),
     (r"\ben ?388(?:[:-]20\d\d)?[ ,:]*[0-5x]{4}([a-f])p?\b", r"level\1"),  # EN 388 4X43D, from memory
+    # Fasteners
+    (r"\b(?:alloy|carbon) steel\b", "steel"),  # alloy alone is aluminium
+    (
+        r"\bh\.?t\.?(?= ?(?:bolts?|screws?|setscrews?|studs?|nuts?|8\.8|10\.9|12\.9)\b)"
+        r"|(?<=bolt )h\.?t\b|(?<=bolts )h\.?t\b|(?<=8\.8 )h\.?t\b",
+        "high tensile",
+    ),
+    (
+        r"\b(cap|btn|button|flange|dome|cheese|csk|round|washer|hex|mushroom|fillister) ?hd\b",
+        r"\1 head",
+    ),  # HD alone is heavy duty
+    (r"\b(skt|sck|socket|sock) ?hd\b(?=.*\b(?:screw|scr|cap|bolt|m\d))", r"\1 head"),
+    (r"\b(self|st|tek|tapping|drilling)\b(.*)\bhex(?:agon)? washer head\b", r"\1\2"),
+    (r"\b(st ?\d\.\d.*)\bhex(?:agon)? washer head\b", r"\1"),
+    (r"\bhex(?:agon)? washer head\b", "hex head"),  # a hexagon with a flange pressed on, no washer
+    (r"\bst ?([2-8]\.\d) ?x ?(?=\d)", r"self tapping screw \1 mm x "),  # ISO 1478 threads, from memory
+    (
+        r"^(?!.*\b(?:screw|scr|bolt|bit|driver|screwdriver|insert|nut|socket|skt|key)s?\b)(?=.*\bm\d[\d.]* ?x ?\d)"
+        r"(.*\b(?:pan|cheese|csk|countersunk|mushroom|fillister)\b.*)$",
+        r"\1 screw",
+    ),  # pan pozi M5x20
+    (r"\bc/s (?=(?:socket|skt|screw|pozi|hex|allen|torx|bolt|slot|phil|head|m\d))", "csk "),
+    (r"\bspring cotters?\b", "r clip"),
+    (r"\bcup square(?= (?:bolt|head|hex))", "coach"),
+    (r"(\binsert.*)\bscrew[- ]?lock(?:ing)?\b", r"\1 self lock"),
+    (r"\bnuts? with (?:a )?captive washers?\b", "nut captive"),
+    (r"\b(thin|half) lock ?nut", "half nut"),
+    (r"\block ?nut\b(?=[ mx\d.,]* (?:thin|half)\b)", "nut"),
+    (r"\b(m\d{1,2}) (?:fine|coarse)?(?: pitch)? ?(?=m\d{1,2} ?x ?\d?\.?\d)(?=\1 ?x)", ""),  # M10 fine M10x1.25
+    (r"\b(m\d{1,2}) (fine|coarse)(?: pitch)? x ?(\d+(?:\.\d+)?)\b", r"\1 x \3 \2"),
+    (r"\b(un[cf]|unef) ?-? ?[123][ab]\b", r"\1"),  # how close a thread fits, ASME B1.1 (from memory)
+    (r"\b(dowel.*?\d ?x ?\d+(?: ?mm)?),? ?[mh][5678]\b", r"\1"),  # m6: a fit, no thread
+    (r"\bbolts? (?:and|\+) washers?\b", "bolt with washer"),
+    (r"\bset of \d (?=wheel (?:bolt|nut))", ""),
+    (r"\be[- ]type (?=circlip|retaining|snap|ring|clip)|\b(retaining|snap|ret) ring,? e[- ]type\b", "e clip "),
+    (r"\bring,? retaining,? e[- ]type\b|\bcirclip,? e[- ]type\b", "e clip "),
+    (r"\bdin ?471\b", "external"),  # circlips by their standards, from memory
+    (r"\bdin ?472\b", "internal"),
+    (r"\bwasher(.*)\bdin ?9021\b", r"penny washer\1"),
+    (r"\bwasher(.*)\bdin ?127\b", r"spring washer\1"),
+    (r"\bnut(.*)\bdin ?985\b", r"nyloc nut\1"),
+    (r"\b(bolt|screw)(.*)\bdin ?931\b", r"\1\2 part thread"),
+    (r"\b(bolt|screw)(.*)\bdin ?933\b", r"\1\2 full thread"),
+    (r"\b(?:allen|hex socket|internal hex) (?:head )?plug(?=.*\b(?:bspt?|npt|taper)\b)", "pipe plug"),
+    (r"\bplug,? ?pipe\b(.*)\bhex socket\b", r"pipe plug\1"),
+    # What is used up
+    (r"\blow[- ]profile (?:mini )?(?=(?:blade )?fuses?\b)", "lp mini "),
+    (r"\b(fuses?\b.*)\b(?:mini )?low[- ]profile(?: mini)?\b", r"\1lp mini"),
+    (r"\bmini,? low[- ]profile\b", "lp mini"),
+    (r"\bbutt(.*?)\bhs\b", r"butt\1heat shrink"),
+    (r"\bgrip (?=discs?\b)", "hook and loop "),
+    (r"\bsurface prep(?:aration)? (?=(?:\S+ ){0,2}discs?\b)", "surface conditioning "),
+    # The form of a wheel, ISO 525 (from memory)
+    (r"\bt(?:ype)? ?(?:1|27|29|41|42)\b(?=.*\b(?:disc|whl|wheel|cutoff))", ""),
+    (r"\b((?:disc|whl|wheel|cutoff).*)\bt(?:1|27|29|41|42)\b", r"\1"),
+    (r"\b(\d) ?x ?(\d{1,3}) ?(?:yds?|yards?)\b", r"\1 in x \2 yd"),
+    # The usual sheet of abrasive paper
+    (r"\b9 ?x ?11\b(?! ?(?:mm|in\b|\"))(?=.*(?:grit|paper|sheet|\bp\d))", "9 in x 11 in"),
+    (r"\b((?:sheet|paper)s?\b.*)\b9 ?x ?11\b(?! ?(?:mm|in\b|\"))", r"\1 9 in x 11 in"),
+    (r"(\bbelts?\b.*?\b\d/\d{1,2}) ?x ?(\d{2})\b(?! ?mm)", r"\1 in x \2 in"),
+    (r"\bmagnetic base (dial (?:gauge|indicator))\b", r"\1 with magnetic base"),
+    (r"\b(tape\b.*\d(?:\"| ?in\b).*?)\b\d{1,2}(?:\.\d)? ?mil\b", r"\1"),  # thousandths of an inch thick
+    (r"\b(clamp|clip|clmp|clp)(.*?),? ?\bscrew 5/16 hex\b", r"\1\2"),
+    (
+        r"^(?!.*\b(?:bulb|lamp|key|bit|socket|skt|driver)s?\b)"
+        r"((?:h[1-9]|h1[0-9]|hb[34]) .*\b(?:p43t|px26d|\d\d ?v|\d\d ?w)\b)",
+        r"bulb \1",
+    ),
     (r"^(\d+(?:\.\d+)?) ?(t|tons?|tonnes?) stands?\b", r"\1 \2 axle stands"),
     (
         r"\b(\d+) mm or (?:longer|more|larger)\b(?=.*caliper)|(?<=caliper, )(\d+) mm or (?:longer|more|larger)\b",
         r"0-\1\2 mm",
     ),
-    (r"(slotted|flat)(.{0,12}) (\d+(?:\.\d)?) ?(?:mm)? x ([0-2]\.\d) ?mm\b", r"\1\2 \3 mm"),
+    (
+        r"(?<!washer, )(?<!washer )(slotted|flat)(?! washer)(.{0,12}) (\d+(?:\.\d)?) ?(?:mm)? x ([0-2]\.\d) ?mm\b",
+        r"\1\2 \3 mm",
+    ),
     (r"\b(unc|unf|unef) ?x ?(\d+(?:[- ]\d+/\d+|/\d+|\.\d+)?)(?![\d/.])(?: ?(?:inch|in\b|\"))?(?! ?mm)", r"\1, \2 in"),
     (
         r"\bwith (?:one|1) open and (?:one|1) (?:ring|box) end\b|\bopen one end,? (?:ring|box) (?:the )?other\b",
@@ -504,7 +575,7 @@ STUCK = [
     (r"\bwet ?/ ?dry\b", "wet and dry"),
     (r"(?<=\d) ?sq\.? ?mm\b", " sqmm"),
     (
-        r"\bfor an? (?:straight |in-?line )?(?:three|four|five|six|[3-6]|v ?[68])(?=$|[,.;)])",
+        r"\bfor an? (?:straight |in-?line )?(?:three|four|five|six|[3-6]|v ?[68])(?=$|[,;)]|\.(?!\d))",
         " ",  # so many cylinders
     ),
     (r"(?<=\d)[- ]degrees?\b", " deg"),
@@ -567,7 +638,7 @@ STUCK = [
     (r"\b(hyd|hydraulic) press\b(?=,? (?:ga|gge|gauge|test|tester|tstr|hose|switch|sensor|kit)\b)", r"\1 pressure"),
     (r"\bpress(?= (?:ga|gauge|gage|tester|test|tstr)\b)", "pressure"),
     (r"\bdash (?=\d|four\b|six\b|eight\b|ten\b|twelve\b|sixteen\b)", "-"),
-    (r"(?<=[a-z])\.(?=\d)", " "),  # SKT.10MM
+    (r"(?<=[a-wyz])\.(?=\d)", " "),  # SKT.10MM
     (r"\be[- ]type\b", " external sixlobe "),
     (r"\b((?:ph|pz|tx?|sl|jis|h)\d{1,2}(?:\.\d)?)x(?=\d)", r"\1 x "),  # PZ2x100
     (

@@ -43,6 +43,7 @@ def read_one(text: str, kind: str = "") -> Meaning:
 
 # Words that name another thing only where they stand before it: a plug socket, but a socket for square plugs.
 _WEAK = frozenset({"glowplug", "plug", "sumpplug", "stud", "filter", "wheelstud", "sensor", "extension"})
+_NO_NAMES = frozenset({"lock", "locking"})  # pliers for a lock tab are no locking pliers
 _WEAK_OF_TOOLS = frozenset({"sensor"})  # a cleaner for the air flow sensor is told by it
 
 
@@ -58,6 +59,7 @@ def choose_family(reading: Reading, kind: str) -> None:
         or (said.bracketed and said.word in ("external", "internal"))
         or (said.aside and said.word in _WEAK and (said.word not in _WEAK_OF_TOOLS or (known and known.kind == "tool")))
         or (said.worked_on and known and known.shape == "grease")
+        or (said.worked_on and said.word in _NO_NAMES)
     }
     if len(main) < len(wider):
         _best_name(reading, kind, wider | reading.hints)
@@ -179,7 +181,7 @@ def spend_words(reading: Reading) -> None:
                 if name != "~":
                     reading.set(name, value)
             continue
-        if said.negated and word not in (family.absorbs if family else ()):
+        if said.negated and (word not in (family.absorbs if family else ()) or word in _DENIABLE):
             other = family is not None and known.names_of.get(word, family.name) != family.name
             effect = known.effects.get(word)
             if other and family and family.shape in FLUIDS and f"not {said.text}" in reading.plain:
@@ -221,6 +223,10 @@ def spend_words(reading: Reading) -> None:
             said.used = True
         else:
             said.how = "unread"
+
+
+# What a name lets go without saying, and yet means something when it is denied: a non-serrated flange nut.
+_DENIABLE = frozenset({"serrated", "flange"})
 
 
 def _tells_things_apart(said: Said) -> bool:

@@ -231,10 +231,14 @@ def _attribute(name: str, value: str, has: str | None, need: Meaning, item: Mean
             return None
         if name == "length" and dict(item.attributes).get("length_class") == "stubby" and mm_of(value) > LONGEST_STUBBY:
             return None
+        if name == "lining" and dict(item.attributes).get("material") in PLASTICS:
+            return None  # a clip of nylon alone
         if (name, value) in ALWAYS_SAID:
             return None
         if rule.silent == "none" or (name in key_of(item)[:1] and item.unread):
             return None  # an item without its size, and with words that nobody could read, is no candidate
+        if name == "pitch" and dict(item.attributes).get("pitch_class") == "fine":
+            return ["fine, but its pitch is not stated"]  # M10 has two fine pitches
         if name in ("pitch", "pitch_class"):
             return [] if value in ("coarse", COARSE_PITCH.get(dict(item.attributes).get("thread", ""))) else None
         return [f"{kin().called(name)} not stated"] if rule.silent == "review" else []
@@ -315,7 +319,20 @@ def _nominal_from(item: Meaning) -> float:
     return SHORTEST_LENGTH
 
 
-NOMINAL_WIDTHS = frozenset({"sandpaper", "scraper", "plastic-scraper", "wire-brush", "brass-brush", "paint-brush"})
+NOMINAL_WIDTHS = frozenset(
+    {
+        "abrasive-disc",
+        "cutting-disc",
+        "abrasive-belt",
+        "lockwire",
+        "sandpaper",
+        "scraper",
+        "plastic-scraper",
+        "wire-brush",
+        "brass-brush",
+        "paint-brush",
+    }
+)
 # Told by the size that fits, however large.
 FITS_EXACTLY = frozenset(
     {"reamer", "hole-saw", "seal-driver", "hook-wrench", "pin-wrench", "hub-socket", "bearing-puller"}
@@ -346,7 +363,9 @@ def _reach_of(measure: str) -> str:
 
 
 # What nobody leaves out: an item that does not say it does not have it.
-ALWAYS_SAID = frozenset({("material", "microfibre"), ("material", "butyl"), ("alloy", "lead-free")})
+ALWAYS_SAID = frozenset(
+    {("material", "microfibre"), ("material", "butyl"), ("alloy", "lead-free"), ("head_form", "raised")}
+)
 
 # What a family implies where an item says nothing: a flat combination spanner's ring is 12 point. Common practice.
 IMPLIED = {
@@ -362,11 +381,17 @@ IMPLIED = {
 }
 
 
+# What is sold in assortments that name their smallest and largest only.
+ASSORTED = frozenset({"hose-clamp", "ear-clamp", "fuel-hose-clip", "p-clip", "heat-shrink", "trim-clip", "circlip"})
+
+
 def implied(name: str, item: Meaning) -> str | None:
     """What goes without saying."""
     attributes = dict(item.attributes)
     if name == "material" and "bolt_grade" in attributes:
         return "steel"
+    if name == "strength_of" and (grade := attributes.get("bolt_grade")):
+        return "high" if grade in ("8.8", "10.9", "12.9") else "low"  # ISO 898-1, from memory
     if name == "system":
         sized = f"{attributes.get('size', '')} {attributes.get('tip', '')} {attributes.get('thread', '')}".split()
         return "inch" if "in" in sized else "metric" if sized and ("mm" in sized or sized[0][:1] == "M") else None
@@ -375,6 +400,12 @@ def implied(name: str, item: Meaning) -> str | None:
 
 def _traits(need: Meaning, item: Meaning) -> list[str] | None:
     doubts: list[str] = []
+    if (
+        item.family in ASSORTED
+        and "set" in item.traits - need.traits
+        and {"dims", "range"} & dict(need.attributes).keys()
+    ):
+        doubts.append("a set, and its sizes are not listed")
     safe = IMPLIED_TRAITS.get(item.family, frozenset())
     if dict(item.attributes).get("material") in ("brass", "plastic", "aluminium", "copper"):
         safe |= {"non-magnetic"}

@@ -8,6 +8,7 @@ from itertools import pairwise
 
 from cribkit.domain.wording.accessory import accessory
 from cribkit.domain.wording.adapters import adapter, multiplier
+from cribkit.domain.wording.fasteners import settle
 from cribkit.domain.wording.figures import any_numbers
 from cribkit.domain.wording.fluids import LOCK_COLOURS, chem, lock, oil, oil_specs, packing
 from cribkit.domain.wording.handtools import (
@@ -239,6 +240,9 @@ def takes_word(reading: Reading, said: Said) -> bool:
         said.used = True
         _spec(reading, said.word)
         return True
+    if said.worked_on and reading.family in _BY_DIMS and "dims" in reading.attributes:
+        said.used = True
+        return True
     if said.aside and shape in _BY_MEASURES and KEYS[shape][0] in reading.attributes:
         said.used = True
         return True
@@ -254,6 +258,7 @@ def takes_word(reading: Reading, said: Said) -> bool:
 
 # Parts told by their measures alone: what they are for says nothing more.
 _BY_MEASURES = frozenset({"pin", "washer", "seal-washer", "bolt", "nut", "oring"})
+_BY_DIMS = frozenset({"circlip", "e-clip", "rivet", "trim-clip"})
 # Files by their section; a file of which nothing is said is flat.
 _FILES = frozenset({"file", "needle-file"})
 _SECTIONS = {
@@ -360,6 +365,7 @@ def finish(reading: Reading) -> None:
         reading.traits.add("high-temperature")
     if reading.attributes.get("nlgi") in ("0", "00", "000"):
         reading.attributes["fluidity"] = "semi-fluid"
+    settle(reading, shape)
     _sides(reading)
     if family:
         accessory(reading, family)

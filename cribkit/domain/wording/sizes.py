@@ -67,7 +67,7 @@ class Group:
 
     def lengths(self) -> list[Length]:
         """The lengths, a missing unit taken from the next number that has one."""
-        units = [token.unit for token in self.tokens]
+        units = self._units()
         found = []
         for place, token in enumerate(self.tokens):
             written = "/" in token.text or token.values[0].startswith((".", "0."))
@@ -83,6 +83,17 @@ class Group:
                 unit = "in" if any(_THOU.fullmatch(other.values[0]) for other in self.tokens) else "mm"
             found.append(Length(number(token.values[0]), unit))
         return found
+
+    def _units(self) -> list[str]:
+        """The units as written, and those that a row of bare numbers has by its decimals."""
+        units = [token.unit for token in self.tokens]
+        values = [token.values[0] for token in self.tokens]
+        if self.relation != "by" or any(units) or any("/" in value for value in values):
+            return units
+        if any(_THOU.fullmatch(value) for value in values) and all("." in value for value in values):
+            return ["in"] * len(units)  # 1.500 x 2.250 x .375
+        bare = any(value.startswith("0.") for value in values) and not any(value.startswith(".") for value in values)
+        return ["mm"] * len(units) if bare and max(map(number, values)) > LARGEST_BARE_INCH else units
 
     @property
     def free(self) -> bool:

@@ -111,12 +111,18 @@ def hardness(reading: Reading) -> None:
                 said.used, said.how, said.became = True, "attribute", f"hardness {degrees}"
 
 
+# Rubber by the metre, of which rings are made.
+_CORD = re.compile(r"\bo[- ]?ring cord\b|\bcord,? o[- ]?ring\b|\brubber cord\b|\bcord\b.*\bper met")
+
+
 def oring(reading: Reading) -> None:
     """Inside x section; a dash size of those for bosses."""
     if found := _DASH.search(reading.plain):
         reading.set("dash_size", found[1])
         for token in reading.tokens:
             token.used = token.used or (token.kind == "num" and token.values[0] == found[1] and not token.unit)
+    if _CORD.search(reading.plain):
+        reading.set("form_of", "cord")
     reading.use("section", "cross")
     for group in reading.numbers():
         if group.relation == "by" and len(group.tokens) == 3:  # inside x outside x section
@@ -162,9 +168,15 @@ def clamp(reading: Reading) -> None:
             reading.set("clamp_no", token.values[0])
     if bolt := reading.take("thread"):
         reading.set("bolt_thread", bolt.values[0])
+    if (size := reading.take("visc")) and size.values[2]:  # SAE 12
+        reading.set("clamp_no", size.values[2])
     for group in reading.numbers():
         lengths = group.lengths()
-        if len(lengths) == 2 and lengths[0].mm < lengths[1].mm:
+        if reading.family == "exhaust-clamp" and group.relation == "by" and len(lengths) == 2:  # diameter x length
+            group.use()
+            reading.set("range", f"{decimal(lengths[0].mm)} mm")
+            reading.set("dims", lengths[1].text)
+        elif len(lengths) == 2 and lengths[0].mm < lengths[1].mm:
             group.use()
             reading.set("range", f"{decimal(lengths[0].mm)} - {decimal(lengths[1].mm)} mm")
         elif len(lengths) == 1 and _width_of_band(reading, group):
@@ -257,6 +269,8 @@ _GRITTED = frozenset({"sandpaper", "abrasive-disc", "abrasive-belt", "scouring-p
 _DISCS = frozenset({"50", "75", "76", "100", "115", "125", "150", "180", "230"})
 
 
+_HOLES = re.compile(r"\b(\d{1,2}) ?-?(?:h|hole|holes)\b|\b(no|without|six|eight|fifteen)[ -]holes?\b")
+_COUNTED = {"six": "6", "eight": "8", "fifteen": "15"}
 _ONLY_DISCS = frozenset({"50", "75", "76", "115", "125", "230"})  # no usual grits
 
 
@@ -264,6 +278,14 @@ def _disc(reading: Reading) -> None:
     """A bare number that is a usual diameter of discs, beside a grit that is told as one."""
     numbers = [token for token in reading.tokens if token.kind == "num" and not token.used and not token.unit]
     told = any(token.kind == "grit" and not token.used for token in reading.tokens)
+    if found := _HOLES.search(reading.plain):
+        reading.set("holes", found[1] or _COUNTED.get(found[2], "0"))
+        reading.attributes.pop("tip", None)
+        for token in reading.tokens:
+            token.used = token.used or token.text.strip() in found[0]
+        for said in reading.words:
+            if said.text in found[0].split():
+                said.used, said.how, said.negated = True, "attribute", False
     if len(numbers) == 1 and numbers[0].values[0] in (_DISCS if told else _ONLY_DISCS):
         numbers[0].unit = "mm"
 
@@ -323,7 +345,42 @@ def wire(reading: Reading) -> None:
     for name, pattern in (("area", AREA), ("gauge", _AWG), ("ratio", _RATIO)):
         if name != "ratio" or reading.family == "heat-shrink":
             figure(reading, name, pattern)
+    if reading.family == "terminal":
+        _terminal(reading)
+    if reading.family == "heat-shrink":
+        _shrunk(reading)
     any_numbers(reading)
+
+
+# Sizes of wire that a terminal takes, with or without AWG: 16-14, 22-18.
+_WIRES = re.compile(
+    r"(?<![\d.x/])(26|24|22|20|18|16|14|12|10|8|6) ?(?:-|to) ?(18|16|14|12|10|8|6|4)(?: ?(?:awg|ga))?\b(?! ?mm)"
+)
+
+
+def _terminal(reading: Reading) -> None:
+    """The wires that a terminal takes, and whether it is the male or the female half."""
+    if (wires := _WIRES.search(reading.plain)) and int(wires[1]) > int(wires[2]):
+        reading.attributes.pop("gauge", None)
+        reading.set("gauges", " ".join(str(gauge) for gauge in range(int(wires[2]), int(wires[1]) + 1, 2)))
+        reading.spend(wires[1])
+        for token in reading.tokens:
+            token.used = token.used or token.text.strip().removesuffix("awg").strip() in (wires[1], wires[2])
+    elif gauge := reading.attributes.pop("gauge", ""):
+        reading.set("gauges", gauge)
+    for token in reading.tokens:  # 6.3 mm female
+        if token.kind == "num" and token.gender:
+            reading.set("terminal_gender", {"f": "female", "m": "male"}[token.gender])
+
+
+def _shrunk(reading: Reading) -> None:
+    """ "12.7/6": as supplied and shrunk."""
+    for group in reading.numbers():
+        lengths = group.lengths()
+        if len(lengths) == 2 and "/" in reading.text and lengths[1].mm * 1.7 < lengths[0].mm < lengths[1].mm * 5:
+            group.use()
+            reading.set("dims", lengths[0].text)
+            reading.set("shrunk", lengths[1].text)
 
 
 _PLUGS = frozenset({"spark-plug", "glow-plug"})  # told by the engine; the thread says no more
@@ -366,7 +423,20 @@ def part(reading: Reading) -> None:
         if len(group.tokens) == 1 and not token.unit and "/" not in token.text:
             token.used = True
             put_place(reading, token.values[0])
+    if reading.family == "radiator-cap":
+        _opens_at(reading)
     dims(reading)
+
+
+def _opens_at(reading: Reading) -> None:
+    """The pressure at which a cap opens, in bar: 16 psi is 1.1 bar."""
+    if token := reading.take("pressure"):
+        figure, unit = (
+            float(number(token.values[0])) if token.values[0].replace(".", "").isdigit() else 0,
+            token.values[1],
+        )
+        bar = figure / {"psi": 14.5, "kpa": 100, "mbar": 1000}.get(unit, 1)
+        reading.set("rating", f"{bar:.1f}bar")
 
 
 def put_place(reading: Reading, word: str) -> None:
@@ -408,6 +478,7 @@ def fuse(reading: Reading) -> None:
     """A rating in A, V or W; codes of bulbs, pins of relays."""
     if reading.family == "bulb":
         coded(reading, _BULB, "bulb")
+        _filaments(reading)
         for token in reading.tokens:
             if token.kind == "num" and not token.used and (code := _BULB_NUMBERS.get(token.text.strip())):
                 token.used = True
@@ -423,6 +494,21 @@ def fuse(reading: Reading) -> None:
         bare.used = True
         reading.set("rating", f"{bare.values[0]}a")
     dims(reading)
+
+
+_FILAMENTS = re.compile(r"\b(21 ?/ ?[45]|21) ?w\b")
+
+
+def _filaments(reading: Reading) -> None:
+    """Bulbs told by their watts (21 W, 21/5 W), and the amber ones, which have a code of their own."""
+    if "bulb" not in reading.attributes:
+        coded(reading, _FILAMENTS, "bulb")
+        if watts := reading.attributes.get("bulb"):
+            reading.attributes["bulb"] = f"p{watts}w"
+    code = reading.attributes.get("bulb", "")
+    if code in ("w5w", "w3w", "w16w", "p21w", "r5w", "r10w") and reading.has_said("amber", "orange"):
+        reading.attributes["bulb"] = {"p": "py", "w": "wy", "r": "ry"}[code[0]] + code[1:]
+        reading.use("amber", "orange")
 
 
 # Ratings of fuses for vehicles, ISO 8820 (from memory): "10 blade fuse".

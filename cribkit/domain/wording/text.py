@@ -155,7 +155,7 @@ _HARDNESS = re.compile(
     r"\b(nbr|fkm|fpm|epdm|hnbr|viton|nitrile)[ ,-]{0,2}(60|70|75|80|90)\b(?! ?x\b)"
     r"(?: ?(?:deg(?:rees?)?|shore|sh|irhd|duro(?:meter)?) ?a?\b)?"
 )
-_PAIR = re.compile(r"(?<![\d./-])(\d{1,2})/(\d{1,2})(?![\d./]| ?v\b)(\s*mm)?")
+_PAIR = re.compile(r"(?<![\d./-])(\d{1,2})/(\d{1,2})(?![\d./]| ?[vw]\b)(\s*mm)?")
 
 
 def _pair(found: re.Match[str]) -> str:

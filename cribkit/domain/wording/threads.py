@@ -49,8 +49,41 @@ def thread(reading: Reading) -> None:
         reading.set("nipple", f"{angle.values[0]} deg")
     if grade := reading.take("bolt_grade"):
         reading.set("bolt_grade", grade.values[0])
+        if grade.values[0] in _HIGH_TENSILE and reading.has_said("tensile"):
+            reading.use("tensile")
+    _head(reading)
     _property_class(reading)
     _thread_rest(reading)
+
+
+# Property classes of high tensile steel, ISO 898-1 (from memory).
+_HIGH_TENSILE = frozenset({"8.8", "10.9", "12.9"})
+_ACROSS = re.compile(r"(?<![\d/.])(\d{1,2})(?: ?mm)? ?a\.?/?f\b|\ba\.?/?f ?(\d{1,2})(?: ?mm)?\b")
+_BALL = re.compile(r"\br ?(1[2-4])\b")
+
+
+def _head(reading: Reading) -> None:
+    """What fits its head: 13 mm across flats, twelve points; the radius of a ball seat (R13)."""
+    if found := _ACROSS.search(reading.plain):
+        reading.set("across", f"{found[1] or found[2]} mm")
+        _spend(reading, found[0])
+    if reading.family in _SEATED and (ball := _BALL.search(reading.plain)):
+        reading.set("radius", f"{ball[1]} mm")
+        reading.attributes.setdefault("seat", "spherical")
+        _spend(reading, ball[0])
+    if any(token.kind == "points" and token.values[0] == "12" for token in reading.tokens):
+        reading.take("points")
+        reading.set("style", "twelve-point")
+
+
+def _spend(reading: Reading, figure: str) -> None:
+    """The pieces of a figure are used."""
+    pieces = {figure, *figure.split()}
+    for token in reading.tokens:
+        token.used = token.used or (token.text.strip() in pieces and any(char.isdigit() for char in token.text))
+    for said in reading.words:
+        if said.text in ("af", "a/f", "a", "f") and any(said.text in piece for piece in pieces):
+            said.used, said.how = True, "known"
 
 
 # Their cone has 60 degrees unless another angle is said. Common practice, no source.
@@ -134,15 +167,17 @@ def _thread_rest(reading: Reading) -> None:
             continue
         if "thread" not in reading.attributes and len(lengths) == 2 and group.relation == "by":
             group.use()
-            reading.set("thread", lengths[0].text)
-            reading.set("bolt_length", lengths[1].text)
+            _inch_bolt(reading, group, lengths)
         elif "thread" in reading.attributes and len(lengths) == 1:
             told = group.tokens[0].unit == "mm" or "." in group.tokens[0].text
             if told and 0.2 < float(lengths[0].mm) <= 3 and "pitch" not in reading.attributes:
                 reading.set("pitch", decimal(lengths[0].mm))
                 group.use()
             elif "bolt_length" not in reading.attributes and (
-                group.tokens[0].unit or "/" in group.tokens[0].text or _long(reading, group)
+                group.tokens[0].unit
+                or "/" in group.tokens[0].text
+                or _long(reading, group)
+                or (reading.attributes["thread"].startswith("#") and lengths[0].value > LEAST_MM)
             ):
                 reading.set("bolt_length", lengths[0].text)
                 group.use()
@@ -155,6 +190,23 @@ def _thread_rest(reading: Reading) -> None:
             group.use()
     if "length" in reading.attributes:
         reading.attributes.setdefault("bolt_length", reading.attributes.pop("length"))
+
+
+def _inch_bolt(reading: Reading, group: Group, lengths: list[Length]) -> None:
+    """ "5/16 x 3" is three inches long, "5/16 x 18" a thread."""
+    first, second = (token.values[0] for token in group.tokens)
+    if lengths[0].text.endswith(" in") and not any(token.unit for token in group.tokens) and second.isdigit():
+        if second in _INCH_PITCHES.get(first.replace("-", " "), ()):
+            reading.set("thread", f"{first}-{second}")
+            return
+        if int(second) <= _LONGEST_INCHES:
+            lengths = [lengths[0], Length(number(second), "in")]
+    reading.set("thread", lengths[0].text)
+    reading.set("bolt_length", lengths[1].text)
+
+
+# No longer bolt is kept, in inches; beyond it a bare number is in mm. Common practice, no source.
+_LONGEST_INCHES = 12
 
 
 # Fasteners whose bare first number is the diameter of a metric thread: "wheel bolt 14x1.5x28".
@@ -184,6 +236,9 @@ def _metric(reading: Reading, group: Group, lengths: list[Length]) -> bool:
     if len(others) > pitched:
         reading.set("bolt_length", f"{others[-1]} mm")
     return True
+
+
+LEAST_MM = 4  # of a screw known by its number a bare length from here on is in mm: no 10 x 25
 
 
 def _long(reading: Reading, group: Group) -> bool:

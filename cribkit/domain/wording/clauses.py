@@ -1,0 +1,99 @@
+"""What stands round an instruction: when and how it is done, what must not be used, what is done next.
+
+"Carefully, with the engine cold, undo ..." asks for no more than "Undo ...".
+"""
+
+from __future__ import annotations
+
+import re
+
+from cribkit.domain.wording.verbs import acts, verb, words
+
+# "Do not use an impact wrench; tighten ...": what is denied is never the thing. Old gaskets are another matter.
+_ACT = r"(?:use|using|try|attempt|force|hammer|strike|lever|prise|pry|clean|heat|work|rely|mix|hit|drive|apply|wear)"
+_OLD = r"(?! (?:the |any )?(?:old|again|twice|more than once))"
+_DENIED = re.compile(
+    rf"^(?:(?:do not|don't|must not|avoid) (?!re-?us)[a-z]+{_OLD}|never {_ACT}{_OLD})\b"
+    r"[^;:.]*?(?:$|[;:.] ?|, (?:but |instead )?|(?: - | but )(?:instead )?)",
+    re.I,
+)
+_DENIED_LAST = re.compile(
+    rf"[;,.:(]? (?:(?:and )?(?:do not|don't|never)|without|not with|rather than|instead of) (?:use|using){_OLD}\b"
+    r"[^;:.]*$"
+    r"|, (?:not with|rather than|instead of|and not|but not) (?:an?|the) [^;:.]*$",
+    re.I,
+)
+# When and in what case: the clause before the first comma says nothing of the thing.
+_WHEN = re.compile(
+    r"^(?:if|unless|where|wherever|when|whenever|once|after|before|while|whilst|during|having|prior to|as)\b"
+    r"[^,;:]*, (?P<rest>.+)$",
+    re.I,
+)
+_STATE = re.compile(
+    r"^(?:with|without) (?:the |both |all |each |your )[^,;:\d]*\b"
+    r"(?:cold|cool|warm|hot|running|off|on|up|down|out|removed|raised|lifted|jacked|"
+    r"supported|disconnected|stopped|idling|open|closed|level|fitted|clear|still|drained|clean|dry|ground|air|neutral|"
+    r"gear|stands|ramps), (?P<rest>.+)$",
+    re.I,
+)
+_CIRCUMSTANCE = re.compile(r"^with(?:out)? [^,;:\d]*, (?P<rest>.+ (?:with|using) .+)$", re.I)
+# How it is done.
+_MANNER = re.compile(
+    r"^(?!apply|supply|assembly|family|reply)(?:[a-z]{3,}ly|always|also|just|again|only|now|then|best|slow|by hand)"
+    r"(?:,? and [a-z]+ly)?,? "
+    r"(?P<rest>.+)$",
+    re.I,
+)
+# "Wear ear plugs when using the air chisel": what else is used then.
+_WHILE = re.compile(
+    r",? (?:when|while|whilst|whenever|before|after|if) (?:you are |you're )?"
+    r"(?:using|handling|working|operating|use|you use|you work)\b.*$",
+    re.I,
+)
+_AND = re.compile(r",? (?:and|then|and then),? (?=[a-z])", re.I)
+_THEN = re.compile(r",? (?:and )?then,? (?P<act>[a-z]+)\b.*$", re.I)
+# What turns a socket, named after it, with no size of its own.
+_TURNED_BY = re.compile(
+    r"(?<=socket)(?P<more>.*?),? (?:and|on|with) (?:an? |the )(?:(?:long|short|strong|suitable|big|good|sturdy) )*"
+    r"(?:breaker |power |knuckle |johnson )?(?:bar|ratchet|handle|t-bar|sliding bar|tommy bar)$",
+    re.I,
+)
+
+_IT = re.compile(r", (?:then )?(?:replace|renew|change|fit|use) (?:it|them|these|those)$", re.I)
+
+
+def stripped(text: str) -> str:
+    """An instruction without what stands before it; a text that is none stays as it is."""
+    denied = _DENIED.sub("", text)
+    if denied != text:
+        return stripped(denied)
+    if _IT.search(text):
+        return text  # the clause names the thing: "Where the chain is worn, replace it"
+    for clause in (_STATE, _WHEN, _CIRCUMSTANCE, _MANNER):
+        if (found := clause.match(text)) and _begins(found["rest"]):
+            return stripped(found["rest"])
+    return text
+
+
+def _begins(rest: str) -> bool:
+    """Whether an instruction begins here, perhaps after a word for how it is done."""
+    first, _, more = rest.partition(" ")
+    if first.lower() in words("verbs") | words("perhaps") or verb(rest):
+        return True
+    found = _MANNER.match(rest) or _WHEN.match(rest)
+    return bool(more) and found is not None and _begins(found["rest"])
+
+
+def kept(text: str) -> str:
+    """An instruction without what must not be used and what is used besides."""
+    return _WHILE.sub("", _DENIED_LAST.sub("", text))
+
+
+def first_act(thing: str) -> str:
+    """The thing without what is done next: "a trolley jack and chock the rear wheels"."""
+    if (then := _THEN.search(thing)) and then["act"].lower() in words("verbs") | words("perhaps"):
+        thing = thing[: then.start()]
+    for found in _AND.finditer(thing):
+        if acts(thing[found.end() :]):
+            return thing[: found.start()].rstrip(" ,")
+    return _TURNED_BY.sub(r"\g<more>", thing)

@@ -1,0 +1,69 @@
+"""The verb that an instruction begins with: "Undo the union" is one, "drain plug" is not."""
+
+from __future__ import annotations
+
+import re
+from functools import cache
+
+from cribkit.domain.wording.tables import load
+
+
+@cache
+def words(name: str) -> frozenset[str]:
+    """A list of data/instruction.toml."""
+    return frozenset(load("instruction.toml")[name].split())
+
+
+# "Check rotor runout with a dial indicator", "Pump grease into each nipple", "Tap round the edge": no name goes on so.
+_LED = re.compile(r"^[a-z -]+ (?:with|using) (?:an?|the) ", re.I)
+_GOES_ON = re.compile(
+    r"^(?:[a-z -]+ )?(?:into|onto|through|along|around|round|inside|underneath) (?:the|each|every|both|all) ", re.I
+)
+# What is found out with a gauge is no part of its name.
+_MEASURED = re.compile(
+    r"^[a-z -]*\b(?:clearances?|gaps?|levels?|run-?out|play|end ?float|backlash|depth|thickness|wear|voltage|"
+    r"resistance|alignment|flatness|straightness|concentration) (?:with|using) ",
+    re.I,
+)
+# First words of names that are verbs elsewhere: the lower valve cover, an add-a-circuit holder.
+_NAMES = re.compile(r"^(?:lower valve|add a circuit|tap (?:and die|wrench|holder))\b", re.I)
+_BESIDES = ("up", "down", "off", "out", "in", "back", "on", "over")
+
+
+def verb(text: str) -> str:
+    """The verb that an instruction begins with, and what belongs to it ("drive out"); "" where there is none.
+
+    No name of a thing has an article after its first word, so that any word but a preposition is a verb there.
+    """
+    first, _, rest = text.partition(" ")
+    word, follows = first.lower().rpartition("-")[2], rest.split(" ")[0].lower().strip(",;:")
+    third = rest.split(" ")[1].lower() if follows == "and" and " " in rest else ""
+    if third in words("verbs") | words("perhaps") and word in words("verbs") | words("perhaps"):
+        return f"{first} {follows} {third}"  # fill and bleed
+    if _NAMES.match(text):
+        return ""
+    if follows in ("up", "down", "off", "out") and rest.split(" ")[1:2] and rest.split(" ")[1] in words("articles"):
+        return f"{first} {follows}"  # line up the holes
+    told = word in words("verbs") or (word in words("perhaps") and (follows in words("objects") or _led(word, rest)))
+    if told or (word.isalpha() and follows in words("articles") and word not in words("no_verbs")):
+        return f"{first} {follows}" if follows in _BESIDES else first
+    return ""
+
+
+def _led(word: str, rest: str) -> bool:
+    """Whether what follows makes it a verb."""
+    if _GOES_ON.match(rest) or (word in words("led") and _LED.match(rest)):
+        return True
+    return word in ("check", "test") and _MEASURED.match(rest) is not None
+
+
+_IT = frozenset({"it", "them", *words("articles")})
+
+
+def acts(text: str) -> bool:
+    """Whether another act begins here, after "and" or "then": "and slacken the bolt"."""
+    first, follows = [*text.lower().split(" "), "", ""][:2]
+    if (follows := follows.strip(",;:.")) in words("things_follow"):
+        known = first in words("verbs") | words("perhaps")
+        return known or (first.isalpha() and follows in _IT and first not in words("no_verbs"))
+    return first in words("verbs") and first not in words("perhaps")
