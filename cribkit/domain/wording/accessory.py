@@ -9,6 +9,8 @@ from cribkit.domain.wording.tables import Family, tables
 _STUFF = frozenset({"oil", "grease", "chem", "lock", "seize", "glove", "wipe"})
 # Where one of these words stands, a pump belongs to the pack.
 _PACKED = frozenset({"pack", "action", "spray", "can", "bottle"})
+# Several of them right behind the name are spare ones, also where the name's own need no word.
+_PAIRS = frozenset({"jaws", "legs"})
 # Between a name and what goes with it.
 _BETWEEN = frozenset({"bottle", "carry", "carrying", "roll", "wheel"})
 
@@ -18,13 +20,15 @@ def accessory(reading: Reading, family: Family) -> None:
     known = tables()
     texts = [said.text for said in reading.words]
     packed = not _PACKED.isdisjoint(texts)
+    if family.kind == "tool" and reading.has_said("only") and reading.has_said("rail", "head"):
+        reading.attributes["accessory"] = "part"  # a socket rail only
     strong = known.accessories | (known.of_stuff if family.shape in _STUFF and not packed else frozenset())
     for said in _behind_the_name(reading):
         if said.word in reading.name or said.negated or said.text.removesuffix("s") in family.name:
             continue
         if said.text in strong:
             reading.attributes["accessory"] = said.text.removesuffix("s")
-        elif said.text in known.fittings and said.word not in family.absorbs:
+        elif said.text in known.fittings and (said.word not in family.absorbs or said.text in _PAIRS):
             reading.attributes["fitting"] = said.text.removesuffix("s")
 
 
