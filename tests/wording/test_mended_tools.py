@@ -89,7 +89,7 @@ STRUCK = [
     ("cape chisel", "CHISEL CROSS CUT 3/8", "match"),
     ("letter stamps", "NUMBER PUNCHES 0-9 1/8", "none"),
     ("letter stamps", "letter and number punch set", "match"),
-    ("brass hammer", "BRASS/NYLON HAMMER 35MM", "review"),
+    ("brass hammer", "BRASS/NYLON HAMMER 35MM", "none"),
     ("brass hammer", "BRASS HAMMER 2LB", "match"),
     ("brass drift", "BRASS DRIFT SET 3PC", "match"),
     ("air hammer", "NEEDLE SCALER", "none"),

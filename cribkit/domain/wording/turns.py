@@ -277,6 +277,7 @@ TURNS = (
     turn("swivel-socket", "bit-socket", lambda r: bool(_tip(r)), frees=_SWIVELS),
     turn("ring-wrench", "box-spanner", _said("tbar"), ("tbar",)),  # a tube, turned by its bar
     turn("key", "screwdriver", _hex_driver),
+    turn("washer-pump", "washer-fluid", _written(r"\bpump (?:pack|bottle|spray)\b")),
     turn(  # a nut driver to some
         "bit-socket",
         "nut-driver",
