@@ -227,6 +227,10 @@ OTHERS = (
     "sixtyninth",
     "seventieth",
     "seventyfirst",
+    "seventysecond",
+    "seventythird",
+    "seventyfourth",
+    "seventyfifth",
 )
 
 

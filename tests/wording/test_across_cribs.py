@@ -355,3 +355,30 @@ ACCESSORIES = [
 @over(ACCESSORIES)
 def test_accessories(need: str, item: str, verdict: str) -> None:
     assert verdict_on(need, item) == verdict
+
+
+# Words that were swallowed by phrases, and ends, series and sides.
+SWALLOWED = [
+    ("1/2 to 3/4 adapter, female 1/2", "ADAPTER, SOCKET WRENCH, 1/2 IN. FEMALE, 3/4 IN. MALE", "match"),
+    ("1/2 to 3/4 adapter, female 1/2", "adapter 3/4F x 1/2M", "none"),
+    ("1/4 pin punch", "pin punch 1/4", "match"),
+    ("tie rod end puller", "SEPARATOR, BALL JOINT, FORK TYPE, 15/16 IN. OPENING", "none"),
+    ("tie rod end puller", "tie rod end puller, screw type", "match"),
+    ("8 mm hex bit socket, 1/2 drive", "HEX BIT SKT SET 1/2DR 5-19MM 8PC", "review"),
+    ("5 mm hex key", "HEX KEY SET 1.5-10MM 9PC", "match"),
+    ("flat washer M10 copper", "COPPER ANTI-SEIZE", "none"),
+    ("copper grease", "COPPER ANTI-SEIZE", "match"),
+    ("O-ring EPDM 20 x 2.5", "fluoro rubber O ring 20 x 2.5 mm", "none"),
+    ("alkaline AA cells", "AA NiMH rechargeable battery", "none"),
+    ("split conduit 10 mm", "convoluted conduit unsplit 10 mm", "none"),
+    ("socket cap screw M8 x 25 aluminium", "SCREW, CAP, SOCKET HEAD, M8 X 25 MM, ALLOY STEEL", "none"),
+    ("Wipe the sensor face with a lint-free wipe", "lint free wipes box", "match"),
+    ("Tie the loom back with 200 mm cable ties.", "cable ties black 200 x 4.8 mm, 100", "match"),
+    ("M8 x 1.25 bottoming tap", "TAP, THREAD CUTTING, BOTTOMING, M8 X 1.25", "match"),
+    ("socket rail 3/8", "socket rail only 3/8", "none"),
+]
+
+
+@over(SWALLOWED)
+def test_swallowed(need: str, item: str, verdict: str) -> None:
+    assert verdict_on(need, item) == verdict

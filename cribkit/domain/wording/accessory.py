@@ -9,6 +9,8 @@ from cribkit.domain.wording.tables import Family, tables
 _STUFF = frozenset({"oil", "grease", "chem", "lock", "seize", "glove", "wipe"})
 # Where one of these words stands, a pump belongs to the pack.
 _PACKED = frozenset({"pack", "action", "spray", "can", "bottle"})
+# What stuff comes in.
+_PACKS = frozenset({"box", "case", "pouch", "refill", "refills"})
 # Several of them right behind the name are spare ones, also where the name's own need no word.
 _PAIRS = frozenset({"jaws", "legs"})
 # Between a name and what goes with it.
@@ -28,6 +30,8 @@ def accessory(reading: Reading, family: Family) -> None:
             continue
         if said.text in strong:
             reading.attributes["accessory"] = said.text.removesuffix("s")
+        elif family.shape in _STUFF and said.text in _PACKS:
+            continue
         elif said.text in known.fittings and (said.word not in family.absorbs or said.text in _PAIRS):
             reading.attributes["fitting"] = said.text.removesuffix("s")
 

@@ -18,14 +18,15 @@ def adapter(reading: Reading) -> None:
         for token in tokens[:2]:  # "1 in to 3/4 in adapter (female 1, male 3/4)": told again with its ends
             token.used, token.gender = True, ""
         tokens = tokens[2:4]
-    tokens = tokens[:2]
+    told = _told_again(reading, tokens)
+    tokens = told or tokens[:2]
     drives = [square(token) for token in tokens]
     reading.attributes.pop("drive", None)
     reading.attributes.pop("drive2", None)
     reading.attributes.pop("gender", None)
     if "length" in reading.attributes and reading.attributes.get("length_class") == "long":
         reading.attributes.pop("length_class")
-    genders = _genders(reading, tokens)
+    genders = [token.gender for token in told] if told else _genders(reading, tokens)
     for token in tokens:
         token.used = True
     reading.use("drive", "square", "female", "male")
@@ -49,6 +50,22 @@ def adapter(reading: Reading) -> None:
     elif drives:
         driven = genders[0] == "m" or (bool(hexed) and genders[0] != "f" and not _hex_follows(reading, tokens[0]))
         reading.set("drive_out" if driven else "drive_in", drives[0])
+
+
+def _told_again(reading: Reading, tokens: list[Token]) -> list[Token]:
+    """ "1/2 to 3/4, female 1/2": one of the two squares stands again with its end."""
+    if len(tokens) != 3 or square(tokens[0]) == square(tokens[1]):
+        return []
+    place = next(place for place, token in enumerate(reading.tokens) if token is tokens[2])
+    beside = {token.text for token in reading.tokens[place - 1 : place + 2] if token is not tokens[2]}
+    gender = "f" if beside & {"female", "fem", "f"} else "m" if beside & {"male", "m"} else tokens[2].gender
+    others = [token for token in tokens[:2] if square(token) != square(tokens[2])]
+    if not gender or len(others) != 1:
+        return []
+    for token in tokens:
+        token.used = True
+    tokens[2].gender, others[0].gender = gender, "m" if gender == "f" else "f"
+    return [tokens[2], others[0]]
 
 
 def _adapter_length(reading: Reading) -> None:

@@ -75,6 +75,16 @@ _HELD = (
 
 # Units and words stuck together, and other ways to write one thing.
 STUCK = [
+    (r"\btw (?=click|dial|beam|electronic|preset)", "torque wrench "),
+    (r"(\bties?\b.*\d.*), (?:25|50|100|200|250|500|1000)$", r"\1"),  # so many in the bag
+    (r"\bfluoro[- ]?rubber\b", "fkm"),
+    (
+        r"(cleaner|grease|oil|spray|driver|wrench|spanner|socket|sealant|paste), not (?:the |an? )?(?:[a-z]+ )?\1\b",
+        r"\1",
+    ),
+    (r"\b(v ?[68]|engine) gas$", r"\1 petrol"),  # gasoline
+    (r"(\bopen end\w*|\bspanner|\bwrench)(.*?) (\d\d?) and (\d\d?)(?= ?mm\b|$|,)", r"\1\2 \3 x \4"),
+    (r"^slide (?=\d)", "fit "),
     # How drives, heads and ends are written short.
     (r"\bf/h(?:ea)?d\b", "flex head"),
     (r"\b(?:li|lithium)[- ]?ion\b", "lithium"),  # a battery's kind
@@ -516,7 +526,7 @@ STUCK = [
     (r"\bred[- ]brown(?: \(maroon\))?", "maroon"),
     (r"\bph ?(?:no\.?|nr|number|#) ?(?=[0-4]\b)", "ph"),
     (r"\bpz ?(?:no\.?|nr|number|#) ?(?=[0-4]\b)", "pz"),
-    (r"\b(?:four|4)[- ](?:lug|peg|pin)\b", "fourlug"),
+    (r"(?<![/\d])\b(?:four|4)[- ](?:lug|peg|pin)\b(?! punch)", "fourlug"),
     (r"^((?:[a-z]+ )?masking)$", r"\1 tape"),
     (r"^wipers\b(?=,? (?:pair|front|rear)|$)", "wiper blades"),
     (r"(?<!towels )(?<!towel )(?<!rags )\bblue roll\b", "blue paper roll"),

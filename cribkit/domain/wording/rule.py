@@ -82,7 +82,7 @@ def _judge_one(need: Meaning, item: Meaning) -> Judgement:
     loss = 0.0 if need.family == item.family else 3.0
     asked, has = dict(need.attributes), dict(item.attributes)
     for name, value in asked.items():
-        verdict = _attribute(name, value, has.get(name), need, item)
+        verdict = _attribute(name, value, need, item, asked, has)
         if verdict is None:
             return NONE
         doubts += verdict
@@ -175,15 +175,17 @@ def kinship(asked: str, has: str) -> str | None:
     return None
 
 
-def _attribute(name: str, value: str, has: str | None, need: Meaning, item: Meaning) -> list[str] | None:
+def _attribute(
+    name: str, value: str, need: Meaning, item: Meaning, asked: dict[str, str], held: dict[str, str]
+) -> list[str] | None:
     """No doubts, some doubts, or None for a difference."""
-    rule = kin().rule(name) or _OPEN
+    rule, has = kin().rule(name) or _OPEN, held.get(name)
     if has is None:
         has = implied(name, item)
-    if name == "strength" and value == "wicking" and "green" in (dict(item.attributes).get("colour"), has):
-        only_green = "dyed" in dict(need.attributes) and "shade" not in dict(need.attributes)
+    if name == "strength" and value == "wicking" and "green" in (held.get("colour"), has):
+        only_green = "dyed" in asked and "shade" not in asked
         return [f"green, but {has} strength"] if only_green else None
-    if name == "colour" and has is None and item.family == "threadlocker" and "strength" in dict(item.attributes):
+    if name == "colour" and has is None and item.family == "threadlocker" and "strength" in held:
         return None  # its strength has a colour of its own
     if (
         name == "material"
@@ -193,11 +195,11 @@ def _attribute(name: str, value: str, has: str | None, need: Meaning, item: Mean
         and "lint-free" not in item.traits
     ):
         return []
-    if name == "grade" and "wool" in dict(need.attributes):
+    if name == "grade" and "wool" in asked:
         return []  # its number says it
-    if name == "grade" and has is None and (wool := dict(item.attributes).get("wool")):
+    if name == "grade" and has is None and (wool := held.get("wool")):
         return ["fine may be 00 or 0"] if "fine" in value and wool in ("00", "0") else None
-    if name == "finish" and has is None and dict(item.attributes).get("material") == "stainless":
+    if name == "finish" and has is None and held.get("material") == "stainless":
         return None
     if name == "material" and value == "steel" and has is None:
         return []
@@ -207,40 +209,40 @@ def _attribute(name: str, value: str, has: str | None, need: Meaning, item: Mean
         spoken = {word for said in item.words for word in said.became.split()}  # perhaps as a part of its name
         value, has = " ".join(sorted(set(value.split()) - spoken)), has or ""
     if has is None and name == "dims":
-        has = dict(item.attributes).get("size")
-    if name == "vehicle" and has is None and "model" in dict(need.attributes):
+        has = held.get("size")
+    if name == "vehicle" and has is None and "model" in asked:
         return []  # the model says it
-    if name == "length_class" and has is None and item.family == "breaker-bar" and "dims" in dict(item.attributes):
-        stated = dict(item.attributes)["dims"].partition("; ")[0]
+    if name == "length_class" and has is None and item.family == "breaker-bar" and "dims" in held:
+        stated = held["dims"].partition("; ")[0]
         return [f"{stated} may be long enough"] if value == "long" and mm_of(stated) >= LONG_BAR else None
-    if (name, value) == ("length_class", "stubby") and has is None and "length" in dict(item.attributes):
-        short = mm_of(dict(item.attributes)["length"].partition("; ")[0]) <= SHORT_BLADE
+    if (name, value) == ("length_class", "stubby") and has is None and "length" in held:
+        short = mm_of(held["length"].partition("; ")[0]) <= SHORT_BLADE
         return ["short enough for a stubby one, but it does not say so"] if short else None
     if has is None:
         has = rule.default or None
     if has is None and (name, value) == ("shank", USUAL_SHANK):
         return []
-    if has is None and name in ("size", "tip") and _other_system(value, dict(item.attributes).get("system")):
+    if has is None and name in ("size", "tip") and _other_system(value, held.get("system")):
         return None
     if has is None:
-        if name == "angle" and "straight" in dict(item.attributes).get("also", "").split():
+        if name == "angle" and "straight" in held.get("also", "").split():
             return None
-        if {name, *dict(item.attributes)} >= {"size", "tip"}:
+        if {name, *held} >= {"size", "tip"}:
             return None  # a hexagon and a six-lobe are different things
-        if name == "bolt_grade" and "stainless_class" in dict(item.attributes):
+        if name == "bolt_grade" and "stainless_class" in held:
             return None
-        if name == "length" and dict(item.attributes).get("length_class") == "stubby" and mm_of(value) > LONGEST_STUBBY:
+        if name == "length" and held.get("length_class") == "stubby" and mm_of(value) > LONGEST_STUBBY:
             return None
-        if name == "lining" and dict(item.attributes).get("material") in PLASTICS:
+        if name == "lining" and held.get("material") in PLASTICS:
             return None  # a clip of nylon alone
         if (name, value) in ALWAYS_SAID:
             return None
         if rule.silent == "none" or (name in key_of(item)[:1] and item.unread):
             return None  # an item without its size, and with words that nobody could read, is no candidate
-        if name == "pitch" and dict(item.attributes).get("pitch_class") == "fine":
+        if name == "pitch" and held.get("pitch_class") == "fine":
             return ["fine, but its pitch is not stated"]  # M10 has two fine pitches
         if name in ("pitch", "pitch_class"):
-            return [] if value in ("coarse", COARSE_PITCH.get(dict(item.attributes).get("thread", ""))) else None
+            return [] if value in ("coarse", COARSE_PITCH.get(held.get("thread", ""))) else None
         return [f"{kin().called(name)} not stated"] if rule.silent == "review" else []
     if name == "current" and has == "both":
         return []
@@ -254,8 +256,8 @@ def _attribute(name: str, value: str, has: str | None, need: Meaning, item: Mean
         return None  # its scale is read in the other system
     if name == "graduation":
         return [] if mm_of(has) <= mm_of(value) else None
-    if name in ("cat", "rating") and "cats" in dict(item.attributes):
-        return _categories(dict(need.attributes), dict(item.attributes)["cats"])
+    if name in ("cat", "rating") and "cats" in held:
+        return _categories(asked, held["cats"])
     if name == "cat":
         return [] if int(has) >= int(value) else None
     if name == "rating" and need.family in METERS:

@@ -228,6 +228,8 @@ def _ranged(item: Meaning) -> list[Meaning]:
     for text in filter(None, dims.split("; ")):
         low, to, high = text.partition(" to ")
         held = _held(low, high, family in _HEXAGONS, _pieces_told(item.text)) if to else {text: True}
+        if to and family in _OTHER_SERIES and len(held) < len(between(low, high)):
+            held = dict.fromkeys(held, False)
         found += [_of_size(item, family, size, sure) for size, sure in held.items()]
     tips = dict(item.attributes).get("tips", "")
     usual = [tip for tip in tips.split("; ") if tip not in RARE]
@@ -257,7 +259,9 @@ def _sixteenths(sizes: list[str]) -> list[str]:
 
 
 _HEXAGONS = frozenset({"key", "bit", "bit-socket"})
-# Keys for hexagon sockets, ISO 2936 (from memory), mm.
+# Sets of keys hold the usual sizes; of bits and bit sockets some hold 7 or 9 mm in the place of others.
+_OTHER_SERIES = frozenset({"bit", "bit-socket"})
+# Sizes of the usual sets of hexagon keys, mm. Common practice, no source.
 _HEX_KEYS = frozenset(
     {"1.5", "2", "2.5", "3", "4", "5", "6", "8", "10", "12", "14", "17", "19", "22", "24", "27", "30", "32", "36"}
 )
