@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+
 from cribkit.domain.wording.reading import Reading, Said
 from cribkit.domain.wording.tables import Family, tables
 
@@ -11,8 +13,11 @@ _STUFF = frozenset({"oil", "grease", "chem", "lock", "seize", "glove", "wipe"})
 _PACKED = frozenset({"pack", "action", "spray", "can", "bottle"})
 # What stuff comes in.
 _PACKS = frozenset({"box", "case", "pouch", "refill", "refills"})
+# A spare part, wherever it stands: lamp battery spare.
+_PART = r"(battery|hose|lead|blade|handle|jaw|leg|tip|head|bulb|pad|cartridge|seal)s?"
+_SPARE = re.compile(rf"\b{_PART} spares?\b|^spare {_PART}\b")
 # Several of them right behind the name are spare ones, also where the name's own need no word.
-_PAIRS = frozenset({"jaws", "legs"})
+_PAIRS = frozenset({"jaws", "legs", "tips", "handle", "handles", "disc", "discs", "adapter", "adaptor"})
 # Between a name and what goes with it.
 _BETWEEN = frozenset({"bottle", "carry", "carrying", "roll", "wheel"})
 
@@ -24,6 +29,8 @@ def accessory(reading: Reading, family: Family) -> None:
     packed = not _PACKED.isdisjoint(texts)
     if family.kind == "tool" and reading.has_said("only") and reading.has_said("rail", "head"):
         reading.attributes["accessory"] = "part"  # a socket rail only
+    if family.kind == "tool" and (part := _SPARE.search(reading.plain)):
+        reading.attributes["fitting"] = part[1] or part[2]
     strong = known.accessories | (known.of_stuff if family.shape in _STUFF and not packed else frozenset())
     for said in _behind_the_name(reading):
         if said.word in reading.name or said.negated or said.text.removesuffix("s") in family.name:
@@ -32,7 +39,9 @@ def accessory(reading: Reading, family: Family) -> None:
             reading.attributes["accessory"] = said.text.removesuffix("s")
         elif family.shape in _STUFF and said.text in _PACKS:
             continue
-        elif said.text in known.fittings and (said.word not in family.absorbs or said.text in _PAIRS):
+        elif said.text in known.fittings and (
+            said.word not in family.absorbs or (said.text in _PAIRS and (family.shape, said.text) != ("hammer", "tips"))
+        ):
             reading.attributes["fitting"] = said.text.removesuffix("s")
 
 
