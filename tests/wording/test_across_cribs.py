@@ -366,6 +366,10 @@ def test_accessories(need: str, item: str, verdict: str) -> None:
 
 # Words that were swallowed by phrases, and ends, series and sides.
 SWALLOWED = [
+    ("flat washer M8", "SERRATED WASHER M8", "none"),
+    ("serrated washer M8", "SERRATED WASHER M8", "match"),
+    ("serrated washer M8", "WASHER PLAIN M8", "none"),
+    ("spring washer M8", "SERRATED WASHER M8", "none"),
     ("1/2 to 3/4 adapter, female 1/2", "ADAPTER, SOCKET WRENCH, 1/2 IN. FEMALE, 3/4 IN. MALE", "match"),
     ("1/2 to 3/4 adapter, female 1/2", "adapter 3/4F x 1/2M", "none"),
     ("1/4 pin punch", "pin punch 1/4", "match"),

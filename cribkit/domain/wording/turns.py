@@ -231,6 +231,7 @@ TURNS = (
     turn("general-grease", "lithium-grease", _has("mixedsoap")),
     turn("lithium-grease", "moly-grease", lambda r: r.has_said("moly") and not r.has("cvjoint")),
     turn("combination-wrench", "ratcheting-wrench", _said("ratcheting", "ratchet"), ("ratchet", "ratcheting", "ring")),
+    turn("flat-washer", "spring-washer", _said("serrated")),  # it locks
     turn("flat-washer", "sealing-washer", lambda r: r.has_said("copper", "aluminium") and _by(r)),
     turn("bit-socket", "adapter", lambda r: r.has_said("shank") and r.has_said("male", "driver") and not _tip(r)),
     turn("bolt", "bit-socket", lambda r: _only_for(r, "bolt") and r.has("triplesquare", "sixlobe", "insidehex")),
