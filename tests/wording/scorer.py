@@ -231,6 +231,9 @@ OTHERS = (
     "seventythird",
     "seventyfourth",
     "seventyfifth",
+    "seventysixth",
+    "seventyseventh",
+    "seventyeighth",
 )
 
 

@@ -6,6 +6,7 @@ from __future__ import annotations
 
 # Scanning errors inside sizes: letters for digits and a stroke read as a one or a bracket.
 SCAN = [
+    (r"(?<=x)([1-9])oo\b|\b([1-9])oo(?=mm\b)", r"\1\g<2>00"),  # PH2X1OO, 3OOMM
     (r"\b([1-9]\d?)[l|i!]((?:2|4|8|16|32)(?=[ -]?(?:dr|drv|drive|sq)\b))", r"\1/\2"),  # 1l2DR
     (r"\b[il|](?=\d{1,3}(?:mm|nm)\b)", "1"),  # l25MM
     (r"\bdr[1l|]ve", "drive"),
@@ -75,6 +76,8 @@ _HELD = (
 
 # Units and words stuck together, and other ways to write one thing.
 STUCK = [
+    (r"(\btriple ?sq(?:uare)?\b|\bxzn\b)(.*?),? \b(?:12|twelve)[- ]?(?:pt|point)\b", r"\1\2"),  # its twelve teeth
+    (r"(\b(?:12|twelve)[- ]?(?:pt|point)\b) (?=m\d+\b.*\btriple)", ""),
     (r"\btw (?=click|dial|beam|electronic|preset)", "torque wrench "),
     (r"(\bties?\b.*\d.*), (?:25|50|100|200|250|500|1000)$", r"\1"),  # so many in the bag
     (r"\bfluoro[- ]?rubber\b", "fkm"),
