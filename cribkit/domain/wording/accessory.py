@@ -31,6 +31,8 @@ def accessory(reading: Reading, family: Family) -> None:
         reading.attributes["accessory"] = "part"  # a socket rail only
     if family.kind == "tool" and (part := _SPARE.search(reading.plain)):
         reading.attributes["fitting"] = part[1] or part[2]
+    if (known.accessories | known.fittings | known.of_stuff).isdisjoint(texts):
+        return
     strong = known.accessories | (known.of_stuff if family.shape in _STUFF and not packed else frozenset())
     for said in _behind_the_name(reading):
         if said.word in reading.name or said.negated or said.text.removesuffix("s") in family.name:

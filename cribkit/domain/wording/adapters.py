@@ -56,7 +56,7 @@ def _told_again(reading: Reading, tokens: list[Token]) -> list[Token]:
     """ "1/2 to 3/4, female 1/2": one of the two squares stands again with its end."""
     if len(tokens) != 3 or square(tokens[0]) == square(tokens[1]):
         return []
-    place = next(place for place, token in enumerate(reading.tokens) if token is tokens[2])
+    place = reading.place_of(tokens[2])
     beside = {token.text for token in reading.tokens[place - 1 : place + 2] if token is not tokens[2]}
     gender = "f" if beside & {"female", "fem", "f"} else "m" if beside & {"male", "m"} else tokens[2].gender
     others = [token for token in tokens[:2] if square(token) != square(tokens[2])]
@@ -82,13 +82,13 @@ SHORTEST_ADAPTER = 28.0
 
 def _hex_follows(reading: Reading, end: Token) -> bool:
     """Whether a hexagon is named after the square: the square is then what drives."""
-    place = next(place for place, token in enumerate(reading.tokens) if token is end)
+    place = reading.place_of(end)
     return any(token.text in ("hex", "shank") for token in reading.tokens[place + 1 :])
 
 
 def _hex_last(reading: Reading, ends: list[Token]) -> bool:
     """Whether the second end is the hexagon that a drill takes: it is the one that is driven."""
-    places = [next(place for place, token in enumerate(reading.tokens) if token is end) for end in ends]
+    places = [reading.place_of(end) for end in ends]
     follows = [token.text for token in reading.tokens[places[1] + 1 : places[1] + 3]]
     between = [token.text for token in reading.tokens[places[0] + 1 : places[1]]]
     return "hex" in follows and "hex" not in between
@@ -124,11 +124,7 @@ def _genders(reading: Reading, squares: list[Token]) -> list[str]:
     if len(said) > len(squares):
         return ["?" for _ in squares]
     if len(said) == 1 and len(squares) == 2:
-        return (
-            [*said, ""]
-            if squares[0].gender or not _between(reading, squares)
-            else _one_gender(reading, squares, said[0])
-        )
+        return [*said, ""] if squares[0].gender else _one_gender(reading, squares, said[0])
     return [*said, *("" for _ in squares)][: len(squares)]
 
 
@@ -141,7 +137,7 @@ def _by_use(reading: Reading, squares: list[Token]) -> list[str]:
     """The ends told by use: 3/8 sockets on a 1/2 ratchet. What the whole is for ("for a gun") tells no end."""
     found, led = [], []
     for one in squares:
-        place = next(place for place, token in enumerate(reading.tokens) if token is one)
+        place = reading.place_of(one)
         nearest = _up_to_stop(reading.tokens[place + 1 : place + 4])
         on = place > 0 and reading.tokens[place - 1].text in _ON_A
         ends = [_end_of(text, on) for text in nearest]
@@ -166,14 +162,10 @@ def _up_to_stop(tokens: list[Token]) -> list[str]:
     return [token.text for token in tokens[:stop] if token.kind == "word"]
 
 
-def _between(reading: Reading, squares: list[Token]) -> bool:
-    return not squares[0].gender
-
-
 def _one_gender(reading: Reading, squares: list[Token], gender: str) -> list[str]:
     """Only one end is named: that of the number that the word stands nearest to."""
     word = next(place for place, token in enumerate(reading.tokens) if token.text in _ENDS or token.gender)
-    places = [next(place for place, token in enumerate(reading.tokens) if token is one) for one in squares]
+    places = [reading.place_of(one) for one in squares]
     parted = any(token.kind in ("stop", "end") for token in reading.tokens[places[0] + 1 : word])
     first = abs(places[0] - word) - abs(places[1] - word) < (0 if parted else 1)
     return [gender, ""] if first else ["", gender]

@@ -8,17 +8,13 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Sequence, Set
 
-from cribkit.domain.wording.meaning import Judgement, Meaning
+from cribkit.domain.wording.meaning import MOST_DOUBTED, Judgement, Meaning
 from cribkit.domain.wording.tables import kin
 
 
 def spoken_terms(item: Meaning) -> frozenset[str]:
     """Index terms of the words by which an item may be told from others of its family."""
-    return (
-        frozenset(f"~{item.family}|{word}" for word in _passed_over(item) - kin().unspoken)
-        if item.family
-        else frozenset()
-    )
+    return frozenset(f"~{item.family}|{word}" for word in _passed_over(item)) if item.family else frozenset()
 
 
 def contrasted(
@@ -52,11 +48,7 @@ def contrasted(
 def _doubted(judgement: Judgement, lacks: Iterable[str]) -> Judgement:
     named = ", ".join(sorted(kin().called(word) for word in lacks))
     weakness = f"{named} not stated, by which others are told apart here"
-    return judgement._replace(status="review", score=min(judgement.score, MOST) - 5, weakness=weakness)
-
-
-# The score that a review has at most, as in the rule.
-MOST = 60.0
+    return judgement._replace(status="review", score=min(judgement.score, MOST_DOUBTED) - 5, weakness=weakness)
 
 
 def _passed_over(meaning: Meaning) -> frozenset[str]:

@@ -21,8 +21,7 @@ def settle(reading: Reading, shape: str) -> None:
     elif reading.family == "thread-insert" and _WIRE.search(reading.plain):
         own["insert_kind"] = "wire"
     elif reading.family == "circlip" and {"internal", "external"} <= words:
-        own["side"] = "both"  # an assortment
-        reading.doubts = [doubt for doubt in reading.doubts if not doubt.startswith("side ")]
+        reading.decide("side", "both")  # an assortment
     elif reading.family == "bolt" and "setscrew" in words:
         own.setdefault("thread_length", "full")  # a hexagon set screw, by its name
 

@@ -32,9 +32,7 @@ def figure(reading: Reading, name: str, pattern: re.Pattern[str]) -> None:
             and token.text.strip() in found[0]
         ):
             token.used = True
-    for said in reading.words:
-        if said.text in ("awg", "gauge", "ga", "swg", "sq", "sqmm", "mm", "square mm"):
-            said.used, said.how = True, "known"
+    reading.pass_by("awg", "gauge", "ga", "swg", "sq", "sqmm", "mm", "square mm")
 
 
 def _numbered_size(reading: Reading) -> None:
@@ -162,9 +160,7 @@ def _wire_gauge(reading: Reading) -> None:
     for token in reading.tokens:
         if token.kind in ("num", "mixed", "numbered", "tip") and token.text.strip() in map(str, ends):
             token.used = True
-    for said in reading.words:
-        if said.text in ("awg", "gauge", "ga"):
-            said.used, said.how = True, "known"
+    reading.pass_by("awg", "gauge", "ga")
 
 
 # Told by the smallest and the largest thread that they serve.
@@ -179,9 +175,7 @@ def any_numbers(reading: Reading) -> None:
         reading.set("cats", " ".join(f"{_CATS[cat.lower()]}:{volts}" for cat, volts in pairs))
     if found := _CAT.search(reading.text):
         reading.set("cat", str(_CATS[found[1].lower()]))
-        for said in reading.words:
-            if said.text in ("cat", *(cat.lower() for cat, _ in pairs), found[1].lower()):
-                said.used, said.how = True, "known"
+        reading.pass_by("cat", *(cat.lower() for cat, _ in pairs), found[1].lower())
         for token in reading.tokens:
             token.used = token.used or (token.kind in ("num", "mixed") and token.text.strip() == found[1])
     if reading.family in _WIRED:

@@ -65,9 +65,9 @@ _SPECS = re.compile(
 def oil_specs(reading: Reading) -> None:
     """The classes of an engine oil; the name of an ATF's maker says no more than its number."""
     words = set(reading.attributes.get("spec", "").split())
-    if reading.attributes.pop("tip", ""):  # E7 is a class of oils here
+    if reading.attributes.get("tip"):  # E7 is a class of oils here
         reading.attributes.pop("profile", None)
-        reading.doubts = [doubt for doubt in reading.doubts if not doubt.startswith("tip ")]
+        reading.decide("tip")
     if reading.family == "engine-oil":
         for found in _SPECS.finditer(reading.plain):
             words.add(re.sub(r"[ -]", "", found[0]))

@@ -318,8 +318,7 @@ def _two_tips(reading: Reading) -> None:
     if len(tips) == 1:
         reading.set("tip", tips[0])
     elif tips:
-        reading.attributes["tip"] = " x ".join(sorted(set(tips)))
-        reading.doubts = [doubt for doubt in reading.doubts if not doubt.startswith("tip ")]
+        reading.decide("tip", " x ".join(sorted(set(tips))))
 
 
 def _rest_length(reading: Reading) -> None:

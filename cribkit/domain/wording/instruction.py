@@ -121,13 +121,7 @@ _ONTO = re.compile(
 )
 
 
-# When it is done says nothing of the thing: "Before removing the battery, undo the clamp with a 13 mm spanner".
-_FIRST_DONE = re.compile(
-    r"^(?:before|after|when|once|while|prior to) [a-z]+ing (?:(?!\b(?:with|using)\b)[^,;:\d])*, "
-    r"(?=[a-z]+ (?:the|each|both|all) )",
-    re.I,
-)
-# Nor does a remark on the hand of what is worked on: "...; the thread may be left-hand".
+# A remark on the hand of what is worked on says nothing of the thing: "...; the thread may be left-hand".
 _LATER_SAID = re.compile(
     r"; ?(?:the|its|this|some|both) (?:threads?|nuts?|bolts?|screws?) [a-z ]*left[- ]hand\w*$", re.I
 )
@@ -156,7 +150,7 @@ def called_for(text: str) -> str:
     """The text with the thing that it calls for in front; a text that is no instruction stays as it is."""
     bare = _REASON.sub(r", for \1", _STEP.sub("", text.strip()).rstrip(" ."))
     bare = _TESTED.sub("test", _AND_REPLACE.sub("Replace ", stripped(bare)))
-    bare = _held_meanwhile(_LATER_SAID.sub("", _FIRST_DONE.sub("", bare)))
+    bare = _held_meanwhile(_LATER_SAID.sub("", bare))
     bare = _JUMP.sub("jump-start", bare)
     if verb(bare) or _IS_DONE.match(bare):
         bare = kept(bare)

@@ -75,6 +75,9 @@ GIVES_ONLY = frozenset(
 PASSES_ON = frozenset({"extension", "universal-joint", "torque-multiplier", "torque-adapter", "angle-gauge"})
 
 
+MOST_DOUBTED = 60.0  # the score that a review has at most
+
+
 class Judgement(NamedTuple):
     """Whether an item is what a need asks for."""
 

@@ -92,7 +92,6 @@ STUCK = [
     (r"\bf/h(?:ea)?d\b", "flex head"),
     (r"\b(?:li|lithium)[- ]?ion\b", "lithium"),  # a battery's kind
     (r"\bmirror[- ](?:polish(?:ed)?|finish(?:ed)?|chromed?)\b", "polished"),  # no inspection mirror
-    (r"\balloy steel\b", "steel"),  # no aluminium
     (r"\bi[- ]beam(?: (?:handle|shank|section|pattern))?\b(?=.*(?:spanner|wrench|spnr))", " "),
     (r"((?:spanner|wrench|spnr)\b.*?),? \bi[- ]beam(?: (?:handle|shank|section|pattern))?\b", r"\1"),
     (r"(?<=\d) ?c/v\b", " "),  # 8 X 10 C/V: chrome vanadium, no degrees

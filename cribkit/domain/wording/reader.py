@@ -86,9 +86,8 @@ def _tool_for(reading: Reading) -> str:
     family = tables().families.get(reading.family)
     if family is None or family.kind != "consumable":
         return ""
-    stop = next((place for place, token in enumerate(reading.tokens) if token.kind == "stop"), len(reading.tokens))
-    before = {id(token) for token in reading.tokens[:stop]}
-    first = [said for said in reading.beside() if id(said.tokens[0]) in before and said.word != "set"]
+    beside = reading.beside()
+    first = [said for said in reading.first_part() if said in beside and said.word != "set"]
     last = first[-1] if len(first) > 1 else None
     return last.word if last and last.word in _TOOL_WORDS and last.word not in reading.name else ""
 

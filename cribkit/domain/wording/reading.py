@@ -72,10 +72,18 @@ class Reading:
 
     def head(self) -> str:
         """The word that an English name turns on: the last name before the first comma."""
+        names = [said.word for said in self.first_part() if said.word in tables().names_of]
+        return names[-1] if names else ""
+
+    def first_part(self) -> list[Said]:
+        """The words before the first comma."""
         stop = next((place for place, token in enumerate(self.tokens) if token.kind == "stop"), len(self.tokens))
         before = {id(token) for token in self.tokens[:stop]}
-        names = [said.word for said in self.words if id(said.tokens[0]) in before and said.word in tables().names_of]
-        return names[-1] if names else ""
+        return [said for said in self.words if id(said.tokens[0]) in before]
+
+    def place_of(self, token: Token) -> int:
+        """Where a token stands."""
+        return next(place for place, one in enumerate(self.tokens) if one is token)
 
     def has(self, *words: str) -> bool:
         """Whether one of these words stands in the text or is implied."""
@@ -85,6 +93,12 @@ class Reading:
         """The numbers written so are used."""
         for token in self.tokens:
             token.used = token.used or token.text.strip() == figure
+
+    def pass_by(self, *texts: str) -> None:
+        """Words written so say nothing more: a number beside them has been read."""
+        for said in self.words:
+            if said.text in texts:
+                said.used, said.how = True, "known"
 
     def has_said(self, *words: str) -> bool:
         """Whether one of these words stands in the text, also after "with" and "for", and is not denied."""
@@ -123,6 +137,13 @@ class Reading:
                 return
         if self.attributes.setdefault(name, value) != value:
             self.doubts.append(f"{name} {value}")
+
+    def decide(self, name: str, value: str = "") -> None:
+        """What was said of an attribute in several ways is no doubt; it has this value, or none."""
+        self.doubts = [doubt for doubt in self.doubts if not doubt.startswith(f"{name} ")]
+        self.attributes.pop(name, None)
+        if value:
+            self.attributes[name] = value
 
     def effect(self, effect: tuple[str, str], said: Said) -> None:
         """What a word of the trait table says."""

@@ -6,7 +6,7 @@ import re
 from math import inf
 
 from cribkit.domain.wording.agree import PLASTICS, about, mm_of, same
-from cribkit.domain.wording.meaning import Judgement, Meaning
+from cribkit.domain.wording.meaning import MOST_DOUBTED, Judgement, Meaning
 from cribkit.domain.wording.tables import Family, Rule, kin, tables
 
 # The attributes that an item of a shape is looked up by; the first is the one that it is told by.
@@ -104,7 +104,7 @@ def _judge_one(need: Meaning, item: Meaning) -> Judgement:
         return NONE
     doubts += verdict
     loss += 2.0 * len(item.traits - need.traits)
-    if bond and doubts[1:] and (item.kind == "consumable" or doubts[2:] or kin().family(need.family) is None):
+    if bond and doubts[1:] and (item.kind == "consumable" or doubts[2:]):
         return NONE  # perhaps another kind of thing, and it does not even say what is asked for
     strange = _unread(need, item)
     if strange is None:
@@ -153,7 +153,7 @@ def _verdict(need: Meaning, item: Meaning, doubts: list[str], loss: float) -> Ju
     agreed = [value for name, value in need.attributes if dict(item.attributes).get(name)]
     why = ", ".join([item.family.replace("-", " "), *agreed, *sorted(need.traits & item.traits)])
     if doubts:
-        return Judgement("review", max(60.0 - loss - 5 * len(doubts), 5.0), why, weakness="; ".join(doubts))
+        return Judgement("review", max(MOST_DOUBTED - loss - 5 * len(doubts), 5.0), why, weakness="; ".join(doubts))
     return Judgement("match", max(100.0 - loss, 61.0), why)
 
 
@@ -439,10 +439,10 @@ def _traits(need: Meaning, item: Meaning) -> list[str] | None:
         if trait.startswith("not-"):
             continue
         rule = kin().rule(trait) or _OPEN
-        if trait == "folding" and "not-t-handle" not in need.traits:
+        if trait == "folding":
+            if "not-t-handle" in need.traits:
+                return None  # no L keys
             continue  # of a key whose handle is left open
-        if trait == "folding" and "not-t-handle" in need.traits:
-            return None  # no L keys
         if rule.unasked == "none":
             return None
         doubts += [UNASKED.get(trait, f"{kin().called(trait)} was not asked for")] if rule.unasked == "review" else []

@@ -486,9 +486,8 @@ def _own_sense(reading: Reading, shape: str) -> None:
             reading.attributes["outer"] = across
         reading.use("od")
     if shape == "torque" and reading.attributes.get("mechanism") == "non-graduated":
-        reading.doubts = [doubt for doubt in reading.doubts if doubt != "mechanism preset"]
-    if shape == "torque" and reading.attributes.get("mechanism") == "non-graduated":
-        reading.doubts = [doubt for doubt in reading.doubts if doubt != "mechanism click"]
+        told = ("mechanism preset", "mechanism click")
+        reading.doubts = [doubt for doubt in reading.doubts if doubt not in told]
     if shape == "torque" and "mechanism non-graduated" in reading.doubts:
         reading.attributes["mechanism"] = "non-graduated"
         reading.doubts.remove("mechanism non-graduated")
@@ -515,8 +514,7 @@ def _own_sense(reading: Reading, shape: str) -> None:
     if shape == "clamp":
         reading.attributes.pop("side", None)
     if reading.family == "circlip-pliers" and ({"internal", "external"} <= words or "convertible" in words):
-        reading.attributes["side"] = "both"
-        reading.doubts = [doubt for doubt in reading.doubts if not doubt.startswith("side ")]
+        reading.decide("side", "both")
     if reading.family == "feeler-gauge" and {"metric", "inch"} & words and _SYSTEMS.intersection(reading.doubts):
         reading.attributes["system"] = "both"  # marked in both
         reading.doubts = [doubt for doubt in reading.doubts if doubt not in _SYSTEMS]
@@ -543,8 +541,7 @@ def _own_sense(reading: Reading, shape: str) -> None:
     ):
         reading.doubts.append("a length in words only")
     if reading.kind == "tool" and (reading.family, reading.attributes.get("colour")) not in _COLOURED:
-        reading.attributes.pop("colour", None)
-        reading.doubts = [doubt for doubt in reading.doubts if not doubt.startswith("colour ")]
+        reading.decide("colour")
     if reading.family == "lobe-wrench" or (shape in _UNSIDED and reading.attributes.get("side") in _WHERE):
         reading.attributes.pop("side", None)
     if reading.family == "crowfoot" and any(said.word in ("openend", "open") for said in reading.words):

@@ -77,9 +77,7 @@ def _named_measures(reading: Reading, first: str, second: str) -> None:
             if reading.family == "o-ring":  # told by its section; the outside may stand there too
                 name = "dims" if word in _OUTSIDE else second if name == "thickness" else name
             token.used = True
-            for said in reading.words:
-                if said.text in (word, "x"):
-                    said.used, said.how = True, "known"
+            reading.pass_by(word, "x")
             inches = "/" in token.text or (token.text.isdigit() and int(token.text) <= 2 and _in_fractions(reading))
             unit = token.unit or ("in" if inches else "mm")
             reading.set(name, Length(number(token.values[0].replace("-", " ")), unit).text)
@@ -191,7 +189,7 @@ def clamp(reading: Reading) -> None:
 
 def _width_of_band(reading: Reading, group: Group) -> bool:
     """Whether the measure is that of the band: 9 mm band."""
-    place = next(place for place, token in enumerate(reading.tokens) if token is group.tokens[0])
+    place = reading.place_of(group.tokens[0])
     return [token.text for token in reading.tokens[place + 1 : place + 2]] in (["band"], ["wide"], ["width"])
 
 

@@ -112,9 +112,7 @@ def _property_class(reading: Reading) -> None:
         if token.kind == "num" and before.text in _CLASS_WORDS and token.values[0] in _CLASSES and not token.unit:
             token.used = True
             reading.set("bolt_grade", token.values[0])
-            for said in reading.words:
-                if said.text == before.text:
-                    said.used, said.how = True, "known"
+            reading.pass_by(before.text)
     for token in tokens:
         if token.kind == "mixed" and (found := re.fullmatch(r"(?:gr|cl)(2|5|8|10|12)", token.text)):
             token.used = True
@@ -243,7 +241,7 @@ LEAST_MM = 4  # of a screw known by its number a bare length from here on is in 
 
 def _long(reading: Reading, group: Group) -> bool:
     """Whether "long" stands after the number: 2 1/2 long."""
-    place = next(place for place, token in enumerate(reading.tokens) if token is group.tokens[-1])
+    place = reading.place_of(group.tokens[-1])
     if [token.text for token in reading.tokens[place + 1 : place + 2]] != ["long"]:
         return False
     reading.use("long")

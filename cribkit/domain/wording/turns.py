@@ -107,14 +107,10 @@ def _eight_points(reading: Reading) -> bool:
 
 
 def _inch_hex(reading: Reading) -> bool:
-    """ "3/8-16 x 1 cap screw, grade 5": in inches a cap screw has a hexagon head unless a socket is said."""
-    graded = any(said.text in ("grade", "gr") for said in reading.words) or any(
-        token.kind == "class" or token.text.startswith(("grade", "gr")) for token in reading.tokens
-    )
+    """ "3/8-16 x 1 cap screw": in inches a cap screw has a hexagon head unless a socket is said."""
     plain = any(
         said.word == "capscrew" and said.text in ("cap screw", "screw cap", "cap screws") for said in reading.words
     )
-    del graded
     return plain and any(token.kind == "unc" for token in reading.tokens)
 
 
