@@ -9,7 +9,8 @@ from pathlib import Path
 import pytest
 
 from cribkit.domain.wording.needle import needles
-from cribkit.domain.wording.patterns import SCAN, STUCK
+from cribkit.domain.wording.patterns import STUCK
+from cribkit.domain.wording.scanning import SCAN
 
 FOUND = [
     (r"\bwet ?/ ?dry\b", ("wet",)),

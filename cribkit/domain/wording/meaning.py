@@ -93,6 +93,9 @@ class Judgement(NamedTuple):
         return ({"none": 0, "review": 1, "match": 2}[self.status], self.score)
 
 
+NONE = Judgement("none", 0.0, "")
+
+
 class Near(NamedTuple):
     """Another size that would go on, by the published limits: only ever something to confirm."""
 

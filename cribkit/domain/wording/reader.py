@@ -8,6 +8,7 @@ from itertools import pairwise
 from cribkit.domain.wording import handtools, shapes, squares, stores, threads, turns
 from cribkit.domain.wording.context import FLUIDS, beside_the_point, listed, pass_over, pass_remarks
 from cribkit.domain.wording.damage import mend
+from cribkit.domain.wording.finish import finish
 from cribkit.domain.wording.lexer import lex
 from cribkit.domain.wording.meaning import Meaning
 from cribkit.domain.wording.naming import expand_in, name_words
@@ -37,7 +38,7 @@ def read_one(text: str, kind: str = "") -> Meaning:
     spend_words(reading)
     pass_over(reading, family)
     pass_remarks(reading, family)
-    shapes.finish(reading)
+    finish(reading)
     return reading.meaning(kind)
 
 

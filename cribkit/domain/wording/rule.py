@@ -6,8 +6,9 @@ import re
 from math import inf
 
 from cribkit.domain.wording.agree import PLASTICS, about, mm_of, same
-from cribkit.domain.wording.meaning import MOST_DOUBTED, Judgement, Meaning
-from cribkit.domain.wording.tables import Family, Rule, kin, tables
+from cribkit.domain.wording.leftovers import unnamed, unread_doubts
+from cribkit.domain.wording.meaning import MOST_DOUBTED, NONE, Judgement, Meaning
+from cribkit.domain.wording.tables import Family, Rule, kin
 
 # The attributes that an item of a shape is looked up by; the first is the one that it is told by.
 KEYS: dict[str, tuple[str, ...]] = {
@@ -48,7 +49,6 @@ UNCOUNTED = frozenset({"dispensed", "pack", "finer", "also"})
 TOLD_APART = frozenset({"pick"})
 # The hex that bits have unless another is said (ISO 1173 form C 6.3, from memory).
 USUAL_SHANK = "1/4 in"
-NONE = Judgement("none", 0.0, "")
 _OPEN = Rule("review", "", "free")
 
 
@@ -72,7 +72,7 @@ def judge(need: Meaning, item: Meaning) -> Judgement:
 
 def _judge_one(need: Meaning, item: Meaning) -> Judgement:
     if not need.family or not item.family:
-        return _unnamed(need, item)
+        return unnamed(need, item)
     bond = kinship(need.family, item.family)
     if bond is None:
         return NONE
@@ -106,7 +106,7 @@ def _judge_one(need: Meaning, item: Meaning) -> Judgement:
     loss += 2.0 * len(item.traits - need.traits)
     if bond and doubts[1:] and (item.kind == "consumable" or doubts[2:]):
         return NONE  # perhaps another kind of thing, and it does not even say what is asked for
-    strange = _unread(need, item)
+    strange = unread_doubts(need, item)
     if strange is None:
         return NONE
     doubts += strange
@@ -484,81 +484,6 @@ IMPLIED_TRAITS = {
     "exhaust-paste": frozenset({"high-temperature"}),
     "exhaust-tape": frozenset({"high-temperature"}),
 }
-
-
-def _unread(need: Meaning, item: Meaning) -> list[str] | None:
-    """Words that were not used: agreed where both sides have them, a doubt where they could matter.
-
-    A word that alone names another thing ("gasket" beside an oil) makes it another thing: None.
-    """
-    asked, has = set(need.unread), set(item.unread)
-    if (asked ^ has) & (strays(need) | strays(item)):
-        return None
-    doubts = [f"could not read {word!r} of the need" for word in need.unread if word not in has]
-    more = {word for word in has - asked if matters(word)}
-    if more and need.family == item.family:
-        more -= _afterthoughts(item)
-    doubts += [f"could not read {word!r} of the item" for word in item.unread if word in more]
-    return doubts
-
-
-def _afterthoughts(item: Meaning) -> frozenset[str]:
-    """Words known of nothing that only add to a thing named before the first comma: "strap wrench, nylon web".
-
-    What the item says beyond the need is free. Where the noun alone comes first ("JACK, DOLLIED"), nothing is.
-    """
-    name, _, rest = item.text.lower().partition(",")
-    words = set(_WORDS.findall(rest))
-    if " " not in name.strip() or words & _DENIALS:
-        return frozenset()
-    strange = {said.text for said in item.words if said.how == "unread" and not said.became}
-    return frozenset(word for word in item.unread if word in words & strange)
-
-
-_WORDS = re.compile(r"[a-z]+")
-# An item that denies or doubts something is not read over.
-_DENIALS = frozenset(
-    {"not", "no", "non", "without", "never", "unknown", "unsure", "unmarked", "missing", "only", "except"}
-)
-
-
-def strays(meaning: Meaning) -> frozenset[str]:
-    """Words that alone name another thing than the one that was read."""
-    return frozenset(word.text for word in meaning.words if word.how == "stray")
-
-
-def matters(word: str) -> bool:
-    """Whether an unread word of an item could change what it is; a long code is a catalogue number and does not."""
-    letters = sum(char.isalpha() for char in word)
-    digits = sum(char.isdigit() for char in word)
-    return not (letters and digits and len(word) >= 6 and "/" not in word)
-
-
-def _unnamed(need: Meaning, item: Meaning) -> Judgement:
-    """Texts whose family could not be read: the same words are the same thing, more words are a doubt."""
-    if need.family or item.family:
-        return NONE
-    asked, has = wordy(need), wordy(item)
-    if not figures(need) <= figures(item):
-        return NONE
-    if not asked or not asked <= has or not set(need.attributes) <= set(item.attributes) or need.traits - item.traits:
-        return NONE
-    if asked == has:
-        return Judgement("match", 80.0, "the same words")
-    extra = ", ".join(sorted(has - asked))
-    return Judgement("review", 40.0, "the same words and more", weakness=f"the item also says {extra}")
-
-
-def figures(meaning: Meaning) -> frozenset[str]:
-    """What was not read and has digits in it."""
-    return frozenset("".join(word.split()) for word in meaning.unread if any(char.isdigit() for char in word))
-
-
-def wordy(meaning: Meaning) -> frozenset[str]:
-    """The words of a text without a family that must be the same: all that say something, no ratings."""
-    known = tables()
-    plain = (known.spellings.get((word.text,), word.text) for word in meaning.words if word.how != "size")
-    return frozenset(part for word in plain for part in word.split() if part.isalpha() and part not in known.neutral)
 
 
 # Families that may stand in for each other, but are not the same thing: a line against one says nothing of the other.

@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from cribkit.domain.wording.contrast import spoken_terms
+from cribkit.domain.wording.leftovers import wordy
 from cribkit.domain.wording.meaning import Meaning
-from cribkit.domain.wording.rule import KEYS, VAGUE, wordy
+from cribkit.domain.wording.rule import KEYS, VAGUE
 from cribkit.domain.wording.tables import kin
 
 

@@ -7,7 +7,8 @@ import unicodedata
 from functools import cache
 
 from cribkit.domain.wording.needle import needles
-from cribkit.domain.wording.patterns import SCAN, STUCK
+from cribkit.domain.wording.patterns import STUCK
+from cribkit.domain.wording.scanning import SCAN
 from cribkit.domain.wording.spoken import in_digits
 
 # Signs that people and programs write for the same thing.

@@ -1,0 +1,387 @@
+"""The last rules, once every number and word of a text is read."""
+
+from __future__ import annotations
+
+import re
+from itertools import pairwise
+
+from cribkit.domain.wording.accessory import accessory
+from cribkit.domain.wording.fasteners import settle
+from cribkit.domain.wording.fluids import LOCK_COLOURS, oil_specs, packing
+from cribkit.domain.wording.handtools import TIPPED, profile, set_profiles
+from cribkit.domain.wording.measure import mm_of
+from cribkit.domain.wording.reading import Reading
+from cribkit.domain.wording.rule import COARSE_PITCH, USUAL_SHANK
+from cribkit.domain.wording.shapes import placed
+from cribkit.domain.wording.spoken import UNITS
+from cribkit.domain.wording.stores import put_place
+from cribkit.domain.wording.tables import tables
+from cribkit.domain.wording.threads import inch_thread
+
+# Classes of oils with little sulphated ash, phosphorus and sulphur, ACEA (from memory).
+_LOW_SAPS = frozenset({"c1", "c2", "c3", "c4", "c5", "c6", "e6", "e8", "e9", "e11"})
+# Classes of insulating gloves by the a.c. voltage that they may be used on, IEC 60903 (from memory).
+GLOVE_CLASSES = {500: "00", 1000: "0", 7500: "1", 17000: "2", 26500: "3", 36000: "4"}
+_GLOVE_VOLTS = re.compile(r"\b(\d{1,2} ?\d{3}|\d{1,4}) ?(kv|v|volts?)\b")
+_SPEEDS = re.compile(r"\b(\d{1,2}|four|five|six|seven|eight|nine|ten)[- ]?(?:speed|spd)\b")
+
+
+def finish(reading: Reading) -> None:
+    """Last rules once every word is read."""
+    family = tables().families.get(reading.family)
+    shape = family.shape if family else ""
+    reading.attributes.pop("gender", None)
+    if reading.attributes.pop("drive2", "") and shape not in ("adapter", "multiplier"):
+        reading.doubts.append("two drives")
+    _depth(reading, shape)
+    _own_sense(reading, shape)
+    if shape == "set-bit":
+        set_profiles(reading)
+    elif shape in TIPPED:
+        profile(reading)
+    if reading.family in _SETS_OF:
+        _set_of(reading)
+    if reading.family == "bit-set" and reading.attributes.get("dims") == USUAL_SHANK:
+        del reading.attributes["dims"]
+    if reading.family in _TWO_SYSTEMS or (shape.startswith("set") and reading.kind == "tool"):
+        _system(reading)
+    else:
+        system = reading.attributes.pop("system", None)
+        if (
+            system in ("metric", "inch")
+            and shape in _SYSTEMED
+            and not {"size", "tip", "thread"} & reading.attributes.keys()
+        ):
+            reading.attributes["system"] = system
+        if system == "whitworth" and "size" in reading.attributes:
+            reading.traits.add("whitworth")
+    if shape == "glove" and reading.attributes.get("cut_level", "").isalpha():  # A to F of EN 388 (from memory)
+        reading.traits.add("cut-resistant")
+    if shape == "glove" and "cut-resistant" in reading.traits:
+        reading.attributes.setdefault("glove_type", "work")
+    if shape == "glove" and reading.attributes.get("material") in ("nitrile", "latex", "vinyl"):
+        reading.attributes.setdefault("glove_type", "disposable")
+    coarse = COARSE_PITCH.get(reading.attributes.get("thread", ""))
+    if coarse and "pitch" in reading.attributes and shape in ("bolt", "nut", "tap", "thread-part"):
+        reading.attributes["pitch_class"] = "coarse" if reading.attributes["pitch"] == coarse else "fine"
+    if shape in ("bolt", "nut", "tap", "thread-part"):
+        inch_thread(reading)
+    if shape == "lock":
+        _strength(reading)
+    if reading.family == "atf" and (found := _SPEEDS.search(reading.text.lower())):
+        speeds = str(UNITS.get(found[1], found[1]))
+        reading.set("speeds", speeds)
+        reading.traits.discard("speed")
+        reading.spend(speeds)
+    if shape == "oil":
+        oil_specs(reading)
+        if reading.family == "engine-oil" and _LOW_SAPS & set(reading.attributes.get("spec", "").split()):
+            reading.attributes.setdefault("saps", "low")
+    if reading.family == "high-voltage-gloves" and (volts := _GLOVE_VOLTS.search(reading.text.lower())):
+        stands = int(volts[1].replace(" ", "")) * (1000 if volts[2] == "kv" else 1)
+        reading.attributes.setdefault("class", GLOVE_CLASSES.get(stands, f"for {stands} V"))
+    if reading.family == "rtv" and _celsius(reading) >= _HOT:
+        reading.traits.add("high-temperature")
+    if reading.attributes.get("nlgi") in ("0", "00", "000"):
+        reading.attributes["fluidity"] = "semi-fluid"
+    settle(reading, shape)
+    _sides(reading)
+    if family:
+        accessory(reading, family)
+    if placed(family):
+        _unknown_places(reading)
+    if reading.kind == "consumable":
+        packing(reading)
+    _counts(reading)
+
+
+# Families of sets that differ in what they are sets of, by the words for it.
+_SETS_OF = {
+    "wrench-set": frozenset(
+        {
+            "combination",
+            "flarenut",
+            "openend",
+            "ringend",
+            "crowfoot",
+            "ratcheting",
+            "ratchet",
+            "adjustable",
+            "hook",
+            "offset",
+        }
+    ),
+    "pliers-set": frozenset({"circlip", "locking", "combination", "needle", "long", "hoseclamp", "ear", "waterpump"}),
+    "tap-set": frozenset({"tap", "die", "restorer"}),
+    "puller-set": frozenset({"bearing", "gear", "hub", "seal", "slide", "steering", "blind", "pulley"}),
+    "punch-set": frozenset(
+        {"pin", "rollpin", "parallel", "centre", "taper", "drift", "brass", "chisel", "hollow", "letter"}
+    ),
+}
+
+
+def _set_of(reading: Reading) -> None:
+    """What a set is a set of: flare-nut spanners, dies."""
+    words = {said.word for said in reading.words if not said.negated and not said.aside}
+    found = words & _SETS_OF[reading.family]
+    if "combination" in found:
+        found -= {"openend", "ringend"}
+    if "ratchet" in found:
+        found = found - {"ratchet"} | {"ratcheting"}
+    if found & {"rollpin", "parallel"}:
+        found = found - {"rollpin", "parallel"} | {"pin"}
+    if found:
+        reading.attributes["set_of"] = " ".join(sorted(found))
+        for said in reading.words:
+            if said.word in found and said.how == "unread":
+                said.how, said.used = "attribute", True
+
+
+# From this length on a bit socket or a bit is called long, mm. Common practice, no source.
+LONG_BIT = {"bit-socket": 75, "bit": 50, "screwdriver": 200}
+
+
+_TAPS = frozenset({"taper", "plug", "second", "bottom", "bottoming"})
+
+
+def words_of(reading: Reading) -> set[str]:
+    """Every word that stands in the text."""
+    return {said.word for said in reading.words}
+
+
+# Tools of which the colour says something: white rubber leaves no marks. Common practice.
+_COLOURED = frozenset({("rubber-mallet", "white"), ("rubber-mallet", "black")})
+
+
+def _set_to(reading: Reading) -> bool:
+    """ "set to 100 ft-lb" names no set."""
+    after = [(one.text, two.text) for one, two in pairwise(reading.tokens)]
+    return any(one in ("set", "sets") and two in ("to", "at", "from", "between") for one, two in after)
+
+
+# Shapes of which "long" is a class of its own, also beside a measure.
+_LONG_SHAPES = frozenset({"socket", "lobe-socket", "plug-socket", "bit-socket", "bit", "key", "screwdriver", "drill"})
+
+
+def _long_measure(reading: Reading) -> bool:
+    """Whether "long" stands after a measure: 24 in long."""
+    return any(one.kind == "num" and one.unit and two.text == "long" for one, two in pairwise(reading.tokens))
+
+
+_L_KEY = re.compile(r"\bl[- ]?(?:keys?|type|shaped?|pattern)\b", re.IGNORECASE)
+
+
+# How a caliper shows its measure, the telling ones first in the alphabet: a digital vernier is digital.
+_DISPLAYS = {
+    "digital": "digital",
+    "electronic": "digital",
+    "electrical": "digital",
+    "dial": "dial",
+    "vernier": "vernier",
+}
+
+
+_SYSTEMS = frozenset({"system inch", "system metric"})
+
+
+# A lower socket there is none: the word says where the bolt is.
+_UNSIDED = frozenset({"socket", "bit-socket", "lobe-socket", "wrench", "wrench2", "key", "bit", "extension"})
+_WHERE = frozenset({"front", "rear", "upper", "lower"})
+
+
+def _own_sense(reading: Reading, shape: str) -> None:
+    """Words that mean something else on some families."""
+    if reading.family in ("caliper", "depth-gauge"):
+        words = {said.word for said in reading.words}
+        reading.traits -= {"digital", "dial"}
+        if words & _DISPLAYS.keys():
+            reading.set("display", min(_DISPLAYS[word] for word in words & _DISPLAYS.keys()))
+    words = words_of(reading)
+    if shape == "wrench2" and " x " in reading.attributes.get("size", ""):
+        reading.traits.discard("double-ended")  # two sizes say it
+    if reading.family == "die":
+        across = reading.attributes.pop("bolt_length", "")  # its own width
+        if across and "od" in words:
+            reading.attributes["outer"] = across
+        reading.use("od")
+    if shape == "torque" and reading.attributes.get("mechanism") == "non-graduated":
+        told = ("mechanism preset", "mechanism click")
+        reading.doubts = [doubt for doubt in reading.doubts if doubt not in told]
+    if shape == "torque" and "mechanism non-graduated" in reading.doubts:
+        reading.attributes["mechanism"] = "non-graduated"
+        reading.doubts.remove("mechanism non-graduated")
+    if shape == "socket" and any(said.word == "hand" and not said.aside for said in reading.words):
+        reading.traits.add("not-impact")
+    if reading.family == "dial-gauge" and any(said.word in ("magnetic", "base", "stand") for said in reading.words):
+        reading.attributes["base_of"] = "yes"
+    dims = reading.attributes.get("dims", "")
+    if reading.family == "feeler-gauge" and dims and " to " not in dims and "; " not in dims:
+        reading.attributes["single_of"] = dims
+    if shape == "bolt" and reading.attributes.get("tip", "").startswith("PH"):
+        reading.attributes.setdefault("recess", "phillips")
+    if reading.family == "lock-nut" and any("nyl" in said.text for said in reading.words):
+        reading.attributes.setdefault("locking_kind", "nylon")
+    if reading.family == "ratcheting-wrench" and " x " in reading.attributes.get("size", ""):
+        reading.attributes.setdefault("ends_of", "ring")
+    if (
+        reading.family == "rivet" and "dims" in reading.attributes
+    ):  # the thickness that it grips is no measure of its own
+        own = [part for part in reading.attributes["dims"].split("; ") if " to " not in part]
+        reading.attributes["dims"] = "; ".join(own)
+    if _set_to(reading) and not reading.family.endswith("-set"):
+        reading.traits.discard("set")
+    if shape == "clamp":
+        reading.attributes.pop("side", None)
+    if reading.family == "circlip-pliers" and ({"internal", "external"} <= words or "convertible" in words):
+        reading.decide("side", "both")
+    if reading.family == "feeler-gauge" and {"metric", "inch"} & words and _SYSTEMS.intersection(reading.doubts):
+        reading.attributes["system"] = "both"  # marked in both
+        reading.doubts = [doubt for doubt in reading.doubts if doubt not in _SYSTEMS]
+    if shape in ("bolt", "nut"):
+        reading.attributes.pop("length_class", None)
+    if reading.family in ("drill-bit", "drill-set") and "hss" in words:
+        reading.attributes.setdefault("material", "HSS")
+    if reading.family == "heat-shrink":
+        reading.traits.discard("coated")  # a sleeve is what it is
+    if shape not in _LONG_SHAPES and _long_measure(reading):
+        reading.attributes.pop("length_class", None)
+    if reading.family == "tap":
+        for form in sorted(_TAPS & {text for word in reading.words for text in (word.text, word.word)}):
+            reading.set("tap_form", form.removesuffix("ing"))
+    if reading.family == "pick-set":
+        reading.attributes.pop("angle", None)
+        reading.traits -= {"straight", "bent"}
+    if reading.family == "extension" and "flexible" in reading.traits:
+        reading.traits = reading.traits - {"flexible"} | {"flexible-shaft"}
+    if (
+        reading.family == "extension"
+        and reading.attributes.pop("length_class", "")
+        and "length" not in reading.attributes
+    ):
+        reading.doubts.append("a length in words only")
+    if reading.kind == "tool" and (reading.family, reading.attributes.get("colour")) not in _COLOURED:
+        reading.decide("colour")
+    if reading.family == "lobe-wrench" or (shape in _UNSIDED and reading.attributes.get("side") in _WHERE):
+        reading.attributes.pop("side", None)
+    if reading.family == "crowfoot" and any(said.word in ("openend", "open") for said in reading.words):
+        reading.traits.add("open-end")
+    if reading.family in ("flare-crowfoot", "ring-crowfoot"):
+        reading.traits.add("not-open-end")
+    if reading.family == "t-key":
+        reading.traits.add("t-handle")
+    if reading.family in ("key", "key-set") and (words & {"l", "wrenchkey"} or _L_KEY.search(reading.text)):
+        reading.traits.add("not-t-handle")
+    if reading.family in ("ratcheting-wrench", "ratchet", "bit-ratchet", "ratchet-screwdriver"):
+        reading.traits.discard("ratcheting")
+
+
+def _depth(reading: Reading, shape: str) -> None:
+    """A long socket is a deep one, a deep bit socket a long one; sockets for plugs are all deep."""
+    attributes = reading.attributes
+    if shape in ("socket", "lobe-socket") and (long := attributes.pop("length_class", "")):
+        depth = {"long": "deep", "extra-long": "extra-deep"}.get(long, "standard")
+        reading.set("depth", depth) if attributes.get("depth") != "extra-deep" else None
+    if shape == "plug-socket" and attributes.get("depth") != "extra-deep":
+        attributes.pop("depth", None)
+    if shape == "bit-socket" and (deep := attributes.pop("depth", "")):
+        attributes.setdefault("length_class", {"deep": "long", "extra-deep": "extra-long"}.get(deep, "standard"))
+    least = LONG_BIT.get(shape)
+    if least and mm_of(attributes.get("length", "0 mm").partition("; ")[0]) >= least:
+        attributes.setdefault("length_class", "long")
+
+
+# From here on a silicone sealant is one for high temperatures. Common practice.
+_HOT = 250
+
+
+def _celsius(reading: Reading) -> int:
+    """The highest temperature that the text names, 0 if none."""
+    figures = reading.attributes.get("temperature", "").rstrip("c").replace("to", "-").split("-")
+    return max((int(figure) for figure in figures if figure.strip().isdigit()), default=0)
+
+
+_MILLIMETRES = re.compile(r"(?<!\d)(?<!\d )\bmm\b")
+_ACROSS_FLATS = re.compile(r"\ba\.?/?f\b")
+
+
+def _system(reading: Reading) -> None:
+    """Metric or inch, by the unit of the measures where no word says it."""
+    units = {part.rpartition(" ")[2] for part in reading.attributes.get("dims", "").split("; ") if part}
+    if len(units) == 1 and "system" not in reading.attributes:
+        reading.set("system", "metric" if units == {"mm"} else "inch")
+    if not units and _MILLIMETRES.search(reading.text.lower()):
+        reading.attributes.setdefault("system", "metric")
+    if not units and _ACROSS_FLATS.search(reading.text.lower()):  # in a crib AF means inches
+        reading.attributes.setdefault("system", "inch")
+
+
+# Told by a size in one system or the other; a need may say which and leave the size open.
+_SYSTEMED = frozenset({"key", "socket", "bit-socket", "bit", "wrench", "wrench2", "bolt", "nut", "tap"})
+
+# Gauges that are made for one system or the other.
+_TWO_SYSTEMS = frozenset({"o-ring-set", "feeler-gauge", "thread-gauge"})
+
+
+def _strength(reading: Reading) -> None:
+    colour = reading.attributes.get("colour", "")
+    if reading.family == "retaining-compound":
+        return  # their colours say nothing
+    if "wicking" in reading.traits:
+        own = reading.attributes.get("strength", "")
+        told = {doubt.removeprefix("strength ") for doubt in reading.doubts if doubt.startswith("strength ")} | {own}
+        if told := told & {"low", "medium", "high"}:
+            reading.attributes["wick_strength"] = " ".join(sorted(told))
+            reading.doubts = [doubt for doubt in reading.doubts if not doubt.startswith("strength ")]
+        reading.attributes["strength"] = "wicking"
+        reading.traits.discard("wicking")
+    strength = LOCK_COLOURS.get(colour, "")
+    if colour:
+        reading.attributes["dyed"] = colour
+    stated = reading.attributes.setdefault("strength", strength) if strength else ""
+    if strength and stated != strength and colour != "green":
+        reading.attributes["strength"] = f"{stated}, but {colour}"  # purple and high: nobody sells it
+    if strength and (colour != "green" or stated == strength):
+        reading.attributes.pop("colour", None)
+        if stated == strength and reading.has_said(strength):
+            reading.attributes["shade"] = colour
+
+
+def _unknown_places(reading: Reading) -> None:
+    """A word that nobody knows on a part names a vehicle or an engine: it counts."""
+    for said in reading.words:
+        if said.how == "unread" and not said.negated and said.text.isalpha() and len(said.text) > 2:
+            said.how, said.used = "attribute", True
+            said.became = f"for {said.text}"
+            put_place(reading, said.text)
+            reading.attributes["model"] = "named"
+
+
+def _sides(reading: Reading) -> None:
+    """Words beside the name that have a contrary, as written: an item that says the contrary is another thing."""
+    said = (
+        one
+        for one in reading.words
+        if not (one.aside or one.negated or one.bracketed or one.worked_on)
+        and not (one.word in reading.name and " " in one.text)  # an open end is a name
+    )
+    words = {part for one in said for part in one.text.split(" ")} & tables().sided
+    if words:
+        reading.attributes["also"] = " ".join(sorted(words))
+
+
+def _counts(reading: Reading) -> None:
+    """How many: a whole number at the start that nothing else claimed, or one alone in brackets at the end."""
+    tokens = [token for token in reading.tokens if token.kind not in ("sign", "dash", "end", "by")]
+    numbers = [token for token in tokens if token.kind != "stop"]
+    last = numbers[-1] if numbers else None
+    bracketed = [token for before, token in pairwise(tokens) if before.text == "(" and token is last]
+    for token in (numbers[:1] + bracketed) if len(numbers) > 1 else []:
+        if (
+            token.kind == "num"
+            and not token.used
+            and not token.unit
+            and token.values[0].isdigit()
+            and int(token.values[0]) <= 20
+        ):
+            token.used = True
+            break

@@ -1,0 +1,83 @@
+"""What was not read, or has no family: the words of a need beside those of an item."""
+
+from __future__ import annotations
+
+import re
+
+from cribkit.domain.wording.meaning import NONE, Judgement, Meaning
+from cribkit.domain.wording.tables import tables
+
+
+def unread_doubts(need: Meaning, item: Meaning) -> list[str] | None:
+    """Words that were not used: agreed where both sides have them, a doubt where they could matter.
+
+    A word that alone names another thing ("gasket" beside an oil) makes it another thing: None.
+    """
+    asked, has = set(need.unread), set(item.unread)
+    if (asked ^ has) & (strays(need) | strays(item)):
+        return None
+    doubts = [f"could not read {word!r} of the need" for word in need.unread if word not in has]
+    more = {word for word in has - asked if matters(word)}
+    if more and need.family == item.family:
+        more -= _afterthoughts(item)
+    doubts += [f"could not read {word!r} of the item" for word in item.unread if word in more]
+    return doubts
+
+
+def _afterthoughts(item: Meaning) -> frozenset[str]:
+    """Words known of nothing that only add to a thing named before the first comma: "strap wrench, nylon web".
+
+    What the item says beyond the need is free. Where the noun alone comes first ("JACK, DOLLIED"), nothing is.
+    """
+    name, _, rest = item.text.lower().partition(",")
+    words = set(_WORDS.findall(rest))
+    if " " not in name.strip() or words & _DENIALS:
+        return frozenset()
+    strange = {said.text for said in item.words if said.how == "unread" and not said.became}
+    return frozenset(word for word in item.unread if word in words & strange)
+
+
+_WORDS = re.compile(r"[a-z]+")
+# An item that denies or doubts something is not read over.
+_DENIALS = frozenset(
+    {"not", "no", "non", "without", "never", "unknown", "unsure", "unmarked", "missing", "only", "except"}
+)
+
+
+def strays(meaning: Meaning) -> frozenset[str]:
+    """Words that alone name another thing than the one that was read."""
+    return frozenset(word.text for word in meaning.words if word.how == "stray")
+
+
+def matters(word: str) -> bool:
+    """Whether an unread word of an item could change what it is; a long code is a catalogue number and does not."""
+    letters = sum(char.isalpha() for char in word)
+    digits = sum(char.isdigit() for char in word)
+    return not (letters and digits and len(word) >= 6 and "/" not in word)
+
+
+def unnamed(need: Meaning, item: Meaning) -> Judgement:
+    """Texts whose family could not be read: the same words are the same thing, more words are a doubt."""
+    if need.family or item.family:
+        return NONE
+    asked, has = wordy(need), wordy(item)
+    if not figures(need) <= figures(item):
+        return NONE
+    if not asked or not asked <= has or not set(need.attributes) <= set(item.attributes) or need.traits - item.traits:
+        return NONE
+    if asked == has:
+        return Judgement("match", 80.0, "the same words")
+    extra = ", ".join(sorted(has - asked))
+    return Judgement("review", 40.0, "the same words and more", weakness=f"the item also says {extra}")
+
+
+def figures(meaning: Meaning) -> frozenset[str]:
+    """What was not read and has digits in it."""
+    return frozenset("".join(word.split()) for word in meaning.unread if any(char.isdigit() for char in word))
+
+
+def wordy(meaning: Meaning) -> frozenset[str]:
+    """The words of a text without a family that must be the same: all that say something, no ratings."""
+    known = tables()
+    plain = (known.spellings.get((word.text,), word.text) for word in meaning.words if word.how != "size")
+    return frozenset(part for word in plain for part in word.split() if part.isalpha() and part not in known.neutral)
