@@ -42,7 +42,8 @@ use = "clamp"
 def cribkit(*words: str, crib: Path, **more: object) -> subprocess.Popen[str]:
     """Start the program."""
     command = [sys.executable, "-m", "cribkit", "--crib", str(crib), *words]
-    environment = os.environ | {"CRIBKIT_BY": "M. Ashby"}
+    # Python 3.11 keeps a module's compiled file that a full disk or a kill cut short, and stumbles over it ever after.
+    environment = os.environ | {"CRIBKIT_BY": "M. Ashby", "PYTHONDONTWRITEBYTECODE": "1"}
     return subprocess.Popen(
         command,
         env=environment,
