@@ -6,7 +6,7 @@ from typing import NamedTuple
 
 from cribkit.desk.understanding import Understanding
 from cribkit.domain.stock.item import Confirmation, Item, Kind, fold
-from cribkit.domain.wording import Judgement, Meaning, contrasted, judge, query_terms
+from cribkit.domain.wording import Judgement, Meaning, judge_all, query_terms
 from cribkit.store.crib import Crib
 
 KINDS = {"tool": (Kind.TOOL, Kind.WRENCH), "consumable": (Kind.CONSUMABLE,), "": tuple(Kind)}
@@ -44,7 +44,9 @@ class Finder:
     def __init__(self, crib: Crib, words: Understanding | None = None) -> None:
         self.crib = crib
         self.words = words or Understanding()
-        self.decisions = {(entry.text, entry.tag): entry for entry in crib.confirmations()}
+        self.decisions: dict[str, dict[str, Confirmation]] = {}
+        for entry in crib.confirmations():
+            self.decisions.setdefault(entry.text, {})[entry.tag] = entry
         self.seen: dict[tuple[str, str], tuple[Found, ...]] = {}
 
     def find(self, text: str, kind: str = "") -> tuple[Found, ...]:
@@ -56,21 +58,12 @@ class Finder:
     def search(self, need: Meaning, kind: str = "") -> tuple[Found, ...]:
         """The same for a need that is already read."""
         pool = {item.tag: item for item in self.crib.candidates(query_terms(need), kind)}
-        for text, tag in self.decisions:
-            item = self.crib.item(tag) if text == fold(need.text) and tag not in pool else None
-            if item is not None:
-                pool[tag] = item
+        decided = self.decisions.get(fold(need.text), {}) if self.decisions else {}
+        pool |= {tag: item for tag in decided.keys() - pool.keys() if (item := self.crib.item(tag)) is not None}
         items = [item for item in pool.values() if item.kind in KINDS[kind]]
-        judged = [(item.meaning, judge(need, item.meaning)) for item in items]
-        found = zip(items, contrasted(need, judged, self.crib.stored_terms), strict=True)
-        return tuple(sorted(filter(None, (self.decided(need, *one) for one in found)), key=order))
-
-    def decided(self, need: Meaning, item: Item, judgement: Judgement) -> Found | None:
-        """The item with its judgement and a person's decision about it; None where it is no candidate."""
-        decision = self.decisions.get((fold(need.text), item.tag))
-        if decision is None and judgement.status == "none":
-            return None
-        return Found(item, judgement, decision)
+        judged = judge_all(need, [item.meaning for item in items], self.crib.stored_terms)
+        found = (Found(*one, decided.get(one[0].tag)) for one in zip(items, judged, strict=True))
+        return tuple(sorted((one for one in found if one.confirmed or one.judgement.status != "none"), key=order))
 
 
 def order(found: Found) -> tuple[bool, bool, float, bool, str]:

@@ -13,7 +13,7 @@ from pathlib import Path
 
 sys.path.insert(0, str(Path(__file__).parents[2]))
 
-from cribkit.domain.wording import Meaning, contrasted, index_terms, judge, query_terms, read, read_item
+from cribkit.domain.wording import Meaning, index_terms, judge_all, query_terms, read, read_item
 from tests.wording.own import KINDS, Thing, asked, written
 
 NEEDS = 1_000
@@ -80,8 +80,8 @@ def measure(needs: list[str], texts: list[str], meanings: list[Meaning]) -> None
     for meaning in read_needs:
         found = {number for term in query_terms(meaning) for number in index.get(term, ())}
         judged += len(found)
-        one_by_one = [(meanings[number], judge(meaning, meanings[number])) for number in found]
-        max((one.rank for one in contrasted(meaning, one_by_one, index.keys().__and__)), default=None)
+        verdicts = judge_all(meaning, [meanings[number] for number in found], index.keys().__and__)
+        max((one.rank for one in verdicts), default=None)
     ours = (reading + time.perf_counter() - start) / len(needs)
     start = time.perf_counter()
     for text in needs[:BRUTE]:

@@ -14,7 +14,7 @@ from dataclasses import dataclass, field
 from functools import partial
 from pathlib import Path
 
-from cribkit.domain.wording import Meaning, contrasted, index_terms, judge, query_terms, read, read_item
+from cribkit.domain.wording import Meaning, index_terms, judge_all, query_terms, read, read_item
 
 HERE = Path(__file__).parent
 
@@ -77,8 +77,8 @@ def reader_finder(items: Iterable[Stocked]) -> Finder:
     def find(need: Need) -> tuple[str, str, str, frozenset[str]]:
         meaning = read(need.text, need.kind)
         tags = sorted(set().union(*(index.get(term, set()) for term in query_terms(meaning))))
-        found = [(by_tag[tag].meaning, judge(meaning, by_tag[tag].meaning)) for tag in tags]
-        judged = list(zip(contrasted(meaning, found, index.keys().__and__), tags, strict=True))
+        found = judge_all(meaning, [by_tag[tag].meaning for tag in tags], index.keys().__and__)
+        judged = list(zip(found, tags, strict=True))
         matches = frozenset(tag for one, tag in judged if one.status == "match")
         if not judged:
             return "none", "", f"read as {meaning.family} {dict(meaning.attributes)} {meaning.unread}", matches

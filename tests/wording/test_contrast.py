@@ -7,7 +7,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from cribkit.domain.wording import contrasted, index_terms, judge, read, read_item
+from cribkit.domain.wording import index_terms, judge, judge_all, read, read_item
 
 # A need, its kind, and the items of a crib with the verdict on each.
 CRIBS = [
@@ -35,7 +35,7 @@ def verdicts(need: str, kind: str, items: list[str]) -> dict[str, str]:
     asked = read(need, kind)
     meanings = [read_item(item, kind) for item in items]
     stored = frozenset().union(*(index_terms(meaning) for meaning in meanings))
-    found = contrasted(asked, [(meaning, judge(asked, meaning)) for meaning in meanings], stored.intersection)
+    found = judge_all(asked, meanings, stored.intersection)
     return {item: judgement.status for item, judgement in zip(items, found, strict=True)}
 
 
@@ -47,7 +47,7 @@ def test_what_one_item_says_counts_against_the_others(need: str, kind: str, crib
 def test_the_reason_names_the_word() -> None:
     asked = read("wide flat washer, M8", "consumable")
     plain, wide = (read_item(text, "consumable") for text in ("flat washer M8", "flat washer M8 wide"))
-    found = contrasted(asked, [(one, judge(asked, one)) for one in (plain, wide)], frozenset().intersection)
+    found = judge_all(asked, [plain, wide], frozenset().intersection)
     assert found[0].weakness == "wide not stated, by which others are told apart here"
 
 

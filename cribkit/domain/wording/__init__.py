@@ -2,7 +2,7 @@
 
 from typing import TYPE_CHECKING, Any
 
-from cribkit.domain.wording.contrast import contrasted
+from cribkit.domain.wording.contrast import judge_all
 from cribkit.domain.wording.meaning import READER_VERSION, Judgement, Meaning, Near, Word
 from cribkit.domain.wording.rule import forbidden, judge
 from cribkit.domain.wording.terms import index_terms, query_terms
@@ -36,11 +36,11 @@ __all__ = [
     "Meaning",
     "Near",
     "Word",
-    "contrasted",
     "forbidden",
     "head_drivers",
     "index_terms",
     "judge",
+    "judge_all",
     "near",
     "near_sizes",
     "query_terms",

@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable, Sequence, Set
 
 from cribkit.domain.wording.meaning import MOST_DOUBTED, Judgement, Meaning
+from cribkit.domain.wording.rule import judge
 from cribkit.domain.wording.tables import kin
 
 
@@ -17,15 +18,16 @@ def spoken_terms(item: Meaning) -> frozenset[str]:
     return frozenset(f"~{item.family}|{word}" for word in _passed_over(item)) if item.family else frozenset()
 
 
-def contrasted(
-    need: Meaning, judged: Sequence[tuple[Meaning, Judgement]], stored: Callable[[Set[str]], Set[str]]
-) -> list[Judgement]:
-    """The judgements of all candidates, once they are seen beside each other and beside what the crib holds.
+def judge_all(need: Meaning, items: Sequence[Meaning], stored: Callable[[Set[str]], Set[str]]) -> list[Judgement]:
+    """The judgements of all candidates, in their order, seen beside each other and beside what the crib holds.
 
-    `stored` says which of some index terms any item of the crib has. A match becomes a review where another match
-    says all that it says of the need's words and more, or where it lacks a word that its family uses in this crib.
-    A need that offers a choice ("or") is left as it is.
+    A large stock has many items of one description; each meaning is judged once. `stored` says which of some index
+    terms any item of the crib has. A match becomes a review where another match says all that it says of the need's
+    words and more, or where it lacks a word that its family uses in this crib. A need that offers a choice ("or") is
+    left as it is.
     """
+    once: dict[Meaning, Judgement] = {}
+    judged = [(item, once.get(item) or once.setdefault(item, judge(need, item))) for item in items]
     words = _passed_over(need) if not need.others else frozenset()
     free = _free(need) if not need.others else frozenset()
     matches = [(item, judgement) for item, judgement in judged if judgement.status == "match"]

@@ -207,8 +207,7 @@ def lex(text: str) -> list[Token]:
         text = _digit_phrases().sub(_plain_phrase, text)
     tokens = []
     for found in _master().finditer(text):
-        kind = found.lastgroup or ""
-        kind = next(name for name, _ in _PARTS if found[name] is not None)
+        kind = found.lastgroup or ""  # the group that closes last is the outer one, a name of _PARTS
         if kind == "mixed" and found[0] in tables().known:
             kind = "word"
         if kind == "mixed" and (word := unscanned(found[0])):

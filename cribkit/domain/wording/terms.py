@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from itertools import combinations
+
 from cribkit.domain.wording.contrast import spoken_terms
 from cribkit.domain.wording.leftovers import wordy
 from cribkit.domain.wording.meaning import Meaning
@@ -64,12 +66,14 @@ def _values(name: str, value: str, stored: bool, tool: bool) -> set[str]:
     if name == "place":
         return always | _places(value.split(" "), stored)
     if name == "dims":
-        sizes = value.split("; ")
-        if stored or len(sizes) == 1:
-            return always | set(sizes)
-        from cribkit.domain.wording.measure import mm_of  # exact fractions cost 3 ms to import
+        sizes = sorted(set(value.split("; ")))
+        if stored:
+            return {*always, *sizes, *(" and ".join(pair) for pair in combinations(sizes, 2))}
+        if len(sizes) > 1:
+            from cribkit.domain.wording.measure import mm_of  # exact fractions cost 3 ms to import
 
-        return always | {max(sizes, key=mm_of)}
+            sizes = sorted(sorted(sizes, key=mm_of)[-2:])  # the small ones, as widths, are many items'
+        return {*always, " and ".join(sizes)}
     return always | set(value.split(";") if name == "dot" else value.split(" x "))
 
 

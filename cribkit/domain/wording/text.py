@@ -6,7 +6,7 @@ import re
 import unicodedata
 from functools import cache
 
-from cribkit.domain.wording.needle import needles
+from cribkit.domain.wording.needle import Sieve
 from cribkit.domain.wording.patterns import STUCK
 from cribkit.domain.wording.scanning import SCAN
 from cribkit.domain.wording.spoken import in_digits
@@ -66,34 +66,25 @@ _INITIALS = re.compile(r"\b(?!n\.m|m\.m)(?:[a-z]\.){2,}[a-z]?\b\.?|(?<=\d )a\. ?
 
 
 @cache
-def _held(table: int) -> tuple[tuple[str, tuple[int, ...]], ...]:
-    """Plain texts, each with the patterns of a table that are worth trying where it stands."""
-    places: dict[str, list[int]] = {}
-    for place, (pattern, _) in enumerate((SCAN, STUCK)[table]):
-        for held in needles(pattern) or ("",):
-            places.setdefault(held, []).append(place)
-    return tuple((held, tuple(found)) for held, found in places.items())
+def _sieve(table: int) -> Sieve:
+    """What says which patterns of a table are worth trying."""
+    return Sieve([pattern for pattern, _ in _TABLES[table]])
 
 
-def _due(text: str, table: int, since: int) -> list[int]:
-    """The patterns that may match, from one on."""
-    found = {place for held, places in _held(table) if held in text for place in places}
-    return sorted((place for place in found if place >= since), reverse=True)
-
-
+_TABLES = (SCAN, STUCK)
 _compiled = cache(re.compile)  # few of them are ever tried
 
 
 def _mended(text: str, table: int) -> str:
     """The patterns of a table, one after the other."""
-    patterns = (SCAN, STUCK)[table]
-    due = _due(text, table, 0)
+    patterns, sieve = _TABLES[table], _sieve(table)
+    due = sieve.due(text)
     while due:
         place = due.pop()
         pattern, better = patterns[place]
         changed = _compiled(pattern).sub(better, text)
         if changed != text:
-            text, due = changed, _due(changed, table, place + 1)
+            text, due = changed, [later for later in sieve.due(changed) if later > place]
     return text
 
 

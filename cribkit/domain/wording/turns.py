@@ -32,15 +32,16 @@ def turn(
 def settle(reading: Reading) -> None:
     """The family that numbers, codes and other words make of the one that the name says, or of none."""
     for one in TURNS:
-        _follow(reading, one)
-    if not any(_follow(reading, one) for one in ENDS) and not reading.family:
+        if reading.family in one.families:
+            _follow(reading, one)
+    if not any(reading.family in one.families and _follow(reading, one) for one in ENDS) and not reading.family:
         reading.family = _by_grade(reading)
     if reading.family == "lobe-socket" and _tip(reading) and not _outside(reading):
         reading.doubts.append(f"external {_tip(reading)}")
 
 
 def _follow(reading: Reading, one: Turn) -> bool:
-    applies = reading.family in one.families and one.when(reading)
+    applies = one.when(reading)
     if applies:
         reading.family = one.to
         reading.use(*one.uses)
