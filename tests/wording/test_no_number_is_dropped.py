@@ -25,7 +25,6 @@ CLASSED = re.compile(
     r"gloves,? (?:class 0+,? (?:1000|500) v|1000 v, class 0)|class 0 insulating gloves, 1000 v", re.IGNORECASE
 )  # the class says it, EN 60903 (from memory)
 ALLOWED = {
-    "8-point socket for 3/8 square pipe plug, 3/8 drive": "it stands twice, and goes to a person",
     "Fit the 1/2 drive torque wrench with a 1/2 female to 3/4 male adaptor.": "what the adapter is put on",
     "tapping drill for M8, 6.8 mm": "the thread that is tapped; the drill is 6.8 mm",
     "M12 bolt socket 18 mm AF, 1/2 dr": "the bolt; the socket is told by its size",

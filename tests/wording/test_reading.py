@@ -29,7 +29,7 @@ READINGS = [
     ("torque wrench 5-25Nm 1/4 sq", "torque-wrench", {"range": "5 - 25 N·m", "drive": "1/4"}),
     ("PLIERS, RETAINING RING external", "circlip-pliers", {"side": "external"}),
     ("medium strength threadlocker 10ml", "threadlocker", {"strength": "medium", "pack": "10 ml"}),
-    ("DOT 5.1 brake fluid 500ml", "brake-fluid", {"dot": "5.1"}),
+    ("DOT 5.1 brake fluid 500ml", "brake-fluid", {"amount": "500 ml", "dot": "5.1"}),
     ("75W-90 GL-5", "gear-oil", {"viscosity": "75W-90", "gl": "5"}),
     ("copper crush washer 14x18", "sealing-washer", {"inner": "14 mm", "outer": "18 mm", "material": "copper"}),
     ("cotter pin 3.2 x 40", "cotter-pin", {"diameter": "3.2 mm", "length": "40 mm"}),

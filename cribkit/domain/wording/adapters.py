@@ -35,8 +35,7 @@ def adapter(reading: Reading) -> None:
             said.how, said.used = "known", True
     if hexed:
         reading.set("hex_end", "yes")
-        for_power = any(said.text in ("drill", "cordless", "driver") for said in reading.words)
-        if reading.family == "adapter" and (for_power or any(token.text == "shank" for token in reading.tokens)):
+        if reading.family == "adapter":
             reading.family = "drive-drill-adapter"
         reading.use("hex", "shank")
     if len(drives) == 2:

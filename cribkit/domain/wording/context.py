@@ -88,14 +88,17 @@ def pass_remarks(reading: Reading, family: Family | None) -> None:
     """
     if family is None or family.shape in _PLACED_SHAPES:
         return
+    for said in reading.words:
+        if said.remark and said.how == "unread" and not said.negated:
+            said.how, said.used = "context", True
     at = {id(token): said for said in reading.words for token in said.tokens}
     inside = False
     for token in reading.tokens:
-        said = at.get(id(token))
+        here = at.get(id(token))
         if token.kind == "stop":
             inside = token.text in "([" or (inside and token.text not in ")]")
-        elif inside and said is not None and said.how == "unread" and not said.negated and _remark(said):
-            said.how, said.used = "context", True
+        elif inside and here is not None and here.how == "unread" and not here.negated and _remark(here):
+            here.how, here.used = "context", True
 
 
 def _remark(said: Said) -> bool:

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Sequence, Set
 
+from cribkit.domain.wording.agree import same
 from cribkit.domain.wording.meaning import MOST_DOUBTED, Judgement, Meaning
 from cribkit.domain.wording.rule import judge
 from cribkit.domain.wording.tables import kin
@@ -33,7 +34,7 @@ def judge_all(need: Meaning, items: Sequence[Meaning], stored: Callable[[Set[str
     matches = [(item, judgement) for item, judgement in judged if judgement.status == "match"]
     if not (words or free) or not matches:
         return [judgement for _, judgement in judged]
-    says = {id(item): (words & _words(item)) | _agreed(free, item) for item, _ in matches}
+    says = {id(item): (words & _words(item)) | _agreed(need, free, item) for item, _ in matches}
     asked = {f"~{item.family}|{word}" for item, _ in matches for word in words - says[id(item)]}
     used = stored(asked) if asked else frozenset()
     found = []
@@ -80,7 +81,13 @@ def _free(need: Meaning) -> frozenset[str]:
     )
 
 
-def _agreed(free: Set[str], item: Meaning) -> frozenset[str]:
-    """Which of them an item, or a member of it, states; that it differs is for the rule to say."""
-    stated = {name for name, _ in item.attributes} | item.traits
-    return frozenset(free & stated).union(*(_agreed(free, member) for member in item.members))
+def _agreed(need: Meaning, free: Set[str], item: Meaning) -> frozenset[str]:
+    """Which of them an item, or a member of it, states; that it differs is for the rule to say, but for amounts."""
+    stated = {name for name, value in item.attributes if name != "amount" or _as_much(need, value)} | item.traits
+    return frozenset(free & stated).union(*(_agreed(need, free, member) for member in item.members))
+
+
+def _as_much(need: Meaning, amount: str) -> bool:
+    """Whether an item holds as much as the need asks for: 1 litre, 1000 ml."""
+    asked = dict(need.attributes).get("amount")
+    return asked is not None and same("pack", asked, amount) == []

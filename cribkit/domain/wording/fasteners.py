@@ -10,7 +10,7 @@ from cribkit.domain.wording.reading import Reading
 
 def settle(reading: Reading, shape: str) -> None:
     """The last word on washers, screws with six lobes, thread inserts and circlips."""
-    words = {said.word for said in reading.words}
+    words = {said.word for said in reading.words if not said.negated}
     own = reading.attributes
     if shape == "washer":
         _washer(own)
@@ -18,7 +18,7 @@ def settle(reading: Reading, shape: str) -> None:
         _teeth(reading)
     elif reading.family == "six-lobe-bolt":
         _lobes(own, words)
-    elif reading.family == "thread-insert" and _WIRE.search(reading.plain):
+    elif reading.family == "thread-insert" and _WIRE.search(_DENIED.sub("", reading.plain)):
         own["insert_kind"] = "wire"
     elif reading.family == "circlip" and {"internal", "external"} <= words:
         reading.decide("side", "both")  # an assortment
@@ -26,6 +26,7 @@ def settle(reading: Reading, shape: str) -> None:
         own.setdefault("thread_length", "full")  # a hexagon set screw, by its name
 
 
+_DENIED = re.compile(r"\b(?:not|no|non)[ -](?:an? )?[a-z]+")
 _WIRE = re.compile(r"\bwire|\bheli|\bcoil")
 
 # The holes of flat washers, ISO 7089 (from memory), and the threads that they are for.

@@ -232,7 +232,17 @@ def _weight(reading: Reading, grams: str, lifting: bool) -> None:
         reading.set("weight", grams)
 
 
-_RATED = {"volt": "v", "volts": "v", "amp": "a", "amps": "a", "watt": "w", "watts": "w", "lumens": "lm", "lumen": "lm"}
+_RATED = {
+    "vdc": "v",
+    "volt": "v",
+    "volts": "v",
+    "amp": "a",
+    "amps": "a",
+    "watt": "w",
+    "watts": "w",
+    "lumens": "lm",
+    "lumen": "lm",
+}
 
 
 def rated(token: Token) -> str:

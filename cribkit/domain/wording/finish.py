@@ -145,8 +145,8 @@ _TAPS = frozenset({"taper", "plug", "second", "bottom", "bottoming"})
 
 
 def words_of(reading: Reading) -> set[str]:
-    """Every word that stands in the text."""
-    return {said.word for said in reading.words}
+    """Every word that stands in the text and is not denied."""
+    return {said.word for said in reading.words if not said.negated}
 
 
 # Tools of which the colour says something: white rubber leaves no marks. Common practice.
@@ -184,6 +184,9 @@ _DISPLAYS = {
 _SYSTEMS = frozenset({"system inch", "system metric"})
 
 
+# What is chromed is turned by hand: impact sockets are black.
+_PLATED = frozenset({"socket", "bit-socket", "lobe-socket", "plug-socket", "extension", "adapter"})
+
 # A lower socket there is none: the word says where the bolt is.
 _UNSIDED = frozenset({"socket", "bit-socket", "lobe-socket", "wrench", "wrench2", "key", "bit", "extension"})
 _WHERE = frozenset({"front", "rear", "upper", "lower"})
@@ -192,7 +195,7 @@ _WHERE = frozenset({"front", "rear", "upper", "lower"})
 def _own_sense(reading: Reading, shape: str) -> None:
     """Words that mean something else on some families."""
     if reading.family in ("caliper", "depth-gauge"):
-        words = {said.word for said in reading.words}
+        words = words_of(reading)
         reading.traits -= {"digital", "dial"}
         if words & _DISPLAYS.keys():
             reading.set("display", min(_DISPLAYS[word] for word in words & _DISPLAYS.keys()))
@@ -212,14 +215,17 @@ def _own_sense(reading: Reading, shape: str) -> None:
         reading.doubts.remove("mechanism non-graduated")
     if shape == "socket" and any(said.word == "hand" and not said.aside for said in reading.words):
         reading.traits.add("not-impact")
-    if reading.family == "dial-gauge" and any(said.word in ("magnetic", "base", "stand") for said in reading.words):
+    if shape in _PLATED and reading.has_said("chrome") and "impact" not in reading.traits:
+        reading.traits.add("not-impact")
+        reading.finer.discard("chrome")
+    if reading.family == "dial-gauge" and reading.has_said("magnetic", "base", "stand"):
         reading.attributes["base_of"] = "yes"
     dims = reading.attributes.get("dims", "")
     if reading.family == "feeler-gauge" and dims and " to " not in dims and "; " not in dims:
         reading.attributes["single_of"] = dims
     if shape == "bolt" and reading.attributes.get("tip", "").startswith("PH"):
         reading.attributes.setdefault("recess", "phillips")
-    if reading.family == "lock-nut" and any("nyl" in said.text for said in reading.words):
+    if reading.family == "lock-nut" and any("nyl" in said.text for said in reading.words if not said.negated):
         reading.attributes.setdefault("locking_kind", "nylon")
     if reading.family == "ratcheting-wrench" and " x " in reading.attributes.get("size", ""):
         reading.attributes.setdefault("ends_of", "ring")
@@ -263,7 +269,7 @@ def _own_sense(reading: Reading, shape: str) -> None:
         reading.decide("colour")
     if reading.family == "lobe-wrench" or (shape in _UNSIDED and reading.attributes.get("side") in _WHERE):
         reading.attributes.pop("side", None)
-    if reading.family == "crowfoot" and any(said.word in ("openend", "open") for said in reading.words):
+    if reading.family == "crowfoot" and reading.has_said("openend", "open"):
         reading.traits.add("open-end")
     if reading.family in ("flare-crowfoot", "ring-crowfoot"):
         reading.traits.add("not-open-end")

@@ -129,6 +129,14 @@ def by_the_tube(family: str) -> bool:
     return family in _BY_THE_TUBE or (told is not None and told.shape in ("grease", "seize"))
 
 
+def held_as(family: str) -> str:
+    """The attribute that tells how much a container holds: its "pack", the "amount" of an oil or fluid, or ""."""
+    if by_the_tube(family):
+        return "pack"
+    told = tables().families.get(family)
+    return "amount" if told is not None and told.shape in ("oil", "chem") else ""
+
+
 def packing(reading: Reading) -> None:
     """How much a container holds: nothing that a match hangs on."""
     if reading.family == "moly-grease" and (token := reading.take("percent")):
@@ -143,8 +151,8 @@ def packing(reading: Reading) -> None:
     for token in reading.tokens:
         if token.kind in ("volume", "mass", "percent", "temp", "nlgi") and not token.used:
             token.used = True
-            if token.kind in ("volume", "mass") and by_the_tube(reading.family) and len(token.values) > 1:
-                reading.set("pack", f"{token.values[0]} {token.values[1]}")
+            if token.kind in ("volume", "mass") and len(token.values) > 1 and (name := held_as(reading.family)):
+                reading.attributes.setdefault(name, f"{token.values[0]} {token.values[1]}")
             if token.kind == "nlgi":
                 reading.set("nlgi", token.values[0])
                 if token.text.startswith("ep") and (reading.family, "ep") in tables().telling:
@@ -163,7 +171,7 @@ LEAST_BULK = 2000.0  # no spray can holds as many mL
 def _dispensed(reading: Reading) -> None:
     """A spray can, or a can to fill from."""
     family = tables().families.get(reading.family)
-    words = set(_LETTERS.findall(reading.plain.partition("; on ")[0]))
+    words = set(_LETTERS.findall(_DENIED.sub("", reading.plain.partition("; on ")[0])))
     if (
         family is None
         or family.shape not in ("chem", "grease", "seize")
@@ -183,6 +191,7 @@ def _dispensed(reading: Reading) -> None:
 
 
 _LETTERS = re.compile(r"[a-z]+")
+_DENIED = re.compile(r"\b(?:not|no|non)[ -](?:an? )?[a-z]+")
 _VOLUME = re.compile(r"\b(\d+(?:\.\d+)?) ?(ml|millilit(?:re|er)s?|cc|lit(?:re|er)s?|ltrs?|lt|l)\b")
 
 LOCK_COLOURS = {"blue": "medium", "red": "high", "purple": "low", "green": "wicking"}

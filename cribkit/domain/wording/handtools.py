@@ -166,6 +166,12 @@ def _lone_mm(reading: Reading) -> str:
 
 def plug_key(reading: Reading) -> None:
     """The squares of a key for drain plugs: 8, 10 and 12 mm are what goes into the plug, no drives."""
+    _free_of_drives(reading)
+    any_numbers(reading)
+
+
+def _free_of_drives(reading: Reading) -> None:
+    """Whole millimetres beside "square" are what goes into the plug; the square in inches stays the drive."""
     drives = [token for token in reading.tokens if token.kind == "num" and token.used and square(token)]
     plain = [token for token in drives if metric(token) and token.values[0] not in METRIC_ONLY_SQUARES]
     if plain:
@@ -176,13 +182,15 @@ def plug_key(reading: Reading) -> None:
         for token in drives:
             if token not in plain:
                 reading.set("drive", square(token))
-    any_numbers(reading)
 
 
 def bit_socket(reading: Reading) -> None:
     """A tip and a square."""
+    if reading.has_said("square") and reading.has_said("sumpplug", "plug", "filler"):
+        _free_of_drives(reading)
     missing_square(reading)
-    if _MALE_SQUARE.search(reading.text.lower()) and (across := _lone_mm(reading)):
+    squared = any(said.word == "square" and not said.used for said in reading.words)
+    if (squared or _MALE_SQUARE.search(reading.text.lower())) and (across := _lone_mm(reading)):
         reading.set("profile", "square")
         reading.set("tip", f"square {across}")
     tip_from_numbers(reading)

@@ -8,9 +8,9 @@ of the tool.
 from __future__ import annotations
 
 import re
-from functools import cache
 
 from cribkit.domain.wording.clauses import first_act, kept, stripped
+from cribkit.domain.wording.speech import plainly
 from cribkit.domain.wording.tables import tables
 from cribkit.domain.wording.verbs import verb
 
@@ -20,6 +20,19 @@ _DAB = re.compile(
     r"^(?:(?:an?|one|two|three|the) )?(?:\d+ ?mm )?(?:(?:thin|light|small|single|even|good|fresh|continuous) )*"
     r"(?:drops?|dabs?|beads?|smears?|films?|coats?|layers?|touch|bit|little|lengths?|pieces?|strips?|pairs?|squirts?)"
     r" of ",
+    re.I,
+)
+_W = re.compile(r"\bw/ ?(?=[a-z\d])", re.I)  # "w/ torque screwdriver"
+# "Rub on threadlocker from a red stick": what it comes in says more of it.
+_FROM = re.compile(
+    r",? from (?:an? |the )?(?=[^,;:]*\b"
+    r"(?:stick|tube|bottle|cartridge|can|tin|tub|aerosol|syringe|sachet|pen|applicator)\b)",
+    re.I,
+)
+# "Fit the socket to a 1/4 drive ratchet": what is there already is put on what is asked for.
+_PUT_ON = re.compile(
+    r"^(?:fit|attach|connect|put|mount|push|snap|slip) (?:the|this|that|your|its) [^,;:\d]*? (?:to|on|onto|into) "
+    r"(?P<thing>an? [^,;:]*\b(?:ratchet|bar|extension|wrench|spanner|handle|driver|adapter|adaptor)\b.*)$",
     re.I,
 )
 _STEP = re.compile(
@@ -71,7 +84,8 @@ _CHOCK = re.compile(r"^chock (?:the|both|all|its) (?:[a-z]+ )*(?:wheels?|tyres?|
 # The tool comes last: "Loosen the lock nut, 17 mm combination spanner".
 _LAST = re.compile(
     r"^(?P<done>[^,;:\d]+)[,;:] (?P<thing>(?:\S+ ){0,6}\S*"
-    r"(?:wrench|spanner|socket|skt|key|driver|screwdriver|pliers|puller|bit|ratchet|bar)\b.*)$",
+    r"(?:wrench|spanner|socket|skt|key|driver|screwdriver|pliers|puller|bit|ratchet|bar|caliper|micrometer|gauge|tester)"
+    r"\b.*)$",
     re.I,
 )
 _REASON = re.compile(r",? (?:there(?:'s| is| are)|because|since the|so (?:that|the|it|they|you)) (?:no )?(.*)$", re.I)
@@ -89,6 +103,13 @@ _TORQUE = re.compile(
     rf"{_ARTICLE}(?P<thing>[^,;:]*?wrench.*)$",
     re.I,
 )
+# "Sump plug to 35 Nm with 3/8 torque wrench", "gearbox filler plug out using 17 mm hex bit socket".
+_TORQUED = re.compile(
+    rf"^(?P<done>[a-z][^,;:\d]*?) to (?P<value>\d[^,;:]*?) (?:with|using) {_ARTICLE}"
+    r"(?P<thing>[^,;:]*?(?:wrench|torque (?:screw)?driver).*)$",
+    re.I,
+)
+_USED = re.compile(rf"^(?P<done>[a-z][^,;:\d]*?),? using {_ARTICLE}(?P<thing>.+)$", re.I)
 # "The nut is released with a C-spanner", "It is best removed with a strap wrench".
 _IS_DONE = re.compile(
     r"^(?P<done>(?:the|all|both|each|every|an?|it|its|this|they|these|those|any|new|most)\b[^;:]*?) "
@@ -148,7 +169,7 @@ def _held_meanwhile(text: str) -> str:
 
 def called_for(text: str) -> str:
     """The text with the thing that it calls for in front; a text that is no instruction stays as it is."""
-    bare = _REASON.sub(r", for \1", _STEP.sub("", text.strip()).rstrip(" ."))
+    bare = _REASON.sub(r", for \1", _STEP.sub("", _W.sub("with ", plainly(text.strip()))).rstrip(" ."))
     bare = _TESTED.sub("test", _AND_REPLACE.sub("Replace ", stripped(bare)))
     bare = _held_meanwhile(_LATER_SAID.sub("", bare))
     bare = _JUMP.sub("jump-start", bare)
@@ -165,8 +186,14 @@ def called_for(text: str) -> str:
     if found := _TORQUE.match(bare):
         done = f", for {found['done']}" if found["done"] else ""
         return f"{found['thing']}, {found['value']}{done}"
+    if found := _TORQUED.match(bare):
+        return f"{found['thing']}, {found['value']}, for {found['done'][len(verb(bare)) :].strip()}"
+    if (found := _USED.match(bare)) and not verb(bare):
+        return _turned(_then(found["thing"]), found["done"])
     if found := _USING.match(bare):
         return _turned(found["thing"], _VERB.sub("", found["done"]))
+    if found := _PUT_ON.match(bare):
+        return re.sub(rf"^{_ARTICLE}", "", found["thing"], flags=re.I)
     begins = verb(bare)
     if found := _LABELLED.match(bare):
         if begins or not any(char.isdigit() for char in found["done"]):
@@ -259,14 +286,15 @@ def _object(text: str, begins: str) -> str:
     """ "Apply threadlocker to the bolts", "Fit a new gasket": the thing itself comes after the verb."""
     thing = _DAB.sub("", text[len(begins) :].strip())
     thing = _then(re.sub(rf"^{_ARTICLE}", "", thing, flags=re.I))
-    return _ONTO.sub(", for ", thing, count=1)
+    return _ONTO.sub(", for ", _FROM.sub(", ", thing), count=1)
 
 
 # So many of them: a number before a word that is no unit and no trait of a tool.
 _MANY = re.compile(
     r"(?<![\d/.,-])\b(?:two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|1?\d) "
     r"(?=(?!mm|mils?\b|milli|inch|in\b|point|pt|sided|jaw|leg|way|pin|speed|stroke|ton|amp|volt|eighth|sixteenth|"
-    r"and\b|by\b)[a-z]{3})|\b(?:two|three|four|five|six|seven|eight|nine|ten|twelve) (?=\d+(?:\.\d+)? ?mm [a-z])",
+    r"and\b|by\b)[a-z]{3}|(?-i:[A-Z]{2,}\d? )|t\d\d? |m\d\d? (?:bolts?|nuts?|screws?|studs?))"
+    r"|\b(?:two|three|four|five|six|seven|eight|nine|ten|twelve) (?=\d+(?:\.\d+)? ?mm [a-z])",
     re.I,
 )
 
@@ -276,22 +304,32 @@ _SIZED = re.compile(r"\d ?(?:mm|mil)\b", re.I)
 _OF_BOLTS = re.compile(r"\bm?\d{1,2} ?(?:mm )?(?=(?:bolts?|nuts?|screws?|studs?)\b)", re.I)
 
 
-@cache
-def _vocabulary() -> frozenset[str]:
-    return tables().known | {word for phrase in tables().spellings for word in phrase}
-
-
 def _known(done: str) -> str:
-    known = _vocabulary()
+    """Of what is done the words that the tables know, alone or as a set phrase, and the measures."""
+    known = tables().known
     words = [word for word in re.split(r"\s+", done) if word]
+    phrased = _in_phrases([word.lower().strip(".,;:()") for word in words])
     kept = (
         word
-        for before, word in zip(["", *words], words, strict=False)
+        for place, (before, word) in enumerate(zip(["", *words], words, strict=False))
         if any(char.isdigit() for char in word)
         or before.replace(".", "").isdigit()  # its unit
+        or place in phrased
         or {plain := word.lower().strip(".,;:()"), plain.rstrip("s")} & known
     )
     return " ".join(kept)
+
+
+def _in_phrases(words: list[str]) -> set[int]:
+    """The places of the words that make a spelling with those beside them."""
+    spellings, longest = tables().spellings, tables().longest
+    found: set[int] = set()
+    for place, word in enumerate(words):
+        for length in range(1, longest.get(word, 0) + 1):
+            phrase = tuple(words[place : place + length])
+            if phrase in spellings or (*phrase[:-1], phrase[-1].rstrip("s")) in spellings:
+                found |= set(range(place, place + length))
+    return found
 
 
 _PLACES = re.compile(r"\bat (?:two|three|four|six|eight|several|\d+) (?:points|places|positions)\b", re.I)

@@ -16,12 +16,24 @@ def unread_doubts(need: Meaning, item: Meaning) -> list[str] | None:
     asked, has = set(need.unread), set(item.unread)
     if (asked ^ has) & (strays(need) | strays(item)):
         return None
-    doubts = [f"could not read {word!r} of the need" for word in need.unread if word not in has]
-    more = {word for word in has - asked if matters(word)}
+    spoken = {part for word in item.words for part in (word.text, word.became)}
+    doubts = [
+        f"could not read {word!r} of the need"
+        for word in need.unread
+        if word not in has and not (need.kind == item.kind == "tool" and _denies_another(word, spoken))
+    ]
+    named = {part for word in need.words for part in (word.text, word.became)}
+    more = {word for word in has - asked if matters(word) and not _denies_another(word, named)}
     if more and need.family == item.family:
         more -= _afterthoughts(item)
     doubts += [f"could not read {word!r} of the item" for word in item.unread if word in more]
     return doubts
+
+
+def _denies_another(word: str, named: set[str]) -> bool:
+    """Whether an item only denies what the need does not speak of: "not for ABS sensors"."""
+    denied = word.removeprefix("non-")
+    return denied != word and denied not in named and denied.removesuffix("s") not in named
 
 
 def _afterthoughts(item: Meaning) -> frozenset[str]:

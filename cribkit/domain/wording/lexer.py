@@ -134,7 +134,7 @@ _PARTS = [
     (
         "power",
         rf"(?P<el>{NUM}(?:\s*(?:/|-|to)\s*{NUM})*)[- ]?"
-        r"(?P<eu>kv|volts?|v|amps?|a|watts?|w|ah|mah|ohms?|lm|lumens?)\b(?!/)",
+        r"(?P<eu>kv|vdc|volts?|v|amps?|a|watts?|w|ah|mah|ohms?|lm|lumens?)\b(?!/)",
     ),
     (
         "temp",
@@ -150,7 +150,7 @@ _PARTS = [
             r"sheets?|leaf|leaves|rows?|blades?|ply|nos?)\b\.?|(?:qty|quantity|pack(?:et)? of|box of|bag of|set of|"
             r"(?:bx|box|pk|pkt|bag)(?=[ /]?\d)|case of|tin of|roll of|pkt of|pair of)[.:/]? ?(?P<co2>\d{1,4})\b"
             r"(?![./]\d| ?(?:tons?\b|tonnes?\b|t\b|kg|mm|in\b|inch|\"|x \d))|"
-            r"(?<![\d\"'m] )(?<![\d\"'m])(?<! inch )(?<! in )\(?x ?(?P<co3>\d{1,3})\)?$"
+            r"(?<![\d\"'m] )(?<![\d\"'m])(?<! inch )(?<! in )\(?x ?(?P<co3>\d|1\d|2[0-5])\)?$"
         ),
     ),
     ("num", rf"(?P<nv>{NUM})(?:[ -]{{0,2}}(?P<nu>{UNIT}))?(?:\s*\(?(?P<ng>female|fem|male|f|m)\b\)?)?"),

@@ -10,6 +10,7 @@ from cribkit.domain.wording.abbreviation import expanded, senses, slipped
 from cribkit.domain.wording.context import listed
 from cribkit.domain.wording.lexer import Token
 from cribkit.domain.wording.reading import Reading, Said
+from cribkit.domain.wording.remarks import set_apart
 from cribkit.domain.wording.tables import Family, tables
 
 
@@ -28,7 +29,7 @@ def name_words(reading: Reading) -> None:
     _external(reading)
     _asides(reading)
     _ball_end(reading)
-    _set_apart(reading)
+    set_apart(reading)
 
 
 # What a ball end is on, and what a ball is in another sense.
@@ -127,12 +128,12 @@ def _clause(tokens: list[Token], place: int) -> bool:
 def _asides(reading: Reading) -> None:
     """Mark the words after "with" and "for"."""
     at = {id(token): said for said in reading.words for token in said.tokens}
-    aside = ""
-    sized = stopped = taken = bracket = False
+    aside, before = "", ""
+    sized = stopped = taken = bracket = denied = False
     for place, token in enumerate(reading.tokens):
         sized = sized or (not stopped and token.kind in ("num", "tip"))
         if token.kind == "stop":
-            aside, stopped = "", True
+            aside, stopped, denied = "", True, False
             bracket = token.text in "([" or (bracket and token.text not in ")]")
         elif said := at.get(id(token)):
             said.after_stop = stopped and sized
@@ -141,6 +142,9 @@ def _asides(reading: Reading) -> None:
                 aside = "for"
             if place > 0 and (said.text in _ASIDE or _clause(reading.tokens, place) or _purpose(reading.tokens, place)):
                 aside = said.text if said.text in _ASIDE else "for"
+            denied = denied or (said.text == "for" and before in tables().negations)
+            said.negated = said.negated or (denied and said.text != "for")  # not for ABS sensors
+            before = said.word
             said.aside = aside != ""
             said.worked_on = aside == "on"
             taken = aside != "" and (taken or said.text in _TAKES)
@@ -156,45 +160,6 @@ def _driven(words: list[Said], wrench: Said) -> bool:
     """Whether a torque wrench is named after a comma, beside the socket that it turns."""
     before = words[: next(place for place, said in enumerate(words) if said is wrench)]
     return any(said.word in _DRIVEN for said in before) and wrench.after_stop
-
-
-def _measured(part: list[Token]) -> bool:
-    return any(token.kind in ("num", "tip", "torque", "thread") for token in part)
-
-
-# Names that say in the first part of a text that it is a tool.
-_TOOL_NAMES = frozenset(
-    {"socket", "wrench", "torquewrench", "pliers", "key", "bit", "screwdriver", "ratchet", "puller"}
-)
-
-
-def _set_apart(reading: Reading) -> None:
-    """A part after a comma that only names what a tool is used on ("..., gearbox filler") is an aside.
-
-    Of what is fitted it is the place ("BOLT, CALIPER CARRIER").
-    """
-    known = tables()
-    at = {id(token): said for said in reading.words for token in said.tokens}
-    parts: list[list[Token]] = [[]]
-    for token in reading.tokens:
-        parts.append([]) if token.kind == "stop" else parts[-1].append(token)
-    first = {at[id(token)].word for token in parts[0] if id(token) in at}
-    named = reading.said() if not first & _TOOL_NAMES else first
-    if any(known.families[known.names_of[word]].kind == "consumable" for word in named & known.names_of.keys()):
-        return
-    sized = False
-    for place, part in enumerate(parts):
-        words = [at[id(token)] for token in part if id(token) in at]
-        first_of_all, sized = place == 0 or (not sized and bool(first & _TOOL_NAMES)), sized or _measured(part)
-        if first_of_all:
-            continue  # nouns that come before the size are its name
-        if (
-            (len(dict.fromkeys(map(id, words))) > 1 or (sized and words and len(words[0].tokens) > 1))
-            and len(words) == len([token for token in part if token.kind not in ("sign", "end", "dash", "slash")])
-            and all(said.word in listed("worked_on") or said.word in listed("where") for said in words)
-        ):
-            for said in words:
-                said.aside = True
 
 
 def _external(reading: Reading) -> None:
@@ -234,7 +199,7 @@ def _name_run(reading: Reading, run: list[Token]) -> None:
         before = texts[place - 1] if place else ""
         if before in _ARTICLES and place > 1 and texts[place - 2] in known.negations:
             before = texts[place - 2]  # not a screwdriver
-        denied = before in known.negations and texts[place] not in _ARTICLES
+        denied = before in known.negations and texts[place] not in _ARTICLES and texts[place] != "for"
         if denied and not found and (whole := _denied(texts[place])):
             found, how = whole, "corrected"
             denied = False

@@ -22,8 +22,110 @@ _HELD = (
     r"silicones?|zinc|pumice|moly|molybdenum|graphite|copper|nickel|dye|ash)"
 )
 
+_SINGLE = ("one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "twelve")
+
 # Units and words stuck together, and other ways to write one thing.
 STUCK = [
+    # Said in passing: how many there should be, that anything will do, which one is meant.
+    (
+        r"[,;(] ?(?:x ?)?"
+        r"(?:[1-9]|1[0-2]|one|two|three|four|five|six|eight|ten|twelve|a dozen|(?:a )?couple(?: of)?|a few) "
+        r"?(?:off|of|please|bottles?|cans?|tins?|tubes?|sachets?|packs?|boxes|rolls?|cartridges?|drums?|jugs?|bags?)"
+        r"(?: please)?\)?$",
+        "",
+    ),
+    (r"^(?:a )?couple (?:of )?(?=[a-z])", ""),
+    (
+        r",? ?\bany (?:drive|mechanism|type|make|length|colour|color|depth|size|style|kind|points?|handle)\b"
+        r"(?: (?:will do|is fine|is ok|ok))?$",
+        "",
+    ),
+    (r",? (?:the )?one with (?=the |an? )", " with "),
+    (r", the (.*\d.*) one$", r", \1"),
+    (r",? (?:it )?(?:has to|must|needs? to|should|able to) (?:read|reach|go|take|measure)(?: up)?(?: to)? (?=\d)", " "),
+    (r"\bso (?=an? )", "for "),  # an adapter so a 1/2 socket goes on
+    (r"\b(?:number|no\.?|#) ?(\d) (?=.*\b(?:ph|pz)\1\b)", ""),  # number 2 crosshead (PH2)
+    (r"\b(?:number|no\.?|#) ?([0-4]) (ph|pz)\b", r"\2\1"),
+    (r"\b(left|right)[- ]hand side\b", r"\1"),
+    (r"\bstrength class\b", "class"),
+    # Squares, ends and shafts as some lists have them.
+    (r"\b(1/4|3/8|1/2|3/4|1|1-1/2)(?: ?(?:in|inch|\"))? ?sd\b", r"\1 dr"),
+    (r"\b(1/4|3/8|1/2|3/4)d\b", r"\1 dr"),
+    (r"(?:^|(?<=, )|(?<=on )|(?<=wrench )|(?<=socket )|(?<=for ))inch[- ]drive\b", "1 in drive"),
+    (r"(?<=[a-z]{3})/(?=[a-z]{3})(?!(?:out|off|female|male|shallow|steel)\b)", " "),  # BIT/SIX-LOBE
+    (r"(?<=[a-z]) - (?=\S)", ", "),
+    (r"\be[- ](?:lobe|skt|sckt|socket)\b", "external sixlobe socket"),
+    (r"\bext(?:ernal)?[- ]lobe\b", "external sixlobe"),
+    (r"\b(?:dre|d/ring|d/re|dbl/ring)\b", "double ring end"),
+    (r"\bd/e\b", "double ended"),
+    (r"\bpound[- ]?(?:thru|through)\b", "strike through"),
+    (r"#(\d) (?=\d/\d ?hex)", r"#\1, "),
+    (r"\bsq(?:uare)? recess\b", "robertson"),
+    (r"\b(spline\b.*?),? \b(?:12|twelve)[- ]?(?:pt|point)\b(?=.*\bm\d)", r"\1"),
+    (r"\bsockets? with (?:a |the )?(?:built[- ]in )?swivel(?: built in)?\b", "swivel socket"),
+    (r"\b(swivel) (?:u/j|uj)\b|\b(?:u/j|uj) (swvl|swivel)\b", "swivel"),
+    (r"\b(screws?\b.*)\bph\b(?! ?\d)", r"\1 phillips"),
+    (r"\b(pan|csk|countersunk|raised) ph\b(?! ?\d)", r"\1 phillips"),
+    (r"\bhand impact\b(?! (?:driver|skt|socket))", "impact driver"),
+    (r"(impact (?:wrench|gun)\b.*)\bbattery\b", r"\1 cordless"),
+    (r"\bbattery (?=impact (?:wrench|gun))", "cordless "),
+    (r"\b(\d+ ?mm),? cap(?:acity)?$", r"\1"),
+    (r"\b(\d\d(?:\.\d+)?) ?pc\b(?=.*)(?<=9pc)", r"\1 %"),
+    (r"\b(?:down|on|at) one (?:side|end)\b", ""),
+    (r",? \b(?:two|three|four|five|six|eight|ten) (?:in|to) (?:the|a) (?:roll|box|pack|bag|set|case)$", ""),
+    (r"\b(fault )?code reader,? (.*)\b16[- ]?pin\b", r"\1code reader \2"),
+    (r"\bcat(?=i{1,3}v?\b)", "cat "),
+    (r"\bcat three\b", "cat iii"),
+    (r"\bcat two\b", "cat ii"),
+    (r"\bcat four\b", "cat iv"),
+    (r"(?<=[a-z]{3})/(?=\d[- ]?(?:leg|jaw))", " "),
+    (r"\b(t\d\d?|ph\d|pz\d|e\d\d?) - (?=\d+ ?mm)", r"\1, "),
+    (r"\b(?:a |one )?met(?:re|er)[- ]long\b", "1000 mm"),
+    (r"(\bt-?bolt\b.*?)\b(\d\.\d\d)-(\d\.\d\d)\b(?! ?(?:in|mm|\"))", r"\1\2-\3 in"),
+    (r"\bp ?h ?(?=(?:nought|zero|one|two|three|four)\b)|\bp h (?=\d)", "ph "),
+    (r"\bp ?z ?(?=(?:nought|zero|one|two|three|four)\b)|\bp z (?=\d)", "pz "),
+    (r"\bp (?=(?:[a-z]+ )?hundred\b)", "grit "),
+    (r"\b(two|three)[- ]leg(?:ged)?\b(?=.*pull)|\b(2|3)[- ]leg(?:ged)?\b", r"\1\2 jaw"),
+    (
+        "".join(f"(?<!{one} )" for one in ("a", "teen", *_SINGLE)) + r"(?<!\d )\b(hundred|thousand)\b(?!ths)",
+        r"one \1",
+    ),
+    (r"\b(\d{2,3}|fifty|eighty|(?:[a-z]+ )?hundred) mil (?=bottle|tube|can|aerosol|tin|cartridge|spray)", r"\1 ml "),
+    (r"\b(\d{1,3}) mil (?=bottle|tube|can|aerosol|tin|cartridge|spray)", r"\1 ml "),
+    (r"\b(nuts?\b.*?) with (?:an? )?(?:nylon|plastic|nyloc) (?:insert|ring|collar)s?\b", r"nylon insert lock \1"),
+    (r"(?<=[a-z] )x(?=\d{2,3}$)", "x "),  # TMPR X100
+    (r"\b(\d\.\d)d\b(?<!1\.5d)", r"\1 diesel"),  # an insert is 1.5D long
+    (r"\bflat (m\d+) washer", r"\1 flat washer"),
+    (r"\bcut gloves?\b", "cut resistant gloves"),
+    (r"\bcut (?:lvl|lv) (?=\d|[a-f]\b)", "cut level "),
+    (r"\bno[- ]ball(?: end)?\b", "plain end"),
+    (r"\bstandard height\b", ""),
+    (r"\b(?:for )?live work(?:ing)?\b", "insulated"),
+    (r"(\b(?:bit|hex|sixlobe|torx)\b.*)\breach (\d+ ?mm)\b", r"\1\2 long"),
+    (r"\bfem(?:ale)? (?=(?:tx|torx|star|six)\b)", "external "),
+    (r"\b(seals?\b[^\d]*)(\d+(?:\.\d)?)-(\d+(?:\.\d)?)-(\d+(?:\.\d)?)\b", r"\1\2 x \3 x \4"),
+    (r"\b(\d+(?:\.\d)?)-(\d+(?:\.\d)?)-(\d+(?:\.\d)?)\b(?=.*\bseals?\b)", r"\1 x \2 x \3"),
+    (r"\b(\d{1,2})/(\d{1,2})/(\d{1,2})(?:/(\d{1,2}))(?= ?mm\b|$)", r"\1 x \2 x \3 x \4"),  # a brace of four sizes
+    (r"\b(zero|five|ten|fifteen|twenty)[- ](?=(?:twenty|thirty|forty|fifty|sixty)\b.*\boil\b)", r"\1 w "),  # ten forty
+    (r"(\bclamp\b.*\b(?:dc|ac|amps?)\b[^\d]*)\b(\d{2,4})$", r"\1\2 a"),
+    (r"(\bcrimp\w*\b.*?)\b(\d\d)-(\d\d)\b(?! ?(?:mm|awg))", r"\1\2-\3 awg"),
+    (
+        r"(\binsulation (?:\w+ )?(?:tester|meter)\b.*)(?<!/)(?<!/ )\b1000 ?v(?:olts?)?\b",
+        r"\g<1>1000 vdc",
+    ),  # its own voltage
+    (r"(\btread\b.*?)(?:,? in)? (?:32nds?|thirty[- ]seconds?)$", r"\1"),
+    (
+        r"\b(100|115|125|150|180|230|300)(?! mm)"
+        r"(?= (?:cutting|grinding|flap|sanding|abrasive|slitting) discs?\b)",
+        r"\1 mm",
+    ),
+    (
+        r"(\b(?:cutting|grinding|flap|sanding|abrasive|slitting) discs?\b[^\d]*)\b(75|100|115|125|150|180|230|300|355)"
+        r"\b(?! ?(?:mm|in\b|pc|g\b|grit|\.|x ?\d))",
+        r"\1\2 mm",
+    ),
+    (r"(\bpliers?\b.*?)\b(0?\.\d\d\d?) (?=tips?\b)", r"\1\2 in "),
+    (r"\b(\d+/\d+)(?: ?in)?\.? grip\b", r"grip \1"),
     (r"(\btriple ?sq(?:uare)?\b|\bxzn\b)(.*?),? \b(?:12|twelve)[- ]?(?:pt|point)\b", r"\1\2"),  # its twelve teeth
     (r"(\b(?:12|twelve)[- ]?(?:pt|point)\b) (?=m\d+\b.*\btriple)", ""),
     (r"\btw (?=click|dial|beam|electronic|preset)", "torque wrench "),
@@ -570,7 +672,7 @@ STUCK = [
     (r"\be[- ]sockets?\b", " external sixlobe socket "),
     (r"\be[- ]profile\b", " external sixlobe "),
     (r"\boutside[- ](?=star|torx|six|hexalob)", "external "),
-    (r"\bac ?(?:/|and|\+|&)? ?dc\b|\bdc ?(?:/|and|\+|&)? ?ac\b", "acdc"),
+    (r"\bac ?(?:/|and|\+|&|-)? ?dc\b|\bdc ?(?:/|and|\+|&|-)? ?ac\b", "acdc"),
     (r"\bac[ -]?only\b|\bonly ac\b", "aconly"),
     (r"\b(?:sz|size) (\d{1,2}) (?=(?:pairs?|prs?)\b)", r"size \1 , "),
     (r"\b(petrol|gasoline|diesel) (?:engines?|engined|motor)\b", r"\1"),

@@ -81,12 +81,13 @@ def _with_system(item: Meaning) -> Meaning:
 
 def _with_pack(item: Meaning, pack: str) -> Meaning:
     """What a technician asks for by the tube or can has the content of its pack column."""
-    from cribkit.domain.wording.fluids import by_the_tube
+    from cribkit.domain.wording.fluids import held_as
 
     figure, _, unit = pack.strip().lower().partition(" ")
-    if unit not in ("ml", "l", "g", "kg") or "pack" in dict(item.attributes) or not by_the_tube(item.family):
+    name = held_as(item.family)
+    if unit not in ("ml", "l", "g", "kg") or not name or name in dict(item.attributes):
         return item
-    pairs = {**dict(item.attributes), "pack": f"{figure} {unit}"}
+    pairs = {**dict(item.attributes), name: f"{figure} {unit}"}
     return item._replace(attributes=tuple(sorted(pairs.items())))
 
 

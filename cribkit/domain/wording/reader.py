@@ -57,6 +57,7 @@ def choose_family(reading: Reading, kind: str) -> None:
         said.word
         for said in reading.words
         if said.besides
+        or (said.remark and known and known.kind == "tool" and known.name != "socket")
         or (said.bracketed and said.word in ("external", "internal"))
         or (said.aside and said.word in _WEAK and (said.word not in _WEAK_OF_TOOLS or (known and known.kind == "tool")))
         or (said.worked_on and known and known.shape == "grease")
@@ -64,9 +65,7 @@ def choose_family(reading: Reading, kind: str) -> None:
     }
     if len(main) < len(wider):
         _best_name(reading, kind, wider | reading.hints)
-        if first and (
-            not first < reading.name or (known is not None and tables().families[reading.family].kind != known.kind)
-        ):
+        if first and (not first < reading.name or (known is not None and not _may_be_meant(reading, known))):
             _best_name(reading, kind, main | reading.hints)
     turns.settle(reading)
     if tool := _tool_for(reading):
@@ -74,6 +73,18 @@ def choose_family(reading: Reading, kind: str) -> None:
         if tool == "wrench":  # of which there are many by other names: a bleed nipple spanner
             _best_name(reading, "tool", main, tools_only=True)
             turns.settle(reading)
+
+
+def _may_be_meant(reading: Reading, known: Family) -> bool:
+    """Whether the thing of the longer name can be meant where the words before "for" and "on" name another.
+
+    "Undo the caliper pin bolt with a 12 mm socket" asks for a plain socket; only of those for plugs, sensors and oil
+    filters does the use alone tell.
+    """
+    wider = tables().families[reading.family]
+    worked_on = {said.word for said in reading.words if said.worked_on}
+    special = known.name == "socket" and wider.shape in ("any", "drive-any") and reading.name & worked_on
+    return wider.kind == known.kind and not special
 
 
 # What a name of several nouns is when it ends in one of these: a thermostat tester is no thermostat.
@@ -205,7 +216,7 @@ def spend_words(reading: Reading) -> None:
             )
             if family and not given and _says_more(reading, family, word):
                 reading.effect(known.effects[word], said)
-        elif shapes.takes_word(reading, said):
+        elif not said.negated and shapes.takes_word(reading, said):
             continue
         elif family and word in family.absorbs and _tells_things_apart(said):
             said.used = True
@@ -219,10 +230,20 @@ def spend_words(reading: Reading) -> None:
         elif family and _tells_things_apart(said):
             said.used = True
             reading.finer.add(word)
-        elif effect or said.aside or word in known.neutral or word in known.negations:
+        elif effect or said.aside or word in known.neutral or word in known.negations or _says_the_same(reading, word):
             said.used = True
         else:
             said.how = "unread"
+
+
+def _says_the_same(reading: Reading, word: str) -> bool:
+    """Whether the word belongs to another name of the same thing: "cherry picker engine hoist"."""
+    known, said = tables(), reading.said()
+    return reading.kind == "tool" and any(
+        owner == reading.family and word in name and name <= said
+        for one in said
+        for name, owner in known.names.get(one, ())
+    )
 
 
 # What a name lets go without saying, and yet means something when it is denied: a non-serrated flange nut.
@@ -237,7 +258,7 @@ def _tells_things_apart(said: Said) -> bool:
     """
     known = tables()
     name, _ = known.effects.get(said.word, ("~", ""))
-    beside = not said.aside and not said.worked_on and not said.bracketed and said.word not in known.negations
+    beside = not (said.aside or said.worked_on or said.bracketed or said.negated) and said.word not in known.negations
     return beside and (name != "~" or (said.word in known.neutral and said.word not in known.idle))
 
 

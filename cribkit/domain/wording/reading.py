@@ -24,6 +24,7 @@ class Said:
     aside: bool = False  # after "with" or "for": what it comes with or is used on
     besides: bool = False  # after "with": no part of the thing itself
     worked_on: bool = False  # after "on"
+    remark: bool = False  # behind a whole name: what it is used on
     taken: bool = False  # after "takes": what it is used with
     after_stop: bool = False  # a comma stands before it
     used: bool = False

@@ -44,10 +44,19 @@ KEYS: dict[str, tuple[str, ...]] = {
 }
 
 # How it is packed makes no item the better or the worse.
-UNCOUNTED = frozenset({"dispensed", "pack", "finer", "also"})
+UNCOUNTED = frozenset({"dispensed", "pack", "amount", "finer", "also"})
 # Members that a list of contents tells apart by their forms: the straight pick is not the hook.
 TOLD_APART = frozenset({"pick"})
 # The hex that bits have unless another is said (ISO 1173 form C 6.3, from memory).
+# Shapes told by their measures, of which a place says no more: by the attributes that must then be stated.
+MEASURED = {
+    "bolt": ("thread",),
+    "nut": ("thread",),
+    "oring": ("inner", "section_mm"),
+    "pin": ("diameter", "length"),
+    "washer": ("inner",),
+    "seal-washer": ("inner", "outer"),
+}
 USUAL_SHANK = "1/4 in"
 _OPEN = Rule("review", "", "free")
 
@@ -86,6 +95,8 @@ def _judge_one(need: Meaning, item: Meaning) -> Judgement:
         if verdict is None:
             return NONE
         doubts += verdict
+    if has.get("mechanism") == "non-graduated" and "mechanism" not in asked and "range" in asked:
+        doubts.append("it has no scale: it is set on a torque tester")
     for name in has.keys() - asked.keys():
         rule = kin().rule(name) or _OPEN
         if has[name] == rule.default or name in UNCOUNTED or (name == "single_of" and "dims" in asked):
@@ -95,7 +106,7 @@ def _judge_one(need: Meaning, item: Meaning) -> Judgement:
         if rule.unasked == "none" or (name == "points" and has[name] in SQUARE_HEADS):
             return NONE
         if name == "pitch_class" and has[name] == "fine":
-            doubts.append("fine pitch, and the need states none")
+            return NONE  # a thread named without a pitch is coarse
         loss += 0.5
         if rule.unasked == "review" and not _left_open(name, has[name], need):
             doubts.append(f"{kin().called(name)} {has[name]} was not asked for")
@@ -103,7 +114,7 @@ def _judge_one(need: Meaning, item: Meaning) -> Judgement:
     if verdict is None:
         return NONE
     doubts += verdict
-    loss += 2.0 * len(item.traits - need.traits)
+    loss += 2.0 * sum(not trait.startswith("not-") for trait in item.traits - need.traits)
     if bond and doubts[1:] and (item.kind == "consumable" or doubts[2:]):
         return NONE  # perhaps another kind of thing, and it does not even say what is asked for
     strange = unread_doubts(need, item)
@@ -195,6 +206,10 @@ def _attribute(
         and "lint-free" not in item.traits
     ):
         return []
+    if name == "place" and has is None and _measured(need.family, asked) and set(value.split()) <= kin().parts:
+        return []  # where it goes says no more than its measures
+    if name == "amount":
+        return []  # how much there should be of it
     if name == "grade" and "wool" in asked:
         return []  # its number says it
     if name == "grade" and has is None and (wool := held.get("wool")):
@@ -272,6 +287,12 @@ def _attribute(
             return [] if mm_of(wanted.partition(" to ")[2]) <= mm_of(reach) else None
         return [] if about(wanted, reach) else None
     return same(name, value, has, _nominal_from(item) if name == "dims" else 0.0)
+
+
+def _measured(family: str, asked: dict[str, str]) -> bool:
+    """Whether a need states the measures that things of its shape are told by."""
+    told = kin().family(family)
+    return told is not None and told.shape in MEASURED and all(name in asked for name in MEASURED[told.shape])
 
 
 def _contrary(asked: set[str], has: set[str]) -> bool:

@@ -8,6 +8,7 @@ from fractions import Fraction
 from cribkit.domain.wording.meaning import Meaning
 from cribkit.domain.wording.measure import decimal, mm_of, tell
 from cribkit.domain.wording.reader import read_one
+from cribkit.domain.wording.spoken import in_digits
 from cribkit.domain.wording.tables import tables
 
 # Which family a set's members have. Sets of mixed things have no entry: only their contents column says.
@@ -52,7 +53,9 @@ def _listed(item: Meaning, part: str) -> list[Meaning]:
     if _MISSING.search(part):
         return []
     found = []
+    inches = dict(item.attributes).get("system") == "inch"
     for piece in _pieces(part):
+        piece = f"{piece.strip()} in" if inches and piece.strip() == "1" else piece  # no number of pieces
         member = read_one(piece, item.kind)
         wanted = member_family(item)
         if (
@@ -307,7 +310,7 @@ _EXTRAS = re.compile(
 
 def _pieces_told(text: str) -> int:
     """How many sizes the told number of pieces leaves room for, 0 where none is told."""
-    found = _PIECES.search(text)
+    found = _PIECES.search(in_digits(text.lower()))
     return int(found[1] or found[2]) - len(_EXTRAS.findall(text)) if found else 0
 
 

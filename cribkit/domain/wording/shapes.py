@@ -236,7 +236,7 @@ def takes_word(reading: Reading, said: Said) -> bool:
     if said.worked_on and reading.family in _BY_DIMS and "dims" in reading.attributes:
         said.used = True
         return True
-    if said.aside and shape in _BY_MEASURES and KEYS[shape][0] in reading.attributes:
+    if said.aside and not said.besides and shape in _BY_MEASURES and KEYS[shape][0] in reading.attributes:
         said.used = True
         return True
     if family and placed(family) and said.word not in tables().neutral | family.absorbs | _SAYS | tables().negations:

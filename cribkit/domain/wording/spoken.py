@@ -60,8 +60,12 @@ _FRACTION = re.compile(
     rf"\b(?:(?:(an|a|{_NUMBER}|\d+) (?:inch(?:es)? )?and (?:a |an )?)?(?:({_ONES}|a|an|\d+)[ -])?\b({_PARTS}))\b"
 )
 _POINT = re.compile(
-    rf"\b({_NUMBER}|\d+) (?:point|and a) (five|half|two|three|seven|{_ONES})\b(?= *(?:mm|mil|milli|nm|inch|in\b))"
+    rf"\b({_NUMBER}|\d+) (?!point half)(?:point|and a) (five|half|two|three|seven|{_ONES})\b"
+    r"(?= *(?:mm|mil|milli|nm|inch|in\b))"
 )
+# "a drill, six point five": no drill has points.
+_DRILLED = re.compile(rf"\b({_NUMBER}) point ({_ONES})\b(?! ?(?:mm|mil|inch|in\b|eighth|sixteenth))")
+_DRILL = re.compile(r"\b(?:drills?|reamers?|twist)\b")
 # Property classes of bolts, ISO 898-1: "ten point nine".
 _CLASS = re.compile(r"\b(four|five|six|eight|ten|twelve) point (six|eight|nine)\b")
 _HUNDREDS = re.compile(rf"\b({_NUMBER}|a|\d{{1,2}}) hundred(?: and)?(?:[ -]({_NUMBER}|\d{{1,2}}))?\b")
@@ -107,6 +111,8 @@ def in_digits(text: str) -> str:
     text = _HUNDREDS.sub(lambda found: str(100 * _count(found[1]) + (_count(found[2]) if found[2] else 0)), text)
     text = _THOUSANDS.sub(lambda found: str(1000 * _count(found[1])), text)
     text = _POINT.sub(lambda found: f"{_count(found[1])}.{_count(found[2]) if found[2] != 'half' else 5}", text)
+    if _DRILL.search(text):
+        text = _DRILLED.sub(lambda found: f"{_count(found[1])}.{_count(found[2])} mm", text)
     if _FASTENED.search(text):
         text = _BARE_PART.sub(lambda found: _fraction_text(found[1]), text)
     text = _FRACTION.sub(_fraction, text)

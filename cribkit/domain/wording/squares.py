@@ -15,6 +15,8 @@ def find_square(reading: Reading) -> None:
     tokens = [token for token in reading.tokens if token.kind not in ("sign", "end")]
     marked = [token.kind == "word" and _is_mark(token) for token in tokens]
     marks = [place for place, mark in enumerate(marked) if mark and not (place and marked[place - 1])]
+    if len(marks) > 1 and any(token.kind == "points" or token.text == "eightpoint" for token in tokens):
+        marks = [place for place in marks if tokens[place].text == "drive"] or marks  # the other square is the plug's
     for place in marks:
         before, after = _number_before(tokens, place), _number_after(tokens, place)
         chosen = _choose(before, after)

@@ -77,6 +77,7 @@ class Kin:
         self._implied: dict[str, dict[str, str]] = packed["implied"]
         self._called: dict[str, str] = packed["called"]
         self.contraries: dict[str, list[str]] = packed["contraries"]
+        self.parts = frozenset(packed["parts"])  # what things are used on, and where
         self.unspoken = frozenset(packed["unspoken"])  # words that tell nothing apart, whatever a crib holds
         self.family = cache(self._family)
         self.rule = cache(self._rule)
@@ -130,7 +131,9 @@ def packed_kin() -> str:
     idle = {*traits["idle"].split(), *traits["negations"].split(), *traits["unspoken"].split()}
     unspoken = sorted(idle - {*traits["spoken"].split()})
     packed = {"families": families, "rules": rules, "implied": implied, "called": called, "unspoken": unspoken}
-    return json.dumps(packed | {"contraries": _contraries(traits["contraries"])})
+    context = load("context.toml")
+    parts = sorted({*context["worked_on"].split(), *context["where"].split()})
+    return json.dumps(packed | {"contraries": _contraries(traits["contraries"]), "parts": parts})
 
 
 def _contraries(block: str) -> dict[str, list[str]]:

@@ -129,7 +129,8 @@ _NOTES = re.compile(
 # What a thing is wanted for, in a verb.
 _PURPOSE = re.compile(
     r" \(?to (?:close|clean|cover|seal|wipe|protect|clear|stop|hold|catch|mark|check|dry|lubricate|coat|fill|top|flush|"
-    r"secure|keep|avoid|prevent|plug|degrease|prime|bond|glue|fix|free|refit|reassemble|wash|rinse|polish)\b[^,;:()]*\)?"
+    r"secure|keep|avoid|prevent|plug|degrease|prime|bond|glue|fix|free|refit|reassemble|wash|rinse|polish)\b"
+    r"(?![^,;:()]*\d)[^,;:()]*\)?"  # a number counts
 )
 # What is told by what it does.
 _CLOSES = re.compile(r"\b(?:plugs?|caps?|bungs?|covers?)\b")

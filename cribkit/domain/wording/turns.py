@@ -201,6 +201,14 @@ _GASKETED = (
     "cover",
 )
 
+_GLOVE_SIZES = frozenset({"xs", "s", "m", "l", "xl", "xxl", "small", "medium", "large", "powderfree", "powdered"})
+
+
+def _glove_size(reading: Reading) -> bool:
+    """Whether a size of gloves or their powder is told."""
+    return any(said.text in _GLOVE_SIZES or said.word in _GLOVE_SIZES for said in reading.words)
+
+
 # Each is looked at in this order, and one may follow on another. Common practice of the trade, no source.
 TURNS = (
     turn("thermostat", "thermostat-housing", lambda r: any("housing" in said.text for said in r.words)),
@@ -211,6 +219,8 @@ TURNS = (
         lambda r: _tokens("thread", "unc")(r) and r.has("screw") and not r.has("key", "wrench", "driver"),
     ),
     turn("scraper", "plastic-scraper", _has("plastic", "nylon")),
+    turn("l-handle", "key", lambda r: r.has_said("key", "wrenchkey") and not _driven(r)),
+    turn("drain-plug-key", "socket", _eight_points),  # it goes over the square
     turn("drain-plug-key", "bit-socket", lambda r: _driven(r) and r.has("bit")),
     turn("magnetic-base", "dial-gauge", _dial_with_base),  # it comes with the base
     turn(  # a saw that says what blade it takes
@@ -284,6 +294,13 @@ TURNS = (
     turn("pry-bar", "ratchet", lambda r: r.has_said("ratcheting", "ratchet") and _tokens("teeth")(r), ("lever",)),
     turn("", "universal-joint", _joint_alone, ("swivel", "universal", "knuckle")),
     turn("", "torque-wrench", lambda r: _scale(r) and r.has("click", "dial", "beam", "deflecting")),
+    turn("", "torque-wrench", lambda r: _tokens("torque")(r) and r.has("click", "beam", "preset", "electronic")),
+    turn("", "coolant", lambda r: r.has_said("oat", "hoat", "iat", "sioat", "poat", "phoat")),
+    turn("pipe-plug-socket", "socket", _eight_points),
+    turn("set-screw", "bolt", _tokens("bolt_grade")),  # a hexagon's: grub screws have a hardness
+    turn("", "impact-wrench", lambda r: _driven(r) and r.has("impact") and _written(r"\bguns?\b")(r)),
+    turn("", "gloves", lambda r: r.has_said("nitrile", "latex", "vinyl") and _glove_size(r)),
+    turn("", "abrasive-disc", lambda r: r.has_said("disc") and _tokens("grit")(r)),
     turn(  # the blade is not the saw
         "power-saw reciprocating-saw jigsaw circular-saw bandsaw body-saw",
         "",
@@ -335,13 +352,32 @@ def _has_size(reading: Reading) -> bool:
     return any(group.tokens[0].unit in ("mm", "in") or "/" in group.tokens[0].text for group in reading.numbers())
 
 
+def _bare_size(reading: Reading) -> bool:
+    """ "22 deep 6pt 1/2 dr": what only sockets have beside a whole number."""
+    pointed = any(token.kind == "points" for token in reading.tokens)
+    numbers = [group.tokens[0].values[0] for group in reading.numbers() if len(group.tokens) == 1]
+    told = pointed or reading.has("deep", "shallow", "sixpoint", "twelvepoint")
+    return told and len(numbers) == 1 and numbers[0].isdigit() and 4 <= int(numbers[0]) <= 60
+
+
 def _square_and_shank(reading: Reading) -> bool:
     shank = any(token.text in ("shank", "hex shank") for token in reading.tokens)
     return _driven(reading) and not _tip(reading) and shank
 
 
 def _threaded_with_length(reading: Reading) -> bool:
-    return any(token.kind == "thread" and token.values[2] for token in reading.tokens)
+    """Whether a thread and a length stand there; beside an inch thread the grade must stand as well."""
+    graded = any(token.kind == "bolt_grade" for token in reading.tokens)
+    return any(
+        (token.kind == "thread" and token.values[2]) or (graded and token.kind == "unc" and token.values[2])
+        for token in reading.tokens
+    )
+
+
+def _two_ends(reading: Reading) -> bool:
+    """ "3/8 in (F) - 1/4 in (M)": two squares and their ends, and nothing else."""
+    numbers = [token for token in reading.tokens if token.kind == "num"]
+    return sorted(token.gender for token in numbers) == ["f", "m"] and all(map(square, numbers)) and not reading.words
 
 
 # The first of these that applies is the last turn. Common practice of the trade, no source.
@@ -371,10 +407,11 @@ ENDS = (
     turn("", "bit-socket", lambda r: _driven(r) and r.has("triplesquare", "ribe")),
     turn("", "lobe-socket", lambda r: _driven(r) and _outside(r)),
     turn("", "bit-socket", lambda r: _driven(r) and bool(_tip(r))),
-    turn("", "socket", lambda r: _driven(r) and _has_size(r)),
+    turn("", "socket", lambda r: _driven(r) and (_has_size(r) or _bare_size(r))),
     turn("", "", _driven),  # a square and nothing else: it could be anything
     turn("", "socket", _size_beside_square),
     turn("", "bolt", _threaded_with_length),
+    turn("", "adapter", _two_ends),
 )
 
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from functools import cache
 
-from cribkit.domain.wording.tables import load
+from cribkit.domain.wording.tables import load, tables
 
 
 @cache
@@ -50,11 +50,51 @@ def verb(text: str) -> str:
     return ""
 
 
+# "Bleed brakes with DOT 4 fluid", "Run fill plug in with ...": what is done on what, and with what.
+_WITH = re.compile(
+    r"^(?P<on>(?!.*\bfor\b)[a-z][a-z' /-]*?)(?: (?:up|down|off|out|in|back|home))?(?: (?:to|at) \d[^,;:()]*?)?,? "
+    r"(?:with|using) ",
+    re.I,
+)
+# What stands last in the name of a thing, where no verb would have it as its object.
+_GEAR = re.compile(
+    r"\b(?:kit|set|pump|tester|gauge|tool|lamp|light|bottle|tank|can|machine|bench|wire|gun|reel)s?$", re.I
+)
+
+
+_ON_WHAT = re.compile(
+    r"^[a-z -]+ (?:on|onto|over) (?:(?:an?|the|both|each|every|all) |[a-z ]*(?:jack|stands?|hoist|ramps?|trestles?)$)",
+    re.I,
+)
+_THEN_TOOL = re.compile(r"^[a-z -]*(?:clearances?|gaps?|levels?|run-?out|play|thickness|wear|depth), (?=.*\d)", re.I)
+
+
 def _led(word: str, rest: str) -> bool:
     """Whether what follows makes it a verb."""
+    if _ON_WHAT.match(rest) or (word in ("check", "measure") and _THEN_TOOL.match(rest)):
+        return True
     if _GOES_ON.match(rest) or (word in words("led") and _LED.match(rest)):
         return True
+    if (found := _WITH.match(rest)) and not _GEAR.search(found["on"]) and not _is_name(word, found["on"]):
+        return True
     return word in ("check", "test") and _MEASURED.match(rest) is not None
+
+
+def _is_name(word: str, rest: str) -> bool:
+    """Whether a word and what follows name a thing, of which the last word is the noun: "drain plug"."""
+    known = tables()
+    written = (word, *rest.lower().split())
+    if word in words("nouns") and not (written[-1].endswith("s") and not written[-1].endswith("ss")):
+        return True  # one "oil cooler", but "grease pins"
+    said = [known.spellings.get((one,), one) for one in (word, *(one.rstrip("s") for one in written[1:]))]
+    if word == "bleed" and said[-1] not in ("nipple", "screw", "valve", "wrench", "key", "hose", "tube"):
+        return False
+    if word in words("heads") and not _GEAR.search(rest):
+        return False  # "lift gearbox with": a lift's name has its noun last
+    whole = frozenset(said)
+    return written in known.spellings or any(
+        name <= whole and {said[0], said[-1]} <= name for one in whole for name, _ in known.names.get(one, ())
+    )
 
 
 _IT = frozenset({"it", "them", *words("articles")})

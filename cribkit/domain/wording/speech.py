@@ -1,0 +1,62 @@
+"""What people say round what they ask for: "Could I have a deep 8 mm socket, please?"."""
+
+from __future__ import annotations
+
+import re
+
+# How a request begins. Common practice, no source.
+_ASKS = re.compile(
+    r"^(?:(?:hi|hello|morning|hey|right|ok|okay|so|well|and|also|er|um)[,!]? )*"
+    r"(?:(?:please )?(?:could|can|may|might|would) (?:i|we|you|somebody|someone) (?:please )?"
+    r"(?:have|borrow|get|take|give me|pass me|hand me|find me|use|draw|lend me|let me have)(?: a look at)?"
+    r"|(?:do|have) (?:we|you)(?: still)? (?:got|have)|have (?:we|you)"
+    r"|(?:i|we)(?:'ll|'d| will| would)? (?:like|need|want|take|have)|i(?:'m| am) (?:after|looking for)"
+    r"|i(?:'ve| have) got to (?:have|use)|(?:is|are) there|got"
+    r"|(?:give|pass|hand|get|find|lend|fetch|chuck) (?:me|us)|any chance of|(?:any|some)thing to"
+    r"|who(?: has|'s got)|where(?: is|'s| are)|looking for|after|just|needs?|wanted:?)"
+    r"(?: (?:please|also|just|another|again|maybe|perhaps))* (?=\S)",
+    re.I,
+)
+# What only asks in the course of a sentence.
+_PLEASE = re.compile(
+    r",? ?\b(?:please|pls|thanks|thank you|ta|cheers|mate|if you have (?:one|it|any)|if there is one)\b[.!?]*", re.I
+)
+# A clause of the speaker's own that names no measure: "I don't mind which drive", "I'll bring my own sledge".
+_OWN = re.compile(
+    r"(?:[,;.] ?|- | )(?:i|we|it|they)(?:'ll|'ve|'d|'m|'re|'s)?"
+    r"(?: (?:do not|don't|will|have|am|can|can't|need to|want to|has|is|are))? (?!is |are )"
+    r"(?:mind|care|bring|brought|broke|lost|snapped|rounded|left|know|think|keep|promise|have|had|dropped|swear|hope|get)\b"
+    r"[^\d,;.]*$",
+    re.I,
+)
+# "I've bolts at 300 N·m, half-inch torque wrench wanted": the thing comes last, and the number counts.
+_I_HAVE = re.compile(r"^(?:i|we)(?:'ve| have)(?: got)? (?P<done>.*?), (?P<thing>.*) wanted$", re.I)
+_WANTED = re.compile(r",? (?:is |are )?(?:wanted|needed|required)(?: today| now)?[.!?]*$", re.I)
+# Which one is meant, where it says nothing: "the sort you hit", "whichever is open".
+_WHICHEVER = re.compile(
+    r",? (?:whichever|whatever|wherever|any|anything) (?:is |are |you |that )?[a-z' ]*$"
+    r"|,? the (?:sort|kind|ones?|type) (?:you|we|they|that) [a-z ]+$",
+    re.I,
+)
+_THE_SORT = re.compile(r",? the (?:sort|kind|ones?|type) (?=(?:with|on|for|that|in|of)\b)", re.I)
+_THE_ONE = re.compile(r", (?:the |a )?(?P<which>[^,;]+?) ones?$", re.I)
+_DOZEN = re.compile(r"^(?:half a |a half |a |two |one )?dozen (?:of )?(?=\S)", re.I)
+_SETS = re.compile(
+    r"^(?:a |one |two )?(?:full )?sets? of "
+    r"(?=(?:four |six |new )?(?:spark|glow|brake|disc)\b(?! (?:pipe|spanner|tool|spoon|adj)))",
+    re.I,
+)
+_ARTICLE = re.compile(r"^(?:an? |the |some |any |another )", re.I)
+
+
+def plainly(text: str) -> str:
+    """The text without what only makes it a request; a text that is none stays as it is."""
+    plain = _OWN.sub("", _PLEASE.sub("", text).rstrip(" .?!"))
+    plain = _I_HAVE.sub(r"\g<thing>; on \g<done>", plain)
+    plain = _WANTED.sub("", plain)
+    plain = _THE_SORT.sub(", ", _WHICHEVER.sub("", plain))
+    plain = _THE_ONE.sub(r", \g<which>", plain)
+    asked = _ASKS.sub("", plain)
+    plain = _ARTICLE.sub("", asked) if asked != plain else plain
+    plain = _SETS.sub("", _DOZEN.sub("", plain))
+    return plain if plain.strip() else text
