@@ -30,6 +30,8 @@ def expanded(word: str, others: frozenset[str]) -> str:
     must make a name with `others`, the words of the tables in the same text.
     """
     found = senses(word)
+    if short := _short(word, found):
+        return short
     if len(found) > 1:
         whole = {sense for sense in found if _whole(word, sense)}
         found = frozenset(whole) if len(whole) == 1 else found
@@ -37,6 +39,17 @@ def expanded(word: str, others: frozenset[str]) -> str:
         return next(iter(found))
     named = {sense for sense in found if _names(sense, others)}
     return named.pop() if len(named) == 1 else ""
+
+
+def _short(word: str, found: frozenset[str]) -> str:
+    """The word of four letters that this one is all consonants of (PNK, HND), where no longer one can be meant."""
+    four = [one for one in _four_letters() if len(one) == SHORTEST_ALONE and _skeleton(one) == word]
+    if len(four) != 1:
+        return ""
+    longer = (one for sense in found for one in _spelled(word, sense) if not one.startswith(four[0]))
+    if any(_single(_skeleton(one)) == _single(word) for one in longer):
+        return ""
+    return tables().spellings.get((four[0],), four[0])
 
 
 @cache
@@ -48,7 +61,7 @@ def slipped(word: str, others: frozenset[str]) -> str:
     from rapidfuzz.distance import OSA
 
     spellings = tables().spellings
-    hits = process.extract(word, _four_letters(), scorer=OSA.distance, score_cutoff=1, limit=8)
+    hits = process.extract(word, _four_letters(), scorer=OSA.distance, score_cutoff=1, limit=30)
     senses_of = {spellings.get((hit,), hit) for hit, _, _ in hits if hit[0] == word[0]}
     named = {sense for sense in senses_of if _names(sense, others)}
     return named.pop() if len(named) == 1 else ""

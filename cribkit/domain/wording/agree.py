@@ -101,6 +101,13 @@ SAME_CAN = 1.05
 NEARLY_SAME_CAN = 1.5
 
 
+def amount(asked: str, has: str | None) -> list[str]:
+    """Whether a container of an oil or fluid holds what is asked for: from a larger one it is drawn."""
+    if has is None or _content(has) * SAME_CAN >= _content(asked):
+        return []
+    return [f"it holds {has}, not {asked}"]
+
+
 def _weighed(pack: str) -> bool:
     return pack.split(" ")[-1] in ("g", "kg", "oz", "lb")
 

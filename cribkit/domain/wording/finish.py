@@ -13,6 +13,7 @@ from cribkit.domain.wording.measure import mm_of
 from cribkit.domain.wording.reading import Reading
 from cribkit.domain.wording.rule import COARSE_PITCH, USUAL_SHANK
 from cribkit.domain.wording.shapes import placed
+from cribkit.domain.wording.sizes import square
 from cribkit.domain.wording.spoken import UNITS
 from cribkit.domain.wording.stores import put_place
 from cribkit.domain.wording.tables import tables
@@ -55,7 +56,7 @@ def finish(reading: Reading) -> None:
             reading.attributes["system"] = system
         if system == "whitworth" and "size" in reading.attributes:
             reading.traits.add("whitworth")
-    if shape == "glove" and reading.attributes.get("cut_level", "").isalpha():  # A to F of EN 388 (from memory)
+    if shape == "glove" and "cut_level" in reading.attributes:  # A to F, or 1 to 5, of EN 388 (from memory)
         reading.traits.add("cut-resistant")
     if shape == "glove" and "cut-resistant" in reading.traits:
         reading.attributes.setdefault("glove_type", "work")
@@ -84,6 +85,11 @@ def finish(reading: Reading) -> None:
         reading.traits.add("high-temperature")
     if reading.attributes.get("nlgi") in ("0", "00", "000"):
         reading.attributes["fluidity"] = "semi-fluid"
+    if reading.family in ("impact-wrench", "impact-driver"):
+        reading.traits.discard("impact")  # its name says it
+    _same_square(reading)
+    if shape == "tie" and "length" in reading.attributes:
+        reading.attributes.pop("length_class", None)
     settle(reading, shape)
     _sides(reading)
     if family:
@@ -118,6 +124,15 @@ _SETS_OF = {
         {"pin", "rollpin", "parallel", "centre", "taper", "drift", "brass", "chisel", "hollow", "letter"}
     ),
 }
+
+
+def _same_square(reading: Reading) -> None:
+    """The square of what a socket is put on, said again: "1/4 drive, for the 1/4 ratchet"."""
+    drive = reading.attributes.get("drive")
+    for before, token in pairwise(reading.tokens):
+        led = before.text in ("the", "a", "my", "our", "for", "on")
+        if token.kind == "num" and not token.used and led and square(token) == drive:
+            token.used = True
 
 
 def _set_of(reading: Reading) -> None:

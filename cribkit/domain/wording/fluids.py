@@ -129,6 +129,12 @@ def by_the_tube(family: str) -> bool:
     return family in _BY_THE_TUBE or (told is not None and told.shape in ("grease", "seize"))
 
 
+def _so_much_of(reading: Reading, token: Token) -> bool:
+    """ "2.1 L of gear oil" is what goes in, not what a container holds."""
+    place = reading.place_of(token)
+    return [one.text for one in reading.tokens[place + 1 : place + 2]] == ["of"]
+
+
 def held_as(family: str) -> str:
     """The attribute that tells how much a container holds: its "pack", the "amount" of an oil or fluid, or ""."""
     if by_the_tube(family):
@@ -152,6 +158,8 @@ def packing(reading: Reading) -> None:
         if token.kind in ("volume", "mass", "percent", "temp", "nlgi") and not token.used:
             token.used = True
             if token.kind in ("volume", "mass") and len(token.values) > 1 and (name := held_as(reading.family)):
+                if name == "amount" and _so_much_of(reading, token):
+                    continue
                 reading.attributes.setdefault(name, f"{token.values[0]} {token.values[1]}")
             if token.kind == "nlgi":
                 reading.set("nlgi", token.values[0])

@@ -279,6 +279,10 @@ def screwdriver(reading: Reading) -> None:
     _flat_blade(reading)
     tip_from_numbers(reading)
     _rest_length(reading)
+    mixed = [token for token in reading.tokens if token.kind == "num" and not token.used and "-" in token.values[0]]
+    if len(mixed) == 1 and "tip" in reading.attributes and "length" not in reading.attributes:  # PH2 STUBBY 1-1/2
+        mixed[0].used, mixed[0].unit = True, "in"
+        reading.set("length", Length(number(mixed[0].values[0].replace("-", " ")), "in").text)
 
 
 # Patterns of blades that only slotted drivers have.

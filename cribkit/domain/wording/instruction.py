@@ -96,6 +96,7 @@ _TAKE = re.compile(
     re.I,
 )
 _LABELLED = re.compile(r"^(?P<done>[A-Za-z][A-Za-z' -]*?)\s*: (?P<thing>.+)$")
+_NUMBERED_LABEL = re.compile(r"^(?P<done>[A-Za-z][^:;,]*?)\s*: (?P<thing>.+)$")
 _TORQUE = re.compile(
     r"^(?:(?:re)?tighten|(?:torque|set|nip)(?= (?:up|down|to|the|all|each|every|[a-z]+(?: [a-z]+)? to)\b))"
     r"(?: down| up)?"
@@ -152,7 +153,9 @@ _MEANWHILE = re.compile(
 )
 # The tool in brackets after what is done: "Back off the locknut (13 mm open-ended spanner), then set the clearance".
 _IN_BRACKETS = re.compile(
-    r"^(?P<done>[^()\d]+) \((?P<thing>[^()]*\d[^()]*\b(?:wrench|spanner|socket|key|driver|screwdriver|bit)s?)\)", re.I
+    r"^(?P<done>[^()\d]+) \((?P<thing>(?=[^()]*\d)[^()]*\b"
+    r"(?:wrench|spanner|socket|skt|key|driver|screwdriver|bit|pliers|puller|punch|hammer|gauge)s?\b[^()]*)\)",
+    re.I,
 )
 # Two tools that work together: either is asked for.
 _TOGETHER = re.compile(
@@ -195,6 +198,8 @@ def called_for(text: str) -> str:
     if found := _PUT_ON.match(bare):
         return re.sub(rf"^{_ARTICLE}", "", found["thing"], flags=re.I)
     begins = verb(bare)
+    if begins and (found := _NUMBERED_LABEL.match(bare)):
+        return _turned(called_for(found["thing"]), found["done"][len(begins) :])
     if found := _LABELLED.match(bare):
         if begins or not any(char.isdigit() for char in found["done"]):
             return _turned(called_for(found["thing"]), found["done"][len(begins) :]) if begins else text
@@ -335,7 +340,13 @@ def _in_phrases(words: list[str]) -> set[int]:
 _PLACES = re.compile(r"\bat (?:two|three|four|six|eight|several|\d+) (?:points|places|positions)\b", re.I)
 
 
+_HOW = re.compile(
+    r"\b(?:crosswise|diagonally|evenly|alternately|gradually|(?:hand|finger)[- ]tight|in (?:sequence|stages|turn))\b",
+    re.I,
+)
+
+
 def _turned(thing: str, done: str) -> str:
-    done = _MANY.sub("", _PLACES.sub("", done.strip(" ,")))
+    done = _HOW.sub("", _MANY.sub("", _PLACES.sub("", done.strip(" ,"))))
     done = _known(_OF_BOLTS.sub("", done) if _SIZED.search(thing) else done)
     return f"{thing}; on {done}" if done else thing

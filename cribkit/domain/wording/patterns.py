@@ -42,12 +42,35 @@ STUCK = [
     ),
     (r",? (?:the )?one with (?=the |an? )", " with "),
     (r", the (.*\d.*) one$", r", \1"),
-    (r",? (?:it )?(?:has to|must|needs? to|should|able to) (?:read|reach|go|take|measure)(?: up)?(?: to)? (?=\d)", " "),
+    (
+        r",? (?:it )?(?:has to|must|needs? to|should|able to) (?:read|reach|go|take|measure|show)(?: up)?(?: to)? "
+        r"(?=\d|one|two|three|four|five|six|seven|eight|nine|ten|[a-z]+teen|twenty|thirty|forty|fifty)",
+        " ",
+    ),
     (r"\bso (?=an? )", "for "),  # an adapter so a 1/2 socket goes on
     (r"\b(?:number|no\.?|#) ?(\d) (?=.*\b(?:ph|pz)\1\b)", ""),  # number 2 crosshead (PH2)
     (r"\b(?:number|no\.?|#) ?([0-4]) (ph|pz)\b", r"\2\1"),
     (r"\b(left|right)[- ]hand side\b", r"\1"),
     (r"\bstrength class\b", "class"),
+    # Supply style: what a socket is driven by, the noun first.
+    (r"\b((?:sockets?|skts?|socket set|universal joint|extension|adapter)), impact wrench\b", r"\1, impact"),
+    (r"\bbar,? t,? (?:sldg|sliding|slide)\b", "sliding t bar"),
+    (r"\bwrench, ratchet, (?:pneumatic|air)\b", "air ratchet"),
+    (r"\b(spl(?:ine)?\b.*?),? \b(?:12|twelve)[- ]?(?:pt|point)\b", r"\1"),
+    (r"\b\d+ ?(?:bld|blds)\b", ""),
+    (r"\btr (?=t\d)", "tamper "),
+    (r"\b6lb (?=t\d|e\d|tr\b|tamper)|(?<=ext )6lb\b|(?<=bit )6lb\b|(?<=skt )6lb\b", "sixlobe "),
+    (r"\btw\b(?=.*(?:\bdr\b|\bdrive\b|nm\b|n\.m|lb))", "torque wrench"),
+    (r"\bpl(?=\d\d\b)(?=.*1/4|.*hex)|(?<=security bit )pl(?=\d\d\b)", "ts"),
+    (
+        r"\b(\d{1,2}) and (\d{1,2}) ?mm\b(?=.*\b(?:drain|plug|key)\b)|(?<=square, )(\d{1,2}) and (\d{1,2}) ?mm\b",
+        r"\1\3 mm, \2\4 mm",
+    ),
+    (
+        r"\b(sockets?|skts?|bits?) on (?:an? |the )?(\d/\d[a-z\" -]*?(?:drive|dr|sq)) (?:handle|ratchet|bar)\b",
+        r"\1, \2",
+    ),
+    (r"([a-hj-wyz])\1{2,}", r"\1\1"),  # deeep
     # Squares, ends and shafts as some lists have them.
     (r"\b(1/4|3/8|1/2|3/4|1|1-1/2)(?: ?(?:in|inch|\"))? ?sd\b", r"\1 dr"),
     (r"\b(1/4|3/8|1/2|3/4)d\b", r"\1 dr"),
@@ -61,7 +84,6 @@ STUCK = [
     (r"\bpound[- ]?(?:thru|through)\b", "strike through"),
     (r"#(\d) (?=\d/\d ?hex)", r"#\1, "),
     (r"\bsq(?:uare)? recess\b", "robertson"),
-    (r"\b(spline\b.*?),? \b(?:12|twelve)[- ]?(?:pt|point)\b(?=.*\bm\d)", r"\1"),
     (r"\bsockets? with (?:a |the )?(?:built[- ]in )?swivel(?: built in)?\b", "swivel socket"),
     (r"\b(swivel) (?:u/j|uj)\b|\b(?:u/j|uj) (swvl|swivel)\b", "swivel"),
     (r"\b(screws?\b.*)\bph\b(?! ?\d)", r"\1 phillips"),
@@ -106,7 +128,20 @@ STUCK = [
     (r"\b(seals?\b[^\d]*)(\d+(?:\.\d)?)-(\d+(?:\.\d)?)-(\d+(?:\.\d)?)\b", r"\1\2 x \3 x \4"),
     (r"\b(\d+(?:\.\d)?)-(\d+(?:\.\d)?)-(\d+(?:\.\d)?)\b(?=.*\bseals?\b)", r"\1 x \2 x \3"),
     (r"\b(\d{1,2})/(\d{1,2})/(\d{1,2})(?:/(\d{1,2}))(?= ?mm\b|$)", r"\1 x \2 x \3 x \4"),  # a brace of four sizes
-    (r"\b(zero|five|ten|fifteen|twenty)[- ](?=(?:twenty|thirty|forty|fifty|sixty)\b.*\boil\b)", r"\1 w "),  # ten forty
+    (  # ten forty
+        r"\b(zero|five|ten|fifteen|twenty)[- ](?=(?:twenty|thirty|forty|fifty|sixty)\b.*\b(?:oil|synth\w*|semi)\b)",
+        r"\1 w ",
+    ),
+    (r"\b(?:the )?rattle gun (?:type|sort|kind|one)\b", "impact"),
+    (r"\b(?:the|an|one)[ -]inch gun\b", "1 in drive"),
+    (r",? \beither (?:bottle|one|size|tube|can)$", ""),
+    (
+        r"\bthat(?:'ll| will)? (?:gets? (?:me |us )?to|does?|do|go(?:es)? to|reads?|reach(?:es)?|covers?|shows?)\b",
+        " ",
+    ),
+    (r"\bclicking\b", "click"),
+    (r"\bbendy(?: flexible)? (?=ext)", "flexible "),
+    (r"\bstubby flat ?head\b", "stubby slotted screwdriver"),
     (r"(\bclamp\b.*\b(?:dc|ac|amps?)\b[^\d]*)\b(\d{2,4})$", r"\1\2 a"),
     (r"(\bcrimp\w*\b.*?)\b(\d\d)-(\d\d)\b(?! ?(?:mm|awg))", r"\1\2-\3 awg"),
     (

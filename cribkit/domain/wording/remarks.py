@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from cribkit.domain.wording.context import FLUIDS, listed
+from cribkit.domain.wording.context import FLUIDS, idle, listed
 from cribkit.domain.wording.lexer import Token
 from cribkit.domain.wording.reading import Reading, Said
 from cribkit.domain.wording.tables import tables
@@ -42,15 +42,18 @@ def set_apart(reading: Reading) -> None:
             bracketed.append(token.text in "([" or (bracketed[-1] and token.text not in ")]"))
         else:
             parts[-1].append(token)
-    said_in = [list(dict.fromkeys(id(at[id(token)]) for token in part if id(token) in at)) for part in parts]
-    words_in = [[next(one for one in reading.words if id(one) == place) for place in part] for part in said_in]
+    words_in = [
+        [at[id(token)] for token in part if id(token) in at and at[id(token)].tokens[0] is token] for part in parts
+    ]
     first = {said.word for said in words_in[0]}
-    tipped = any(token.kind == "tip" for token in parts[0])
-    named = first if tipped or first & _TOOL_NAMES or _names_tool(words_in[0]) else reading.said()
+    tipped = any(token.kind in ("tip", "numbered") for token in parts[0])
+    whole = _whole_name(words_in[0])
+    by_itself = whole or tipped or bool(first & (_TOOL_NAMES | {"drive"})) or _names_tool(words_in[0])
+    named = first if by_itself else reading.said()
     shapes = _consumable_shapes(named)
     if not shapes <= _UNPLACED:
         return
-    whole, sized = _whole_name(words_in[0]), False
+    sized = False
     told = _measured(parts[0]) and (tipped or bool(first & (_TOOL_NAMES | {"drive"})) or _names_tool(words_in[0]))
     for place, (part, words) in enumerate(zip(parts, words_in, strict=True)):
         first_of_all, sized = place == 0 or (not sized and bool(first & _TOOL_NAMES)), sized or _measured(part)
@@ -79,7 +82,7 @@ def _names_tool(words: list[Said]) -> bool:
 
 
 def _measured(part: list[Token]) -> bool:
-    return any(token.kind in ("num", "tip", "torque", "thread") for token in part)
+    return any(token.kind in ("num", "tip", "torque", "thread", "numbered") for token in part)
 
 
 def _consumable_shapes(words: set[str]) -> set[str]:
@@ -113,8 +116,11 @@ def _used_on(words: list[Said], part: list[Token], bracketed: bool, poured: bool
     plural = last.text.endswith("s") and not last.text.endswith("ss")
     measured = {last.word, last.word.removesuffix("s")} & listed("measured")
     own = last.word in listed("of_tools") and not all(_noun(said) for said in before)
-    alone = plural or bracketed or bool(measured) or (bool(before) and not own)
-    return _noun(last) and alone and not any(_tells(said, poured) for said in words)
+    phrase = len(last.tokens) > 1 and last.word not in listed("of_tools")
+    alone = plural or bracketed or phrase or bool(measured) or (bool(before) and not own)
+    strange = last.how == "unread" and idle(last.text) and any(_noun(said) for said in before)  # battery isolator
+    plug = bool(before) and last.word == "plug"  # of a drain
+    return (_noun(last) or strange or plug) and alone and not any(_tells(said, poured) for said in words)
 
 
 def _noun(said: Said) -> bool:

@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from math import inf
 
-from cribkit.domain.wording.agree import PLASTICS, about, mm_of, same
+from cribkit.domain.wording.agree import PLASTICS, about, amount, mm_of, same
 from cribkit.domain.wording.leftovers import unnamed, unread_doubts
 from cribkit.domain.wording.meaning import MOST_DOUBTED, NONE, Judgement, Meaning
 from cribkit.domain.wording.tables import Family, Rule, kin
@@ -209,7 +209,7 @@ def _attribute(
     if name == "place" and has is None and _measured(need.family, asked) and set(value.split()) <= kin().parts:
         return []  # where it goes says no more than its measures
     if name == "amount":
-        return []  # how much there should be of it
+        return amount(value, has)
     if name == "grade" and "wool" in asked:
         return []  # its number says it
     if name == "grade" and has is None and (wool := held.get("wool")):

@@ -160,6 +160,7 @@ def _inherit(item: Meaning, member: Meaning) -> Meaning:
             for name, value in item.attributes
             if (name == "drive" and _has_drive(member.family))
             or (name == "material" and member.family in _OF_ONE_STUFF)
+            or (name in ("thread", "pitch", "pitch_class") and member.family == "tap")
         }
     else:
         shared = {name: value for name, value in item.attributes if name in _SHARED}

@@ -4,6 +4,9 @@ from __future__ import annotations
 
 import re
 
+from cribkit.domain.wording.reader import read_one
+from cribkit.domain.wording.tables import tables
+
 # How a request begins. Common practice, no source.
 _ASKS = re.compile(
     r"^(?:(?:hi|hello|morning|hey|right|ok|okay|so|well|and|also|er|um)[,!]? )*"
@@ -46,7 +49,64 @@ _SETS = re.compile(
     r"(?=(?:four |six |new )?(?:spark|glow|brake|disc)\b(?! (?:pipe|spanner|tool|spoon|adj)))",
     re.I,
 )
+# Parts of a text: up to a comma, or to the end of a sentence.
+_PARTS = re.compile(r"(?:,|(?<=[a-z]{4})[.!?](?= [A-Z])|\.\.\.(?= )) *")
+# What only speech has: "it's welded itself on", "if nobody's under it", "he's waiting on the ramp".
+_CHATTER = re.compile(
+    r"\b(?:i|me|my|mine|myself|we|us|our|you|he|she|they|them|their|it|everybody|nobody|somebody|anybody|everywhere"
+    r"|sorry|love|darling|mate|boss|course|especially|really|maybe|perhaps|today|again|yesterday|morning|afternoon"
+    r"|is|are|was|were|am|will|won't|can't|don't|didn't|isn't|aren't|doesn't|wasn't|comes|goes|going|gone|keeps|keep"
+    r"|started|spins|popped|if|because|cause|cos|before|already|at last|look|mind|budge|matter|ask)\b"
+    r"|[a-z](?:'s|'re|'ll|'ve|'d|'m|n't)\b",
+    re.I,
+)
+_GREETING = re.compile(
+    r"^(?:hi|hello|hey|morning|good morning|afternoon|evening|right|ok|okay|now then|sorry(?: to bother you)?|excuse me"
+    r"|quick one|me again)(?: (?:mate|all|there|chief|boss|love))?$",
+    re.I,
+)
+_STUFF = re.compile(
+    r"^(?:the |a |an )?(?P<which>.+?) (?:ones?|sorts?|kinds?|things?|stuff|version|types?|variety|jobs?)$", re.I
+)
+_IT_MUST = re.compile(
+    r"^(?:and )?(?:it|they|that) (?:must|has to|have to|needs? to|should|had better) be (?:a |an |the )?", re.I
+)
 _ARTICLE = re.compile(r"^(?:an? |the |some |any |another )", re.I)
+
+
+def _unchatty(text: str) -> str:
+    """The text without parts that are only talk: no number, nothing that tells things apart, no name of a tool."""
+    parts = _PARTS.split(text)
+    if len(parts) < 2:
+        return text
+    ends = [found[0] for found in _PARTS.finditer(text)]
+    while len(parts) > 1 and _GREETING.match(parts[0].strip()):
+        parts, ends = parts[1:], ends[1:]
+    kept = [parts[0]]
+    for part, end in zip(parts[1:], ends, strict=False):
+        said = _IT_MUST.sub("", part.strip())
+        if (found := _STUFF.match(said)) and not _NUMBER.search(said):
+            said = found["which"]
+        if not said or (_CHATTER.search(said) and not _NUMBER.search(said) and not _says_something(said)):
+            continue
+        kept += [", " if end.strip() in ("", ".", "!", "?", "...") else end, said if said != part.strip() else part]
+    return "".join(kept)
+
+
+_FOR_IT = re.compile(r"\bfor (?:it|them|that)\b", re.I)
+_NUMBER = re.compile(
+    r"\d|\b(?:half|quarter|eighths?|sixteenths?|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve"
+    r"|[a-z]+teen|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety|hundred|thousand|nought|naught)\b",
+    re.I,
+)
+
+
+def _says_something(part: str) -> bool:
+    """Whether a word of the part tells things apart, or names a tool."""
+    said = read_one(part)
+    told = {name for name, _ in said.attributes} - {"side", "fuel", "place", "model", "vehicle", "also", "finer"}
+    named = tables().families.get(said.family)
+    return bool(told or said.traits or (named and named.kind == "tool") or _FOR_IT.search(part))
 
 
 def plainly(text: str) -> str:
@@ -55,7 +115,7 @@ def plainly(text: str) -> str:
     plain = _I_HAVE.sub(r"\g<thing>; on \g<done>", plain)
     plain = _WANTED.sub("", plain)
     plain = _THE_SORT.sub(", ", _WHICHEVER.sub("", plain))
-    plain = _THE_ONE.sub(r", \g<which>", plain)
+    plain = _unchatty(_THE_ONE.sub(r", \g<which>", plain))
     asked = _ASKS.sub("", plain)
     plain = _ARTICLE.sub("", asked) if asked != plain else plain
     plain = _SETS.sub("", _DOZEN.sub("", plain))

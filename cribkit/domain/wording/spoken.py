@@ -25,6 +25,8 @@ UNITS = {
     "eighteen": 18,
     "nineteen": 19,
     "zero": 0,
+    "nought": 0,
+    "naught": 0,
 }
 TENS = {
     "twenty": 20,
@@ -100,25 +102,67 @@ _BARE_PART = re.compile(
     r"\b(half|quarter|(?:three|five|seven|nine)[ -](?:eighths?|sixteenths?|quarters?))"
     rf"(?=[ -](?:inch[ -])?(?:{_PITCH_WORDS}|\d\d)\b(?! (?:point|pt|inch|mm|mil)))"
 )
-_VISCOSITY = re.compile(r"\b(\d{1,3}) ?w[ -]?(\d{2,3})\b(?! ?v)")
+_VISCOSITY = re.compile(r"\b(\d{1,3})[ -]?w[ -]?(\d{2,3})\b(?! ?v)")
+_GEAR_OIL = re.compile(r"\b(70|75|80|85)[ -](80|85|90|110|140)\b(?=.*\b(?:gear|gl|oil)\b)")
+# Hyphens between a spoken number and what follows: "two-hundred-mil ties", "six-tonne stands".
+_HYPHENED = re.compile(
+    r"(?<=[a-z])-(?=(?:hundred|thousand|mil|mill|tonne|ton|inch|volt|amp|lit(?:re|er)|degree|pin|jaw|piece|way|point|pound)s?\b)"
+)
+_DOUBLE_NOUGHT = re.compile(r"\bdouble[- ](?:nought|naught|zero)\b")
+_BARE_POINT = re.compile(rf"\b({_NUMBER})[ -]point[ -]({_ONES})(?:[ -]({_ONES}))?\b")
+_NOUGHT_POINT = re.compile(
+    rf"(?<![a-z] )(?<![a-z-])\bpoint ({_ONES})(?: ({_ONES}))?\b|(?<=need )point ({_ONES})(?: ({_ONES}))?\b"
+)
+_POINTED = re.compile(r"\b(?:sockets?|skts?|spanners?|wrench(?:es)?|ring|bits?)\b")
+# "sixteen by two and a half", where nothing is in inches.
+_AND_A = re.compile(rf"(?<=by )({_NUMBER}) and a (half|quarter)\b")
+_IN_INCHES = re.compile(r"\b(?:inch(?:es)?|in|eighths?|sixteenths?|\d/\d+|three[- ]quarters?|unc|unf)\b|\"")
+_PAIR_BY = re.compile(r"\b(two|three|four|five|six)-(one|two|three|four|five|six|seven|eight|nine) (?=by\b)")
+_SHORT_CLASS = re.compile(
+    r"\b(four|five|six|eight|ten|twelve)[- ](six|eight|nine)\b(?! ?(?:mm|mil|by|hundred|inch|point|pt))"
+)
+_ONE_FIFTEEN = re.compile(
+    r"\bone[- ](fifteen|twenty[- ]five|fifty|eighty)\b(?=.*\b(?:disc|grinder)s?\b)"
+    r"|(?<=disc, )one[- ](fifteen|twenty[- ]five|fifty|eighty)\b"
+)
+_GRIT_PAIR = re.compile(
+    r"\b(one|two|three|four|six)[- ](twenty|forty|fifty|sixty|eighty)\b(?=.*\b(?:wet|grit|paper|emery)\b)"
+)
+_ONE_TWO_FIVE = re.compile(r"\bone[- ]two[- ]five\b( pitch)?|\bone[- ]five( pitch)\b")
 
 
 def in_digits(text: str) -> str:
     """The text, in lower case, with digits for its spoken numbers."""
     if not _ANY.search(text):
         return text
+    text = _run_together(_HYPHENED.sub(" ", _DOUBLE_NOUGHT.sub("00", text)))
     text = _CLASS.sub(lambda found: f"{UNITS[found[1]]}.{UNITS[found[2]]}", text)
     text = _HUNDREDS.sub(lambda found: str(100 * _count(found[1]) + (_count(found[2]) if found[2] else 0)), text)
     text = _THOUSANDS.sub(lambda found: str(1000 * _count(found[1])), text)
     text = _POINT.sub(lambda found: f"{_count(found[1])}.{_count(found[2]) if found[2] != 'half' else 5}", text)
-    if _DRILL.search(text):
+    if _DRILL.search(text) and not _POINTED.search(text.replace("drill bit", "drill")):
         text = _DRILLED.sub(lambda found: f"{_count(found[1])}.{_count(found[2])} mm", text)
     if _FASTENED.search(text):
         text = _BARE_PART.sub(lambda found: _fraction_text(found[1]), text)
     text = _FRACTION.sub(_fraction, text)
     text = _SPOKEN.sub(lambda found: str(_count(found[0])), text)
-    text = _VISCOSITY.sub(r"\1w-\2", text)
+    text = _GEAR_OIL.sub(r"\1w-\2", _VISCOSITY.sub(r"\1w-\2", text))
     return _THREADED.sub(_thread, text) if _FASTENED.search(text) else text
+
+
+def _run_together(text: str) -> str:
+    """Numbers of which not every figure is said: 4.2 by 16, 8.8, 115 of a disc, grit 240."""
+    if not _POINTED.search(text):
+        text = _BARE_POINT.sub(lambda m: f"{_count(m[1])}.{_count(m[2])}{_count(m[3]) if m[3] else ''}", text)
+        text = _NOUGHT_POINT.sub(lambda m: f"0.{''.join(str(_count(one)) for one in m.groups() if one)}", text)
+    if not _IN_INCHES.search(text):
+        text = _AND_A.sub(lambda m: f"{_count(m[1])}.{'5' if m[2] == 'half' else '25'}", text)
+    text = _PAIR_BY.sub(lambda m: f"{_count(m[1])}.{_count(m[2])} ", text)
+    if _FASTENED.search(text):
+        text = _SHORT_CLASS.sub(lambda m: f"{UNITS[m[1]]}.{UNITS[m[2]]}", text)
+    text = _ONE_FIFTEEN.sub(lambda m: f"1{_count(m[1] or m[2])} mm", text)
+    text = _GRIT_PAIR.sub(lambda m: str(100 * _count(m[1]) + _count(m[2])), text)
+    return _ONE_TWO_FIVE.sub(lambda m: f"1.25{m[1]}" if m[1] else f"1.5{m[2]}" if m[2] else "125", text)
 
 
 def _thread(found: re.Match[str]) -> str:

@@ -244,6 +244,13 @@ TURNS = (
     turn("bolt", "bit-socket", lambda r: _only_for(r, "bolt") and r.has("triplesquare", "sixlobe", "insidehex")),
     turn("", "pressure-gauge", lambda r: r.has("gauge") and _tokens("pressure")(r)),
     turn("screwdriver", "offset-screwdriver", _said("offset"), ("offset",)),
+    turn("screwdriver", "impact-driver", lambda r: _driven(r) and r.has_said("impact"), ("impact", "hand")),
+    turn("impact-wrench", "socket", _alongside("socket")),
+    turn("t-bolt-clamp", "hose-clamp", _said("worm")),
+    turn("oil-filter-socket", "socket", lambda r: _driven(r) and _has_size(r) and r.has_said("housing")),
+    turn("adapter drive-drill-adapter", "bit-holder", _written(r"\bhex bits\b")),
+    turn("corrosion-inhibitor", "wax", _alongside("wax")),
+    turn("ratchet", "air-ratchet", _alongside("pneumatic")),
     turn("key", "t-key", _said("tbar"), ("tbar",)),
     turn("key", "drain-plug-key", lambda r: r.has_said("square") and r.has_said("sumpplug", "plug", "filler")),
     turn("spark-plug-socket", "socket", _eight_points),  # for plugs with a square head
@@ -367,7 +374,7 @@ def _square_and_shank(reading: Reading) -> bool:
 
 def _threaded_with_length(reading: Reading) -> bool:
     """Whether a thread and a length stand there; beside an inch thread the grade must stand as well."""
-    graded = any(token.kind == "bolt_grade" for token in reading.tokens)
+    graded = any(token.kind == "bolt_grade" for token in reading.tokens) or reading.has_said("grade", "gr")
     return any(
         (token.kind == "thread" and token.values[2]) or (graded and token.kind == "unc" and token.values[2])
         for token in reading.tokens
@@ -412,6 +419,7 @@ ENDS = (
     turn("", "socket", _size_beside_square),
     turn("", "bolt", _threaded_with_length),
     turn("", "adapter", _two_ends),
+    turn("", "bit", lambda r: r.has("triplesquare", "ribe") and r.has_said("shank")),
 )
 
 
