@@ -28,6 +28,21 @@ def test_a_member_of_a_set_satisfies_a_need(need: str, status: str, member: str)
     assert status == "none" or query_terms(read(need)) & index_terms(SET)
 
 
+NOTED = [
+    ("8 mm; 9 mm (missing: 10 mm)", {"8 mm": "match", "9 mm": "match", "10 mm": "none"}),
+    ("8 mm; 10 mm; 9 mm (missing 10 mm)", {"8 mm": "match", "9 mm": "match", "10 mm": "none"}),
+    ("8 mm; 5.5 mm (missing: 5.5)", {"8 mm": "match", "5.5 mm": "none"}),
+    ("8 mm; 9 mm (lost: 10 mm and 11 mm); 11 mm", {"9 mm": "match", "10 mm": "none", "11 mm": "none"}),
+    ("8 mm; 9 mm (missing)", {"8 mm": "match", "9 mm": "none"}),
+]
+
+
+@pytest.mark.parametrize(("contents", "verdicts"), NOTED, ids=[contents for contents, _ in NOTED])
+def test_a_note_says_which_member_is_missing(contents: str, verdicts: dict[str, str]) -> None:
+    item = read_item("socket set 1/4 dr 6 pt", "tool", contents)
+    assert {size: judge(read(f"{size} socket, 1/4 drive"), item).status for size in verdicts} == verdicts
+
+
 @pytest.mark.parametrize(
     ("description", "need", "status"),
     [
@@ -41,6 +56,11 @@ def test_a_member_of_a_set_satisfies_a_need(need: str, status: str, member: str)
         ),  # which sizes it leaves out is not told
         ("combination spanner set 8-19 mm", "13 mm combination spanner", "review"),
         ("combination spanner set 8-19 mm", "19 mm combination spanner", "match"),  # an end of the range is there
+        (
+            "rail of deep sockets, 3/8 drive, 14-19 mm, five pieces",
+            "14 mm deep socket, 3/8 drive",
+            "review",
+        ),  # one is left out
         ("bit set T10-T40, 7 pc", "T25 bit", "match"),
         ("bit set T10-T40, 7 pc", "T35 bit", "review"),  # seldom among them
         ("bit set T10-T40", "T25 bit", "review"),

@@ -41,9 +41,19 @@ def expanded(word: str, others: frozenset[str]) -> str:
     return named.pop() if len(named) == 1 else ""
 
 
+@cache
+def _fours() -> dict[str, list[str]]:
+    """The words of four letters by their consonants."""
+    found: dict[str, list[str]] = {}
+    for one in _four_letters():
+        if len(one) == SHORTEST_ALONE:
+            found.setdefault(_skeleton(one), []).append(one)
+    return found
+
+
 def _short(word: str, found: frozenset[str]) -> str:
     """The word of four letters that this one is all consonants of (PNK, HND), where no longer one can be meant."""
-    four = [one for one in _four_letters() if len(one) == SHORTEST_ALONE and _skeleton(one) == word]
+    four = _fours().get(word, ())
     if len(four) != 1:
         return ""
     longer = (one for sense in found for one in _spelled(word, sense) if not one.startswith(four[0]))

@@ -51,7 +51,22 @@ STUCK = [
     (r"\b(?:number|no\.?|#) ?(\d) (?=.*\b(?:ph|pz)\1\b)", ""),  # number 2 crosshead (PH2)
     (r"\b(?:number|no\.?|#) ?([0-4]) (ph|pz)\b", r"\2\1"),
     (r"\b(left|right)[- ]hand side\b", r"\1"),
-    (r"\bstrength class\b", "class"),
+    (r"\bstrength class\b|\bstrength (?=\d\d?\.\d\b)", "class "),
+    (r"\bbtskt\b", "bit socket"),
+    (r"\borng (?=(?:nbr|fkm|epdm|hnbr|nitrile|\d))", "o-ring "),
+    (r"(\b(?:bit|skt|drvr|adptr|hldr|scrdvr|driver|holder|adapter)\b.*)\b(\d{2,3})l$", r"\1\2 mm long"),
+    (r"\bt[- ]keys?\b", "t handle key"),
+    (r"\b(\d/\d) t[- ]bar\b", r"\1 drive t-bar"),
+    (
+        r"\b(?:all|the|both) (?:\d{1,2}|two|three|four|five|six|eight|ten|twelve) "
+        r"(?=(?:bolts?|nuts?|screws?|studs?)\b)",
+        "",
+    ),
+    (
+        r"\b(\d+/\d+\"? ?a/?f\b.*?\bsockets?),? "
+        r"(half|quarter|three[- ](?:eighths?|quarters?)|\d/\d)(?:[- ]?inch| in)?$",
+        r"\1 \2 drive",
+    ),
     # Supply style: what a socket is driven by, the noun first.
     (r"\b((?:sockets?|skts?|socket set|universal joint|extension|adapter)), impact wrench\b", r"\1, impact"),
     (r"\bbar,? t,? (?:sldg|sliding|slide)\b", "sliding t bar"),

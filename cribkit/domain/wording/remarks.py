@@ -33,6 +33,8 @@ def set_apart(reading: Reading) -> None:
 
     Of what is fitted it is the place ("BOLT, CALIPER CARRIER").
     """
+    if not any(token.kind == "stop" for token in reading.tokens):
+        return
     at = {id(token): said for said in reading.words for token in said.tokens}
     parts: list[list[Token]] = [[]]
     bracketed = [False]
@@ -134,5 +136,5 @@ def _noun(said: Said) -> bool:
 
 def _tells(said: Said, poured: bool) -> bool:
     """Whether a word tells tools apart, or begins a clause of its own."""
-    effect = tables().effects.get(said.word, ("~", ""))[0]
+    effect = tables().effects.get(said.word, ("~", ""))[0] if said.text not in ("lock", "locks") else "~"
     return effect not in ("~", "side") or (said.word in _TOOL_NAMES and not poured) or said.text in listed("leads")

@@ -222,6 +222,7 @@ def _attribute(
         return None if _contrary(set(value.split()), set((has or "").split())) else []
     if name == "finer":
         spoken = {word for said in item.words for word in said.became.split()}  # perhaps as a part of its name
+        spoken |= {"spray"} if held.get("dispensed") == "spray" else set()
         value, has = " ".join(sorted(set(value.split()) - spoken)), has or ""
     if has is None and name == "dims":
         has = held.get("size")

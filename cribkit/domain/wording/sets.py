@@ -44,9 +44,35 @@ _LISTED = re.compile(r"\s*[;\n]\s*")
 def members(item: Meaning, contents: str) -> tuple[Meaning, ...]:
     """The members that are there; one noted as missing is none. A member inherits what the set says of all."""
     if contents.strip():
-        said = [part for part in _LISTED.split(contents) if part.strip()]
-        return tuple(member for part in said for member in _listed(item, part))
+        said, gone = _present([part for part in _LISTED.split(contents) if part.strip()])
+        listed = (member for part in said for member in _listed(item, part))
+        return tuple(member for member in listed if _plain(member.text) not in gone)
     return tuple(_ranged(item))
+
+
+# "9 mm (missing: 5.5 mm)" names another member that is missing; "9 mm (missing)" says it of this one.
+_NAMED_MISSING = re.compile(
+    r"^(?P<member>.*?\S)\s*\(\s*(?:missing|lost|gone|broken)\s*:?\s*(?P<gone>[^()]*\d[^()]*)\)\s*$", re.I
+)
+_UNIT = re.compile(r"\s*(?:mm|in\.?|inch|\")$")
+_AND = re.compile(r"\s*(?:,|\band\b|&)\s*")
+
+
+def _present(parts: list[str]) -> tuple[list[str], set[str]]:
+    """The parts of a list of contents without the members that brackets name as missing, and those."""
+    kept: list[str] = []
+    gone: set[str] = set()
+    for part in parts:
+        if found := _NAMED_MISSING.match(part.strip()):
+            gone |= {_plain(one) for one in _AND.split(found["gone"])}
+            part = found["member"]
+        kept.append(part)
+    return kept, gone
+
+
+def _plain(text: str) -> str:
+    """A member as its size alone: 5.5 mm and 5.5 are one."""
+    return _UNIT.sub("", " ".join(text.lower().split()))
 
 
 def _listed(item: Meaning, part: str) -> list[Meaning]:

@@ -233,7 +233,7 @@ def takes_word(reading: Reading, said: Said) -> bool:
         said.used = True
         _spec(reading, said.word)
         return True
-    if said.worked_on and reading.family in _BY_DIMS and "dims" in reading.attributes:
+    if said.worked_on and (reading.family in _BY_DIMS or shape == "sized") and "dims" in reading.attributes:
         said.used = True
         return True
     if said.aside and not said.besides and shape in _BY_MEASURES and KEYS[shape][0] in reading.attributes:

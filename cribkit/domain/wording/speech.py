@@ -6,6 +6,7 @@ import re
 
 from cribkit.domain.wording.reader import read_one
 from cribkit.domain.wording.tables import tables
+from cribkit.domain.wording.verbs import words as listed
 
 # How a request begins. Common practice, no source.
 _ASKS = re.compile(
@@ -109,8 +110,14 @@ def _says_something(part: str) -> bool:
     return bool(told or said.traits or (named and named.kind == "tool") or _FOR_IT.search(part))
 
 
+_MARKS = str.maketrans(",.?!;:()-", "         ")
+
+
 def plainly(text: str) -> str:
     """The text without what only makes it a request; a text that is none stays as it is."""
+    words = text.lower().translate(_MARKS).split()
+    if "'" not in text and listed("talk").isdisjoint(words) and not (words and words[0] in listed("talk_first")):
+        return text  # most have none of the words that the searches below turn on
     plain = _OWN.sub("", _PLEASE.sub("", text).rstrip(" .?!"))
     plain = _I_HAVE.sub(r"\g<thing>; on \g<done>", plain)
     plain = _WANTED.sub("", plain)

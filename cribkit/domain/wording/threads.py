@@ -20,6 +20,8 @@ def pipe_thread(reading: Reading) -> None:
         reading.set("thread", name)
         if form and name.endswith("BSP"):
             reading.set("taper", form)
+        if reading.family == "air-fittings" and (other := reading.take("pipe")):
+            reading.attributes["thread"] = f"{name} x {other.values[0]}"
 
 
 def thread(reading: Reading) -> None:

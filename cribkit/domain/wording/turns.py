@@ -247,6 +247,7 @@ TURNS = (
     turn("screwdriver", "impact-driver", lambda r: _driven(r) and r.has_said("impact"), ("impact", "hand")),
     turn("impact-wrench", "socket", _alongside("socket")),
     turn("t-bolt-clamp", "hose-clamp", _said("worm")),
+    turn("clip", "hose-clamp", _said("hose")),
     turn("oil-filter-socket", "socket", lambda r: _driven(r) and _has_size(r) and r.has_said("housing")),
     turn("adapter drive-drill-adapter", "bit-holder", _written(r"\bhex bits\b")),
     turn("corrosion-inhibitor", "wax", _alongside("wax")),

@@ -30,6 +30,11 @@ _NAMES = re.compile(r"^(?:lower valve|add a circuit|tap (?:and die|wrench|holder
 _BESIDES = ("up", "down", "off", "out", "in", "back", "on", "over")
 
 
+_SCREWED = re.compile(
+    r"^(?:screw|bolt|nut|thread) (?:on|in|onto|into|up|down|off|out) (?:an?|the|each|all|both) ", re.I
+)
+
+
 def verb(text: str) -> str:
     """The verb that an instruction begins with, and what belongs to it ("drive out"); "" where there is none.
 
@@ -40,6 +45,8 @@ def verb(text: str) -> str:
     third = rest.split(" ")[1].lower() if follows == "and" and " " in rest else ""
     if third in words("verbs") | words("perhaps") and word in words("verbs") | words("perhaps"):
         return f"{first} {follows} {third}"  # fill and bleed
+    if _SCREWED.match(text):
+        return f"{first} {follows}"
     if _NAMES.match(text):
         return ""
     if follows in ("up", "down", "off", "out") and rest.split(" ")[1:2] and rest.split(" ")[1] in words("articles"):
