@@ -5,6 +5,8 @@ from __future__ import annotations
 
 import os
 import sys
+from collections.abc import Callable
+from functools import wraps
 from importlib import import_module
 from pathlib import Path
 from typing import Annotated, Any
@@ -74,8 +76,51 @@ def load_command(name: str, entry: Entry) -> Any:
     """Import the module of one command and make the command."""
     module, _, function = entry.place.partition(":")
     app = typer.Typer(add_completion=False, rich_markup_mode=None, pretty_exceptions_enable=False)
-    app.command(name)(getattr(import_module(module), function))
+    loaded = unbroken(import_module)(module)
+    app.command(name)(unbroken(getattr(loaded, function)))
     return typer.main.get_command(app)
+
+
+def unbroken(work: Callable[..., Any]) -> Callable[..., Any]:
+    """The same, but a compiled file that a full disk or a kill cut short is told by its name.
+
+    Python 3.11 keeps such a file and stumbles over it at each start; Typer takes the EOFError for the end of the input.
+    """
+
+    @wraps(work)
+    def run(*words: Any, **options: Any) -> Any:
+        try:
+            return work(*words, **options)
+        except EOFError as error:
+            if "marshal" not in str(error):
+                raise
+            raise CutShortError(
+                f"{cut_short(error)}: this compiled file was cut short. Delete it: it is made anew."
+            ) from error
+
+    return run
+
+
+class CutShortError(CribkitError):
+    """A compiled file that Python cannot read."""
+
+    exit_code = 3
+
+    def __init__(self, text: str) -> None:
+        super().__init__()
+        self.text = text
+
+    def __str__(self) -> str:
+        return self.text
+
+
+def cut_short(error: EOFError) -> str:
+    """The path of the compiled file that the import system was reading."""
+    place, found = error.__traceback__, ""
+    while place is not None:
+        found = str(place.tb_frame.f_locals.get("bytecode_path") or found)
+        place = place.tb_next
+    return found or "a file in a __pycache__ folder of cribkit"
 
 
 def load_group(name: str, text: str) -> Any:

@@ -119,3 +119,21 @@ def test_a_backup_while_others_post_is_sound(tmp_path: Path) -> None:
         connection = sqlite3.connect(tmp_path / f"copy-{number}.db")
         assert connection.execute("PRAGMA integrity_check").fetchone() == ("ok",)
         connection.close()
+
+
+def test_a_compiled_file_that_was_cut_short_is_told_by_its_name(tmp_path: Path) -> None:
+    """A disk that fills up while Python compiles leaves such a file; each start would stumble over it."""
+    path = make_crib(tmp_path)
+    environment = os.environ | {"PYTHONPYCACHEPREFIX": str(tmp_path / "compiled")}
+    environment.pop("PYTHONDONTWRITEBYTECODE", None)
+    command = [sys.executable, "-m", "cribkit", "--crib", str(path), "find", "8 mm socket"]
+    assert subprocess.run(command, env=environment, capture_output=True, check=False).returncode == 0
+    for name in ("checking", "find", "read"):  # the command itself, what it loads at once, what it loads in its course
+        compiled = next((tmp_path / "compiled").rglob(f"cribkit/**/{name}.cpython-*.pyc"))
+        whole = compiled.read_bytes()
+        compiled.write_bytes(whole[: len(whole) // 2])
+        done = subprocess.run(command, env=environment, capture_output=True, text=True, check=False)
+        assert (done.returncode, done.stdout) == (3, "")
+        assert f"{compiled}: this compiled file was cut short. Delete it" in done.stderr
+        compiled.unlink()
+        assert subprocess.run(command, env=environment, capture_output=True, check=False).returncode == 0

@@ -252,6 +252,16 @@ OTHERS = (
     "ninetyfourth",
     "ninetyfifth",
     "ninetysixth",
+    "ninetyseventh",
+    "ninetyeighth",
+    "ninetyninth",
+    "hundredth",
+    "hundredandfirst",
+    "hundredandsecond",
+    "hundredandthird",
+    "hundredandfourth",
+    "hundredandfifth",
+    "hundredandsixth",
 )
 
 

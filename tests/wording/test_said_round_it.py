@@ -80,6 +80,9 @@ REMARKS = [
     ("blue threadlocker, rocker studs", "THREADLOCKER BLUE MEDIUM", "match"),
     ("pry bar, 18 in, rolling head", "pry bar, straight, 18 in", "none"),  # of the tool itself
     ("wheel dolly, dual wheel", "wheel dolly, single wheel", "none"),
+    ("120 grit sanding disc, 5 in, adhesive back", "SANDING DISC 5IN 120 GRIT HOOK AND LOOP", "none"),
+    ("19 mm deep impact socket 1/2 drive, lug nuts, 140 ft-lb", "SKT IMP 1/2DR 19MM DP", "match"),
+    ("blue threadlocker liquid, pan bolts 60 ft-lb", "THREADLOCKER BLUE MEDIUM LIQUID", "match"),
     ("10 mm socket, 3/8 dr, thinwal", "10 mm socket, 3/8 dr", "none"),  # a slip of thin wall
     ("16 mm socket, 3/8 drive, spark plugs", "spark plug socket 16 mm 3/8 dr", "match"),
     ("10 mm socket, insulated", "10 mm socket", "none"),
@@ -116,6 +119,10 @@ PAIRS = [
     ("6.5 mm flat blade screwdriver x 150", "SCREWDRIVER SLOTTED 6.5MM X 38", "none"),
     ("M8 nut with nylon insert", "NUT HEX PLAIN M8", "none"),
     ("torque wrench 1/4 drive, 10 N·m", "torque wrench, non-graduated, 4-20 N·m, 1/4 drive", "review"),
+    ("torque wrench 1/4 drive, 12 N·m (106 in-lb)", "torque wrench, click, 5-25 N·m, 1/4 drive", "match"),
+    ("torque wrench 1/4 drive, 12 N·m (206 in-lb)", "torque wrench, click, 5-25 N·m, 1/4 drive", "review"),
+    ("13 mm socket, 12.5 mm square (1/2 in.) drive", "SKT 1/2DR 13MM", "match"),
+    ("13 mm socket, 12.5 mm square (3/8 in.) drive", "SKT 1/2DR 13MM", "none"),
     ("leak detector for R-1234yf", "electronic leak detector R-134a", "none"),
     ("8-point 10 mm socket 1/2 drive", "SKT 1/2DR 10MM 8PT drain plug sq", "match"),
     ("square 8 mm bit socket, 3/8 drive", "SKT 3/8DR 8MM 8PT", "none"),  # it goes over the square

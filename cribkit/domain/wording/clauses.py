@@ -36,6 +36,9 @@ _STATE = re.compile(
     r"gear|stands|ramps), (?P<rest>.+)$",
     re.I,
 )
+_WHERE = re.compile(
+    r"^(?:at|on|in|under|inside|behind|from|near) (?:the|each|both|either) [^,;:\d]*, (?P<rest>.+)$", re.I
+)
 _CIRCUMSTANCE = re.compile(r"^with(?:out)? [^,;:\d]*, (?P<rest>.+ (?:with|using) .+)$", re.I)
 # How it is done.
 _MANNER = re.compile(
@@ -69,7 +72,7 @@ def stripped(text: str) -> str:
         return stripped(denied)
     if _IT.search(text):
         return text  # the clause names the thing: "Where the chain is worn, replace it"
-    for clause in (_STATE, _WHEN, _CIRCUMSTANCE, _MANNER):
+    for clause in (_STATE, _WHEN, _WHERE, _CIRCUMSTANCE, _MANNER):
         if (found := clause.match(text)) and _begins(found["rest"]):
             return stripped(found["rest"])
     return text

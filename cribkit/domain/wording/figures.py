@@ -214,13 +214,20 @@ def any_numbers(reading: Reading) -> None:
     ratings = [
         token
         for token in reading.tokens
-        if token.kind in ("power", "pressure", "volume", "temp", "torque", "teeth", "percent") and not token.used
+        if token.kind in ("power", "pressure", "volume", "temp", "torque", "teeth", "percent")
+        and not token.used
+        and (token.kind != "torque" or _gives_torque(reading))
     ]
     for token in ratings:
         token.used = True
     if ratings:
         reading.set("rating", "; ".join(sorted(rated(token) for token in ratings)))
     _numbered_size(reading)
+
+
+def _gives_torque(reading: Reading) -> bool:
+    """Whether a torque can be a rating of the thing, and not what the fastener gets: of what drives."""
+    return any(one in reading.family for one in ("impact", "torque", "ratchet", "drill", "multiplier", "driver", "gun"))
 
 
 def _weight(reading: Reading, grams: str, lifting: bool) -> None:

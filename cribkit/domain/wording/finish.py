@@ -88,6 +88,10 @@ def finish(reading: Reading) -> None:
     if reading.family in ("impact-wrench", "impact-driver"):
         reading.traits.discard("impact")  # its name says it
     _same_square(reading)
+    _said_again(reading)
+    if shape != "torque" and "torque" not in reading.family:
+        while reading.take("torque"):
+            pass  # what the fastener gets says nothing of what turns it, nor of itself
     if shape == "tie" and "length" in reading.attributes:
         reading.attributes.pop("length_class", None)
     settle(reading, shape)
@@ -124,6 +128,15 @@ _SETS_OF = {
         {"pin", "rollpin", "parallel", "centre", "taper", "drift", "brass", "chisel", "hollow", "letter"}
     ),
 }
+
+
+def _said_again(reading: Reading) -> None:
+    """A size or a tip that stands there twice: "impact (1-1/8)", "thirty (T30)"."""
+    size, tip = reading.attributes.get("size"), reading.attributes.get("tip", "")
+    for group in reading.numbers():
+        length = group.lengths()[0].text if len(group.tokens) == 1 else ""
+        if length and (length == size or group.tokens[0].values[0] == tip.lstrip("TEPHZ")):
+            group.use()
 
 
 def _same_square(reading: Reading) -> None:

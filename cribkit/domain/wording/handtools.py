@@ -51,12 +51,12 @@ def _doubt_hex(reading: Reading) -> None:
     if (
         reading.family == "socket"
         and not reading.has("sixpoint", "twelvepoint", "eightpoint")
-        and (any(said.text == "hexagon" for said in reading.words) or _hex_is_size(reading))
+        and (any(said.text == "hexagon" and not said.aside for said in reading.words) or _hex_is_size(reading))
     ):
         reading.attributes.setdefault("points", "6")
     if (
         reading.family == "socket"
-        and reading.has("hex")
+        and any(said.word == "hex" and not said.aside and not said.negated for said in reading.words)
         and "points" not in reading.attributes
         and not reading.has("sixpoint", "twelvepoint", "eightpoint")
         and not any(said.text in ("female", "af", "a/f") for said in reading.words)
@@ -70,7 +70,7 @@ def _hex_is_size(reading: Reading) -> bool:
     measured = any(
         one.kind == "num" and one.unit and two.text in ("hex", "hx") and three.kind in ("stop", "end")
         for one, two, three in zip(tokens, tokens[1:], tokens[2:], strict=False)
-    )
+    ) and not any(said.text == "for" for said in reading.words)  # "for a 12 mm hexagon" says no points
     return measured or (reading.has("hex") and reading.has("deep", "impact"))
 
 

@@ -12,7 +12,7 @@ import re
 from cribkit.domain.wording.clauses import first_act, kept, stripped
 from cribkit.domain.wording.speech import plainly
 from cribkit.domain.wording.tables import tables
-from cribkit.domain.wording.verbs import verb
+from cribkit.domain.wording.verbs import verb, words
 
 _ARTICLE = r"(?:an? |the |your |our |some |its |suitable |correct )*"
 # How much of it, in words that are no amount.
@@ -96,6 +96,29 @@ _TAKE = re.compile(
     re.I,
 )
 _LABELLED = re.compile(r"^(?P<done>[A-Za-z][A-Za-z' -]*?)\s*: (?P<thing>.+)$")
+# "Consumables: brake cleaner", "Unscrew the plugs. Tool: 14 mm spark plug socket".
+_TOOL_LIST = re.compile(
+    r"^(?:(?P<done>.+?)[.;,] )?(?:(?:special |required )?tools?|consumables?|materials?|parts?)"
+    r"(?: (?:list|required|needed))?\s*: (?P<thing>.+)$",
+    re.I,
+)
+# "Caliper bracket bolts 200 N·m, torque wrench 1/2 drive".
+_GETS = re.compile(
+    r"^(?P<done>[a-z][^,;:\d]*?\b(?:bolts?|nuts?|screws?|plugs?|unions?|studs?|caps?)) "
+    r"(?P<value>\d[\d./ -]*(?:ft[- .]?lbs?|in[- .]?lbs?|n[·.]?m)\b), (?P<thing>[^,;]*torque .*)$",
+    re.I,
+)
+# "..., 3/8 drive, torque to 52 ft-lb after", "...; retighten to 16 N·m": what is done with it.
+_AND_THEN = re.compile(
+    r"^(?P<thing>.+?)(?:[;,.]| -) (?P<done>(?:(?:re)?tighten(?: (?:to|again))?|torque (?:to|plug|bolts?|nuts?|it)"
+    r"|refit(?:ting)?(?: (?:at|to))?|reinstall(?: (?:at|to))?|reassembl[ey](?: (?:at|to))?|final torque|renew)\b"
+    r"(?! wrench| screwdriver| driver).*)$",
+    re.I,
+)
+# "22 mm crowfoot, 1/2 drive: torque the union".
+_THING_FIRST = re.compile(
+    r"^(?P<thing>[^:;]+?)\s*: (?P<done>(?!torque (?:wrench|screwdriver|driver|multiplier|angle))[a-z].*)$", re.I
+)
 _NUMBERED_LABEL = re.compile(r"^(?P<done>[A-Za-z][^:;,]*?)\s*: (?P<thing>.+)$")
 _TORQUE = re.compile(
     r"^(?:(?:re)?tighten|(?:torque|set|nip)(?= (?:up|down|to|the|all|each|every|[a-z]+(?: [a-z]+)? to)\b))"
@@ -189,6 +212,16 @@ def called_for(text: str) -> str:
     if found := _TORQUE.match(bare):
         done = f", for {found['done']}" if found["done"] else ""
         return f"{found['thing']}, {found['value']}{done}"
+    if found := _TOOL_LIST.search(bare):
+        return _turned(found["thing"], found["done"] or "")
+    if found := _GETS.match(bare):
+        return f"{found['thing']}, {found['value']}, for {found['done'][len(verb(bare)) :].strip()}"
+    if (found := _AND_THEN.match(bare)) and not verb(bare):
+        return _turned(called_for(found["thing"]), found["done"])
+    if (found := _THING_FIRST.match(bare)) and not verb(bare) and any(map(str.isdigit, found["thing"])):
+        first = found["done"].split(" ")[0].lower()
+        if verb(found["done"]) or first in words("verbs") | words("perhaps"):
+            return _turned(found["thing"], found["done"][len(first) :])
     if found := _TORQUED.match(bare):
         return f"{found['thing']}, {found['value']}, for {found['done'][len(verb(bare)) :].strip()}"
     if (found := _USED.match(bare)) and not verb(bare):
@@ -283,7 +316,9 @@ _NEXT = re.compile(
 
 
 def _then(thing: str) -> str:
-    """The thing without what is done next."""
+    """The thing without what is done next; the measures of that are kept."""
+    if found := _AND_THEN.match(thing):
+        return _turned(_then(found["thing"]), found["done"])
     return first_act(_NEXT.sub("", thing))
 
 

@@ -67,6 +67,32 @@ STUCK = [
         r"(half|quarter|three[- ](?:eighths?|quarters?)|\d/\d)(?:[- ]?inch| in)?$",
         r"\1 \2 drive",
     ),
+    # In full words what is mostly written short.
+    (r"\bamperes?\b", "amp"),
+    (r"\balternating and direct current\b", "ac/dc"),
+    (r"\balternating current\b(?: only)?", "ac"),
+    (r"\bdirect current\b", "dc"),
+    (r"\btrue root[- ]mean[- ]square\b", "true rms"),
+    (r"\bcategory (?=i{1,3}v?\b)", "cat "),
+    (r"\bgrit (?=p\d)", ""),
+    (r"\bhigh[- ]speed steel\b", "hss"),
+    (r"\bpolyvinyl chloride\b", "pvc"),
+    (r"\boutside diameter\b", "od"),
+    (r"\bmulti[- ]layer(?:ed)? steel\b", "mls"),
+    (r"\bhydrogenated nitrile\b", "hnbr"),
+    (r"\bside crimp(?:ing)?\b", "side jaw"),
+    (r"\bfree of metal\b", "metal free"),
+    (r"\b(shallows|deeps)\b", r"\1 socket set"),
+    (r"\bdeep impacts\b", "deep impact socket set"),
+    (r"\bshallows (?=socket set)", "shallow "),
+    (r"\bdeeps (?=socket set)", "deep "),
+    (r"\b(\d{2,3}) ?x ?(\d{1,2}) (?=(?:flat|slotted) (?:screwdriver|s/driver|driver))", r"\2 x \1 "),
+    (r"\b((?:breaker|knuckle|power|pry|crow) bar .*?)\b([1-9]\d{2})$", r"\1\2 mm"),
+    (r"(?<=13/16)( in|\")? ?\(20\.8\)", r"\1"),
+    (r"\bsquare drive bit\b(?! holder)(?=.*(?:#|\bno\.? ?)\d)", "robertson bit"),
+    (r"(\bnut\b.*\bm\d+(?: ?x ?[\d.]+)?) (8|10|12)(?= [a-z]|$)", r"\1 class \2"),
+    (r"\b(o-?ring\b.*)\bac$", r"\1a/c"),
+    (r"\b(bent|straight|angled) tips?\b(?! ?\d)", r"\1"),
     # Supply style: what a socket is driven by, the noun first.
     (r"\b((?:sockets?|skts?|socket set|universal joint|extension|adapter)), impact wrench\b", r"\1, impact"),
     (r"\bbar,? t,? (?:sldg|sliding|slide)\b", "sliding t bar"),
@@ -572,7 +598,8 @@ STUCK = [
     (r"(?<=\d)o(?=[avwmg]\b|pk\b|ml\b|pcs?\b)", "0"),  # 5Om
     (r"\bhaif\b", "half"),
     (
-        r"\b(\d{1,2} ?mm) \(\d{1,2}/\d{1,2}(?:\"| ?in\.?)?\)(?=.*(?:drive|dr\b))(?<=\))",
+        r"(?<![\d.])(\d{1,2}(?:\.\d\d?)? ?mm) \(\d{1,2}/\d{1,2}(?:\"| ?in\.?)?\)"
+        r"(?! (?:square|sq|drive|dr)\b)(?=.*(?:drive|dr\b))(?<=\))",
         r"\1",
     ),  # 22 mm (7/8)
     (r", [a-z]+ (?:a bit|slightly|rather|quite) [a-z]+$", ""),  # pin a bit loose

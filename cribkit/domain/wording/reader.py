@@ -45,7 +45,8 @@ def read_one(text: str, kind: str = "") -> Meaning:
 # Words that name another thing only where they stand before it: a plug socket, but a socket for square plugs.
 _WEAK = frozenset({"glowplug", "plug", "sumpplug", "stud", "filter", "wheelstud", "sensor", "extension"})
 _NO_NAMES = frozenset({"lock", "locking"})  # pliers for a lock tab are no locking pliers
-_HEX_HEADED = frozenset({"oilfilter", "filter", "cap", "housing"})  # their caps are turned by a plain socket
+# Of what a socket is used on, what makes it a special one; the caps of oil filters are turned by a plain socket.
+_PLUGGED = frozenset({"sparkplug", "plug", "glowplug", "oxygen", "lambda", "sensor", "spark", "glow", "rail", "tray"})
 _WEAK_OF_TOOLS = frozenset({"sensor"})  # a cleaner for the air flow sensor is told by it
 
 
@@ -58,7 +59,8 @@ def choose_family(reading: Reading, kind: str) -> None:
         said.word
         for said in reading.words
         if said.besides
-        or (said.remark and known and known.kind == "tool" and (known.name != "socket" or said.word in _HEX_HEADED))
+        or (said.remark and known and known.kind == "tool" and (known.name != "socket" or said.word not in _PLUGGED))
+        or (said.bracketed and known and known.shape in ("bolt", "nut") and said.word in listed("worked_on"))
         or (said.bracketed and said.word in ("external", "internal"))
         or (said.aside and said.word in _WEAK and (said.word not in _WEAK_OF_TOOLS or (known and known.kind == "tool")))
         or (said.worked_on and known and known.shape == "grease")

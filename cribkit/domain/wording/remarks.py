@@ -112,7 +112,8 @@ def _used_on(words: list[Said], part: list[Token], bracketed: bool, poured: bool
     One alone in the singular may be a part of the thing itself ("rolling head"). No word tells things apart or begins
     a clause.
     """
-    if _measured(part) or any(said.negated for said in words):
+    sized = any(token.kind in ("num", "tip", "thread", "numbered") for token in part)  # a torque is the fastener's
+    if sized or any(said.negated for said in words):
         return False
     last, before = words[-1], words[:-1]
     plural = last.text.endswith("s") and not last.text.endswith("ss")
@@ -128,8 +129,8 @@ def _used_on(words: list[Said], part: list[Token], bracketed: bool, poured: bool
 def _noun(said: Said) -> bool:
     known = tables()
     fitted = known.families.get(known.names_of.get(said.word, ""))
-    single = said.word.removesuffix("s")
-    return bool({said.word, single} & (listed("worked_on") | listed("measured"))) or (
+    single, text = said.word.removesuffix("s"), said.text.removesuffix("s")
+    return (bool({said.word, single} & (listed("worked_on") | listed("measured"))) or text in listed("worked_on")) or (
         fitted is not None and fitted.kind == "consumable" and fitted.shape not in _UNPLACED - {"clamp"}
     )
 

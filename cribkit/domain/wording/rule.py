@@ -34,6 +34,7 @@ KEYS: dict[str, tuple[str, ...]] = {
     "thread-part": ("thread",),
     "part": ("place", "dims"),
     "pin": ("diameter", "length"),
+    "clip": ("dims",),
     "washer": ("inner", "outer"),
     "seal-washer": ("inner", "outer"),
     "oring": ("inner", "section_mm"),
@@ -54,6 +55,7 @@ MEASURED = {
     "nut": ("thread",),
     "oring": ("inner", "section_mm"),
     "pin": ("diameter", "length"),
+    "clip": ("dims",),
     "washer": ("inner",),
     "seal-washer": ("inner", "outer"),
 }

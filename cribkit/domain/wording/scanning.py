@@ -31,6 +31,7 @@ SCAN = [
     (r"\bbx[1il]oo\b", "bx100"),
     (r"\b[il](?=\dx\d)", "1"),
     (r"\blmp\b", "imp"),
+    (r"(?<=\d)o(?=in\b)", "0"),
     (r"\b5(?=kt\b|ckt\b|pnr\b|cdr\b|crew|ocket|panner)", "s"),  # 5KT  # P4OO
     (r"(?<![a-z\d])(p?)(\d+)o(?=\d|[ -]?(?:grit|v|w|ton)\b)", r"\1\g<2>0"),
     (r"(?<![a-z\d])(\d?)ow(?=[ -]?\d)", r"\g<1>0w"),  # OW-20

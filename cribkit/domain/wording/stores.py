@@ -129,6 +129,15 @@ def oring(reading: Reading) -> None:
             reading.set("inner", lengths[0].text)
             reading.set("section_mm", lengths[-1].text)
             reading.set("dims", lengths[1].text)
+    for group in reading.numbers():
+        if group.relation == "by" and len(group.tokens) == 2:
+            inside, outside = group.lengths()
+            if outside.mm > inside.mm:  # no section is so thick
+                group.use()
+                reading.set("inner", inside.text)
+                reading.set("dims", outside.text)
+    if numbered := reading.take("numbered"):
+        reading.set("dash_size", numbered.values[0])  # of those of air conditioning
     two_ends("inner", "section_mm")(reading)
 
 

@@ -96,6 +96,8 @@ def tidy(text: str) -> str:
     if "mult" in plain:
         plain = _RATIO.sub(r" ratio\1 ", plain)
     plain = _INITIALS.sub(lambda found: found[0].replace(".", "").replace(" ", ""), plain)
+    if "(" in plain:
+        plain = _TORQUES.sub(_one_torque, _SQUARES.sub(_one_square, plain))
     plain = _mended(plain, 1)
     plain = _STANDARD.sub(" ", _REUSE.sub(" ", plain))
     if not _CLOSES.search(plain):
@@ -107,6 +109,37 @@ def tidy(text: str) -> str:
     plain = _UNMARKED.sub(" ", plain)
     plain = _joined(in_digits(plain))
     return " ".join(plain.split())
+
+
+# "22 N·m (195 in-lb)", "106 in-lb (12 Nm)": one torque in two units, where the two agree.
+_TORQUE = r"(\d[\d.]*) ?(n[.·]?m|in[-./ ]?lbs?|ft[-./ ]?lbs?)\.?"
+_TORQUES = re.compile(rf"\b{_TORQUE} \({_TORQUE}\)")
+_IN_NM = {"n": 1.0, "i": 0.1129848, "f": 1.3558179}  # NIST SP 811
+AS_MUCH = 0.06  # figures in two units are rounded
+
+
+def _one_torque(found: re.Match[str]) -> str:
+    one, other = (float(found[at].rstrip(".")) * _IN_NM[found[at + 1][0]] for at in (1, 3))
+    said = f"{found[1]} {found[2]}"
+    return said if abs(one - other) <= AS_MUCH * one else f"{said} {found[3]}"  # a number that nothing takes is a doubt
+
+
+# "12.5 mm square (1/2 in.) drive", "20 mm (3/4 in.) square": one square by its two names, ISO 1174-1 (from memory).
+_SQUARES = re.compile(
+    r"(?<![\d.])(\d{1,2}(?:\.\d\d?)?) ?mm( square| sq)? \((\d(?:/\d)?)(?: ?in\.?| ?inch|\")?\)"
+    r"(?= (?:square|sq|drive|dr)\b)"
+)
+_MM_SQUARES = {
+    "1/4": ("6.3", "6.35"),
+    "3/8": ("9.5", "10"),
+    "1/2": ("12.5", "12.7"),
+    "3/4": ("19", "20"),
+    "1": ("25", "25.4"),
+}
+
+
+def _one_square(found: re.Match[str]) -> str:
+    return f"{found[3]} in" if found[1] in _MM_SQUARES.get(found[3], ()) else found[0]
 
 
 # "(engine not marked)": what a label does not say.

@@ -30,6 +30,7 @@ _NAMES = re.compile(r"^(?:lower valve|add a circuit|tap (?:and die|wrench|holder
 _BESIDES = ("up", "down", "off", "out", "in", "back", "on", "over")
 
 
+_STEP = re.compile(r"^step (?:up|down),? (?:\d|from|adapt)", re.I)  # an adapter
 _SCREWED = re.compile(
     r"^(?:screw|bolt|nut|thread) (?:on|in|onto|into|up|down|off|out) (?:an?|the|each|all|both) ", re.I
 )
@@ -45,12 +46,16 @@ def verb(text: str) -> str:
     third = rest.split(" ")[1].lower() if follows == "and" and " " in rest else ""
     if third in words("verbs") | words("perhaps") and word in words("verbs") | words("perhaps"):
         return f"{first} {follows} {third}"  # fill and bleed
+    if _STEP.match(text):
+        return ""
     if _SCREWED.match(text):
         return f"{first} {follows}"
     if _NAMES.match(text):
         return ""
     if follows in ("up", "down", "off", "out") and rest.split(" ")[1:2] and rest.split(" ")[1] in words("articles"):
         return f"{first} {follows}"  # line up the holes
+    if follows == "with" and word in words("nouns"):
+        return ""  # a pick with a hook
     told = word in words("verbs") or (word in words("perhaps") and (follows in words("objects") or _led(word, rest)))
     if told or (word.isalpha() and follows in words("articles") and word not in words("no_verbs")):
         return f"{first} {follows}" if follows in _BESIDES else first
