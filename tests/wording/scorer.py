@@ -262,6 +262,11 @@ OTHERS = (
     "hundredandfourth",
     "hundredandfifth",
     "hundredandsixth",
+    "hundredandseventh",
+    "hundredandeighth",
+    "hundredandninth",
+    "hundredandtenth",
+    "hundredandeleventh",
 )
 
 

@@ -46,7 +46,8 @@ SETS = [
     ("5 mm hex key", "hex key set 1.5-10mm 9pc", "match"),
     ("2.5 mm hex key", "hex key set 1.5-10mm 9pc", "match"),
     ("7 mm hex key", "hex key set 1.5-10mm 9pc", "none"),
-    ("5 mm hex key", "T-handle hex key set 2-10mm 8pc", "match"),
+    ("5 mm T-handle hex key", "T-handle hex key set 2-10mm 8pc", "match"),
+    ("5 mm hex key", "T-handle hex key set 2-10mm 8pc", "review"),  # as one T-handle key is for a plain key
     ("1/2 in socket, 3/8 drive", "SKT SET 3/8DR 5/16-3/4IN 8PC", "match"),
     ("5/32 hex key", "KEY SET HEX 5/64-1/4IN 8PC", "review"),
 ]

@@ -20,12 +20,12 @@ HOW_MANY = re.compile(
     r"^[1-9] (?:off |new |copper |cable |litres of )|\((?:2|4)\)$|QTY 4|1 EA$|"
     r"\d ?(?:mL|L|qt|gal|gallon|g cartridge|oz cartridge)(?: bottle)?$|\d ?(?:mL|L) of |"
     r"\ball [2-9] bolts|roll [2-9] ply|x ?[2-9]$|\d ea$|qty \d+$|\d ?pc$|\d (?:cans|bottles)$|^[1-9] ply |"
-    r"\b[2-9] (?:mount )?bolts with ",
+    r"\b[2-9] (?:mount )?bolts with |: \d off |\b[2-9]-ply$",
     re.IGNORECASE,
 )
 # The number of a step, and the torque that a fastener gets beside what turns it or what it is.
 TORQUE = re.compile(r" ?(?:N·m|Nm|ft-lb|in-lb)")
-STEP = re.compile(r"^\d{1,2}\. |^Tighten .*?to \d+ Nm with an? .*(?:socket|crowfoot|nut)\b", re.IGNORECASE)
+STEP = re.compile(r"^\d{1,2}\. |^step \d: |^Tighten .*?to \d+ Nm with an? .*(?:socket|crowfoot|nut)\b", re.IGNORECASE)
 CLASSED = re.compile(
     r"gloves,? (?:class 0+,? (?:1000|500) v|1000 v, class 0)|class 0 insulating gloves, 1000 v", re.IGNORECASE
 )  # the class says it, EN 60903 (from memory)
@@ -46,6 +46,7 @@ ALLOWED = {
     "two inch by six foot eye and eye web sling rated 6000 lb": "one pound more in 6000 is rounded away",
     "Turn the head bolts a further 90 degrees with a 1/2 drive torque angle gauge.": "it measures any angle",
     "Apply a 3 mm bead of sensor-safe RTV to the sump flange": "the bead",
+    "Run a 3 mm bead of black RTV silicone round the sump": "the bead",
     "Lay a 3 mm bead of black RTV, sensor-safe": "the bead",
     "cable tie 200x4.8 mm, qty 3": "how many",
     "drill, 6.8 mm, for M8 tapping hole": "the thread that is tapped; the drill is 6.8 mm",

@@ -86,6 +86,12 @@ REMARKS = [
     ("10 mm socket, 3/8 dr, thinwal", "10 mm socket, 3/8 dr", "none"),  # a slip of thin wall
     ("16 mm socket, 3/8 drive, spark plugs", "spark plug socket 16 mm 3/8 dr", "match"),
     ("10 mm socket, insulated", "10 mm socket", "none"),
+    ("insulated 10 mm socket, HV battery tray", "10 mm socket, insulated", "match"),
+    ("10 mm socket, HV battery tray", "10 mm socket", "none"),  # said nowhere else, it counts
+    ("7 mm 1/4dr socket - hose clips on the intercooler", "SKT 1/4DR 7MM", "match"),
+    ("7 mm 1/4dr socket - hose clips on insulated pipe", "SKT 1/4DR 7MM", "none"),
+    ("PH2 screwdriver, inverter cover", "SCREWDRIVER PH2 X 100", "match"),
+    ("1-1/4 combo wrench, hyd fittings", "WRENCH, COMBO, 1-1/4", "match"),
 ]
 
 
@@ -123,6 +129,19 @@ PAIRS = [
     ("torque wrench 1/4 drive, 12 N·m (206 in-lb)", "torque wrench, click, 5-25 N·m, 1/4 drive", "review"),
     ("13 mm socket, 12.5 mm square (1/2 in.) drive", "SKT 1/2DR 13MM", "match"),
     ("13 mm socket, 12.5 mm square (3/8 in.) drive", "SKT 1/2DR 13MM", "none"),
+    (
+        "M12 triple square bit socket, 1/2 drive",
+        "SPLINE BIT SKT M12 1/2DR",
+        "review",
+    ),  # more than one profile is called so
+    ("M12 triple square bit socket, 1/2 drive", "BIT SKT 12PT SPLINE M12 1/2DR", "match"),
+    ("M12 spline bit socket, 1/2 drive", "XZN BIT SKT M12 1/2DR", "match"),
+    ("M12 spline bit socket, 1/2 drive", "SPLINE BIT SKT M12 1/2DR", "match"),
+    ("T25 six-lobe key, tamper-resistant", "TX KEY T25H TPR", "match"),
+    ("5 mm hex bit, tamper-resistant", "BIT HEX 5MM TPR", "none"),  # it may be a taper
+    ("threadlocker stick, medium strength", "TL STICK MED BLUE 19G", "match"),
+    ("brake fluid 5.1", "BRAKE FLUID DOT 4", "none"),
+    ("brake fluid 5.1", "BRAKE FLUID DOT 5.1 500ML", "match"),
     ("leak detector for R-1234yf", "electronic leak detector R-134a", "none"),
     ("8-point 10 mm socket 1/2 drive", "SKT 1/2DR 10MM 8PT drain plug sq", "match"),
     ("square 8 mm bit socket, 3/8 drive", "SKT 3/8DR 8MM 8PT", "none"),  # it goes over the square

@@ -68,10 +68,29 @@ def test_a_note_says_which_member_is_missing(contents: str, verdicts: dict[str, 
         ("drill set 1-10 mm by 0.5, 19 pc", "6.4 mm drill bit", "none"),
         ("bit set T10-T40", "T50 bit", "none"),
         ("bit set T10-T40", "E10 socket", "none"),
+        ("3/8 drive deep sockets 10-15 mm, 6 pc, 6pt", "12 mm deep socket 3/8 drive", "match"),
+        ("3/8 drive deep sockets 10-15 mm, 6 pc, 6pt", "16 mm deep socket 3/8 drive", "none"),
+        ("3/8 drive deep sockets 10-15 mm, 5 pc, 6pt", "12 mm deep socket 3/8 drive", "review"),
+        ("hex key set, T-handle, 2-6 mm, 6 pc", "5 mm T-handle hex key", "match"),
+        ("hex key set, T-handle, 2-6 mm, 6 pc", "5 mm hex L-key", "none"),
     ],
 )
 def test_a_range_in_the_description_names_the_members(description: str, need: str, status: str) -> None:
     assert judge(read(need), read_item(description, "tool")).status == status
+
+
+@pytest.mark.parametrize(
+    ("need", "status"),
+    [
+        ("3/16 T-handle hex key", "match"),
+        ("3/16 hex L-key", "none"),
+        ("3/16 hex key", "review"),
+        ("5/16 T-handle hex key", "none"),
+    ],
+)
+def test_a_set_of_t_handle_keys_has_no_l_keys(need: str, status: str) -> None:
+    keys = read_item("HEX KEY SET, T-HANDLE, SAE", "tool", "3/32; 1/8; 5/32; 3/16; 1/4")
+    assert judge(read(need), keys).status == status
 
 
 @pytest.mark.parametrize(

@@ -24,6 +24,10 @@ _LOW_SAPS = frozenset({"c1", "c2", "c3", "c4", "c5", "c6", "e6", "e8", "e9", "e1
 # Classes of insulating gloves by the a.c. voltage that they may be used on, IEC 60903 (from memory).
 GLOVE_CLASSES = {500: "00", 1000: "0", 7500: "1", 17000: "2", 26500: "3", 36000: "4"}
 _GLOVE_VOLTS = re.compile(r"\b(\d{1,2} ?\d{3}|\d{1,4}) ?(kv|v|volts?)\b")
+# More than one profile goes by the name of spline in the trade: common practice, no source.
+_NO_MERE_SPLINE = re.compile(
+    r"\btr[a-z]* ?-?sq|\b3[ -]sq|xzn|multi|\b12[ -]?(?:spl|p(?:oin)?t)|\b(?:twelve|12)[ -]point"
+)
 _SPEEDS = re.compile(r"\b(\d{1,2}|four|five|six|seven|eight|nine|ten)[- ]?(?:speed|spd)\b")
 
 
@@ -87,6 +91,8 @@ def finish(reading: Reading) -> None:
         reading.attributes["fluidity"] = "semi-fluid"
     if reading.family in ("impact-wrench", "impact-driver"):
         reading.traits.discard("impact")  # its name says it
+    if reading.attributes.get("tip", "").startswith("XZN") and not _NO_MERE_SPLINE.search(reading.text.lower()):
+        reading.traits.add("called-spline")
     _same_square(reading)
     _said_again(reading)
     if shape != "torque" and "torque" not in reading.family:

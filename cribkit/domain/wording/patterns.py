@@ -788,6 +788,19 @@ STUCK = [
         " ",
     ),
     (r"\bsocket wrench[,:; ]+impact\b", "impact socket wrench"),
+    (r"\btl (?=(?:med|hi|high|lo|low|stick|wick|perm|ret|blu|red|grn|green)[a-z]*\b)", "threadlocker "),
+    (r"(?<=\d\dh) tpr\b|(?<=tx\d\d) tpr\b|(?<=tx) tpr\b", " tamper"),  # behind another profile it may be a taper
+    (r"\bt/w\b", "torque wrench"),
+    (r"(?<=, )((?:hv )?battery) trays?$", r"\1 cover"),  # where a job is, no tray of sockets
+    (r"(?<=brake fluid )5\.1\b", "dot 5.1"),
+    (r"(?<=\d )t[- ]?(?:handled?|bar|grip)\b", "tbar"),
+    (
+        (
+            r"\b(sockets|spanners|wrenches|keys)\b(?!.*\bset\b)"
+            r"(?=.*\b\d+(?:\.\d)? ?(?:mm )?(?:-|to) ?\d+ ?mm\b.*\b\d+[- ]?(?:pcs?|piece)\b)"
+        ),
+        r"\1 set",
+    ),
     (r"(?:^|(?<=, ))inch and (?=a )", "an inch and "),
     (r"\bc/w\b", " with "),
     (r"\bt?[- ]?(\d{1,3})[- ]?ip\b", r" ip\1 "),  # T25 IP

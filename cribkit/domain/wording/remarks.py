@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from itertools import takewhile
+
 from cribkit.domain.wording.context import FLUIDS, idle, listed
 from cribkit.domain.wording.lexer import Token
 from cribkit.domain.wording.reading import Reading, Said
@@ -26,6 +28,9 @@ _TOOL_NAMES = frozenset(
 )
 # Shapes of consumables whose place says nothing of them.
 _UNPLACED = FLUIDS | {"clamp", "lock", "wipe", "glove", "tape", "grit"}
+
+# Behind these stands where the thing of a remark is.
+_WHEREABOUTS = frozenset({"on", "of", "at", "behind", "under"})
 
 
 def set_apart(reading: Reading) -> None:
@@ -60,7 +65,7 @@ def set_apart(reading: Reading) -> None:
     for place, (part, words) in enumerate(zip(parts, words_in, strict=True)):
         first_of_all, sized = place == 0 or (not sized and bool(first & _TOOL_NAMES)), sized or _measured(part)
         after = told or (whole and (shapes or _measured(parts[0]) or bracketed[place] or _looked_for(words)))
-        if place > 0 and after and words and _used_on(words, part, bracketed[place], bool(shapes)):
+        if place > 0 and after and words and _used_on(_further(words, first), part, bracketed[place], bool(shapes)):
             for said in words:
                 said.aside = said.remark = True
                 said.worked_on = not shapes
@@ -74,6 +79,19 @@ def set_apart(reading: Reading) -> None:
         ):
             for said in words:
                 said.aside = True
+
+
+def _further(words: list[Said], first: set[str]) -> list[Said]:
+    """The words of a remark, without where its thing is and without what only says again what the first part says.
+
+    "Insulated socket, HV battery tray" says insulated once more; of "hose clips on the intercooler" the clips count.
+    """
+    effects = tables().effects
+    told = {effects[word] for word in first if word in effects}
+    head = list(takewhile(lambda said: said.text not in _WHEREABOUTS, words)) or words
+    if any(said.negated or _tells(said, poured=True) for said in words[len(head) :] if said.text not in _WHEREABOUTS):
+        head = words
+    return [said for said in head[:-1] if effects.get(said.word) not in told] + head[-1:]
 
 
 def _names_tool(words: list[Said]) -> bool:

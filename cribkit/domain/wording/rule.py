@@ -496,7 +496,10 @@ OPPOSED = tuple(
     for pair in ((one, other), (other, one))
 )
 # What is said of a trait that nobody asked for, where its name says too little.
-UNASKED = {"unlisted": "the set names a range, not this size"}
+UNASKED = {
+    "unlisted": "the set names a range, not this size",
+    "called-spline": "'spline' may be another profile than triple square",
+}
 
 # What a family is safe on by its purpose. Common practice; the label decides.
 IMPLIED_TRAITS = {

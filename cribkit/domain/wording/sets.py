@@ -113,6 +113,8 @@ def member_family(item: Meaning) -> str:
     """The family of a set's members, "" where the set mixes things."""
     if item.family in MEMBER.values():
         return item.family  # "impact driver bits" with contents
+    if item.family == "key-set" and ("handle_of", "t") in item.attributes:
+        return "t-key"
     if item.family != "wrench-set":
         return MEMBER.get(item.family, "")
     words = {word.became for word in item.words}
@@ -130,8 +132,8 @@ def member_family(item: Meaning) -> str:
 def _noun(item: Meaning) -> str:
     """What a bare size or tip in the contents is a size of."""
     profile = _PROFILE_NAMES.get(dict(item.attributes).get("profile", ""), "")
-    if profile and member_family(item) in ("bit", "bit-socket", "key"):
-        return f"{profile} {member_family(item).replace('-', ' ')}"
+    if profile and member_family(item) in ("bit", "bit-socket", "key", "t-key"):
+        return f"{profile} {_NOUNS.get(member_family(item), member_family(item).replace('-', ' '))}"
     return {
         "socket": "socket",
         "lobe-socket": "external six lobe socket",
@@ -152,6 +154,7 @@ def _noun(item: Meaning) -> str:
     }.get(member_family(item), "")
 
 
+_NOUNS = {"t-key": "t handle key"}
 # Members that are of what the set is of.
 _OF_ONE_STUFF = frozenset({"trim-tool", "trim-fork"})
 # What bare sizes in the contents of a set of bits are, by the profile of the set.
@@ -288,7 +291,7 @@ def _sixteenths(sizes: list[str]) -> list[str]:
     return [size for size in sizes if (mm_of(size) / mm_of("1 in") * 16).denominator == 1]
 
 
-_HEXAGONS = frozenset({"key", "bit", "bit-socket"})
+_HEXAGONS = frozenset({"key", "t-key", "bit", "bit-socket"})
 # Sets of keys hold the usual sizes; of bits and bit sockets some hold 7 or 9 mm in the place of others.
 _OTHER_SERIES = frozenset({"bit", "bit-socket"})
 # Sizes of the usual sets of hexagon keys, mm. Common practice, no source.
@@ -355,5 +358,6 @@ def _of_tip(item: Meaning, family: str, tip: str, sure: bool) -> Meaning:
 def _made(item: Meaning, family: str, name: str, attributes: tuple[tuple[str, str], ...], sure: bool = True) -> Meaning:
     """One member of a range; "unlisted" where only the range says that it is there."""
     traits = frozenset() if sure else frozenset({"unlisted"})
+    traits |= {"t-handle"} if family == "t-key" else set()
     member = Meaning(text=f"{name} of {item.text}", kind=item.kind, family=family, attributes=attributes, traits=traits)
     return _inherit(item, member)

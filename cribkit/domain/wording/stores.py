@@ -312,10 +312,15 @@ def _wool(reading: Reading) -> None:
 
 
 def wipes(reading: Reading) -> None:
-    """Wipes and rags: how many or how much does not matter."""
+    """Wipes and rags: how many or how much does not matter; how large a sheet is does where its unit is clear."""
     packing(reading)
     for group in reading.numbers():
-        group.use()
+        sheet = len(group.tokens) == 2 and (
+            group.tokens[-1].unit or all(re.fullmatch(r"\d{3}", token.values[0]) for token in group.tokens)
+        )
+        if not sheet:
+            group.use()
+    dims(reading)
 
 
 def grit(reading: Reading) -> None:
