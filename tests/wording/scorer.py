@@ -267,6 +267,10 @@ OTHERS = (
     "hundredandninth",
     "hundredandtenth",
     "hundredandeleventh",
+    "hundredandtwelfth",
+    "hundredandthirteenth",
+    "hundredandfourteenth",
+    "hundredandfifteenth",
 )
 
 

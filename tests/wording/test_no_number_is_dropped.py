@@ -25,7 +25,9 @@ HOW_MANY = re.compile(
 )
 # The number of a step, and the torque that a fastener gets beside what turns it or what it is.
 TORQUE = re.compile(r" ?(?:N·m|Nm|ft-lb|in-lb)")
-STEP = re.compile(r"^\d{1,2}\. |^step \d: |^Tighten .*?to \d+ Nm with an? .*(?:socket|crowfoot|nut)\b", re.IGNORECASE)
+STEP = re.compile(
+    r"^\d{1,2}\. |^\d\) |^step \d(?::| -) |^Tighten .*?to \d+ Nm with an? .*(?:socket|crowfoot|nut)\b", re.IGNORECASE
+)
 CLASSED = re.compile(
     r"gloves,? (?:class 0+,? (?:1000|500) v|1000 v, class 0)|class 0 insulating gloves, 1000 v", re.IGNORECASE
 )  # the class says it, EN 60903 (from memory)
@@ -47,6 +49,9 @@ ALLOWED = {
     "Turn the head bolts a further 90 degrees with a 1/2 drive torque angle gauge.": "it measures any angle",
     "Apply a 3 mm bead of sensor-safe RTV to the sump flange": "the bead",
     "Run a 3 mm bead of black RTV silicone round the sump": "the bead",
+    "Run a 3 mm bead of black RTV silicone on the sump": "the bead",
+    "Discard the old bolts. Fit M10 x 30, 10.9, and tighten to 50 N·m plus 90 degrees": "how they are tightened",
+    "Undo the subframe bolts (18 mm socket, 1/2 in drive), torque 90 N·m plus 90 degrees": "how they are tightened",
     "Lay a 3 mm bead of black RTV, sensor-safe": "the bead",
     "cable tie 200x4.8 mm, qty 3": "how many",
     "drill, 6.8 mm, for M8 tapping hole": "the thread that is tapped; the drill is 6.8 mm",

@@ -91,6 +91,16 @@ REMARKS = [
     ("7 mm 1/4dr socket - hose clips on the intercooler", "SKT 1/4DR 7MM", "match"),
     ("7 mm 1/4dr socket - hose clips on insulated pipe", "SKT 1/4DR 7MM", "none"),
     ("PH2 screwdriver, inverter cover", "SCREWDRIVER PH2 X 100", "match"),
+    ("DC clamp meter, starter current", "CLAMP METER, DC 600 A", "match"),
+    ("Undo the nuts with a 13 mm socket. CAUTION: air bag wiring below", "SKT 3/8DR 13MM", "match"),
+    ("Undo the nuts with a 13 mm socket. CAUTION: high voltage, insulated tools only", "SKT 3/8DR 13MM", "none"),
+    ("Undo the tensioner with a 15 mm socket; hold against the spring", "SKT 3/8DR 15MM", "match"),
+    ("Undo the tensioner with a 15 mm socket; hold with a 17 mm spanner", "SKT 3/8DR 15MM", "review"),
+    ("Undo the rear hub nut, 36 mm socket on 3/4 in drive, both sides", "SKT 3/4DR 36MM", "match"),
+    ("CAUTION: insulating gloves, class 0, 1000 V", "Insulating gloves, class 0, 1000 V", "match"),
+    ("step 2 - undo the belt bolt with T50 bit socket half inch drive", "BIT SKT T50 1/2DR", "match"),
+    ("19 mm deep impact socket, thin wall, for alloy wheels", "SKT IMP DEEP 19MM THIN WALL", "match"),
+    ("Unscrew the oil filter cap with the 32 mm socket, half inch drive", "SKT 1/2DR 32MM", "match"),
     ("1-1/4 combo wrench, hyd fittings", "WRENCH, COMBO, 1-1/4", "match"),
 ]
 
@@ -140,6 +150,11 @@ PAIRS = [
     ("T25 six-lobe key, tamper-resistant", "TX KEY T25H TPR", "match"),
     ("5 mm hex bit, tamper-resistant", "BIT HEX 5MM TPR", "none"),  # it may be a taper
     ("threadlocker stick, medium strength", "TL STICK MED BLUE 19G", "match"),
+    ("wheel nut", "WHEEL NUT M14X1.5", "review"),  # no thread was named at all
+    ("M14 wheel nut", "WHEEL NUT M14X1.5", "none"),
+    ("Fill with 10W-40 engine oil, 4.6 L", "ENGINE OIL 10W-40 5L", "match"),
+    ("adapter 1/2 in female x 3/8 in male", "Adapter, 1/2 in female (F) to 3/8 in male (M)", "match"),
+    ("adapter 1/2 in female x 3/8 in male", "Adapter, 3/8 in female (F) to 1/2 in male (M)", "none"),
     ("brake fluid 5.1", "BRAKE FLUID DOT 4", "none"),
     ("brake fluid 5.1", "BRAKE FLUID DOT 5.1 500ML", "match"),
     ("leak detector for R-1234yf", "electronic leak detector R-134a", "none"),

@@ -62,6 +62,17 @@ _TURNED_BY = re.compile(
     re.I,
 )
 
+# "CAUTION: air bag wiring below", "; hold against the spring", ", both sides": said of the job, where no word of it
+# tells tools apart.
+_TELLING = r"(?![^.;]*(?:insulat|\bhv\b|volt|\d|\buse\b|\busing\b|\bwith\b|\bwear\b|\bonly\b|\bnon\b|spark|proof))"
+_SAID_OF_THE_JOB = re.compile(
+    rf"[.;] ?(?:caution|warning|note|nb)[:,]? {_TELLING}[^.;]*$"
+    rf"|; ?(?:hold|keep|support|leave|discard|catch|mind|watch|let|stand|work|take care) {_TELLING}[^.;]*$"
+    r"|; ?nip (?:it )?up(?: to [\d.]+ ?n.?m)?$"
+    r"|,? (?:on )?(?:both|each|either) sides?$|, and (?:stake|peen|stake it|peen it)$|, away from the [a-z ]+$",
+    re.I,
+)
+
 _IT = re.compile(r", (?:then )?(?:replace|renew|change|fit|use) (?:it|them|these|those)$", re.I)
 
 
@@ -88,8 +99,8 @@ def _begins(rest: str) -> bool:
 
 
 def kept(text: str) -> str:
-    """An instruction without what must not be used and what is used besides."""
-    return _WHILE.sub("", _DENIED_LAST.sub("", text))
+    """An instruction without what must not be used, what is used besides and what only warns."""
+    return _SAID_OF_THE_JOB.sub("", _WHILE.sub("", _DENIED_LAST.sub("", text)))
 
 
 def first_act(thing: str) -> str:

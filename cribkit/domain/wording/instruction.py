@@ -36,7 +36,9 @@ _PUT_ON = re.compile(
     re.I,
 )
 _STEP = re.compile(
-    r"^\s*(?:please |then |now |next,? |first,? |finally,? |step \d+[.:)]? |\d{1,2}[.)] (?=[a-z]))+", re.I
+    r"^\s*(?:please |then |now |next,? |first,? |finally,? |step \d+ ?[-.:)]? |(?:caution|warning)[:,] "
+    r"|\d{1,2}[.)] (?=[a-z]))+",
+    re.I,
 )
 _AND_REPLACE = re.compile(r"^\s*r ?(?:&|and|/|\+) ?r:? (?=\S)", re.I)  # remove and replace
 _TESTED = re.compile(r"^(?:pressure|leak|vacuum|load|bench)[- ]test(?= (?:the|each|a|all|both)\b)", re.I)

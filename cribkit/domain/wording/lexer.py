@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 from fractions import Fraction
 from functools import cache
@@ -54,7 +54,11 @@ UNIT = (
 
 _PIPE = r"(?:1/16|1/8|1/4|3/8|1/2|5/8|3/4|7/8|[12][ -]1/[24]|[1-4])"
 
+# A word with another word or nothing behind it, unless a number may follow that ("pack of 10"): no code begins with it.
+_PLAIN_WORD = r"(?!(?:nlgi|ep|iso|pack|packet|box|bag|set|case|tin|roll|pkt|pair)\b)[a-z]+(?= [a-z]|,|$)"
+
 _PARTS = [
+    ("plain", _PLAIN_WORD),
     ("torque", rf"(?P<t1>{NUM})(?:\s*(?:-|to|/|\.\.|thru)\s*(?P<t2>{NUM}))?\s*-?(?P<tu>{TORQUE})"),
     (
         "visc",
@@ -114,7 +118,7 @@ _PARTS = [
         "bolt_grade",
         (
             r"(?:grade |gr\.? ?|class |cl\.? ?)?(?P<bg>(?<![x*] )(?<![x*])(?:4\.6|5\.6|5\.8|6\.8|9\.8)|8\.8|10\.9|"
-            r"12\.9)(?![\d.]|\s*(?:mm|x|in\b))(?:[- ]?(?:grade|class|ht))?"
+            r"12\.9)(?![\d.]|\s*(?:mm|x|in\b|l\b|lit|ltr|kg|v\b|volt|bar\b))(?:[- ]?(?:grade|class|ht))?"
         ),
     ),
     (
@@ -169,7 +173,7 @@ def _master() -> re.Pattern[str]:
     return re.compile(
         "|".join(
             rf"(?P<{name}>(?<![a-z\d.]){body})"
-            if name not in ("by", "dash", "slash", "stop", "sign", "num", "word", "volume", "mass", "count")
+            if name not in ("by", "dash", "slash", "stop", "sign", "num", "plain", "word", "volume", "mass", "count")
             else f"(?P<{name}>{body})"
             for name, body in _PARTS
         )
@@ -206,8 +210,11 @@ def lex(text: str) -> list[Token]:
     if any(c.isdigit() for c in text):
         text = _digit_phrases().sub(_plain_phrase, text)
     tokens = []
-    for found in _master().finditer(text):
+    for found in _pieces(text):
         kind = found.lastgroup or ""  # the group that closes last is the outer one, a name of _PARTS
+        if kind == "plain":
+            tokens.append(Token("word", found[0]))
+            continue
         if kind == "mixed" and found[0] in tables().known:
             kind = "word"
         if kind == "mixed" and (word := unscanned(found[0])):
@@ -215,6 +222,19 @@ def lex(text: str) -> list[Token]:
             continue
         tokens.append(_MAKERS.get(kind, _plain)(kind, found))
     return tokens
+
+
+def _pieces(text: str) -> Iterator[re.Match[str]]:
+    """The pieces one after the other; at a space nothing begins, so that nothing is tried there."""
+    match, at, end = _master().match, 0, len(text)
+    while at < end:
+        if text[at] == " ":
+            at += 1
+        elif found := match(text, at):
+            yield found
+            at = found.end()
+        else:
+            at += 1
 
 
 _DIGITS_READ = (str.maketrans("01583", "olsbe"), str.maketrans("01583", "oisbe"))

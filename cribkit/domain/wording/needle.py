@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from functools import lru_cache
 from itertools import chain, pairwise, product
 from typing import NamedTuple
 
@@ -62,9 +63,8 @@ class Sieve:
 
     def due(self, text: str) -> list[int]:
         """The places of the patterns that may match, the last first."""
-        plain = plain_digits(text)
-        threes = map("".join, zip(plain, plain[1:], plain[2:], strict=False))
-        begun = self._begun.keys() & {*threes, *map("".join, pairwise(plain)), *plain}
+        plain, pieces = _in_pieces(text)
+        begun = self._begun.keys() & pieces
         held = [places for start in begun for needle, places in self._begun[start] if needle in plain]
         found = [
             place
@@ -72,6 +72,14 @@ class Sieve:
             if all(any(needle in plain for needle in choices) for choices in self._besides[place])
         ]
         return sorted(found + self._always, reverse=True)
+
+
+@lru_cache(maxsize=4)  # each table of patterns asks the same of a text that none has changed
+def _in_pieces(text: str) -> tuple[str, frozenset[str]]:
+    """A text digit-plain, and its runs of one, two and three characters."""
+    plain = plain_digits(text)
+    threes = map("".join, zip(plain, plain[1:], plain[2:], strict=False))
+    return plain, frozenset((*threes, *map("".join, pairwise(plain)), *plain))
 
 
 class _Piece(NamedTuple):

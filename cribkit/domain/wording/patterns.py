@@ -791,6 +791,9 @@ STUCK = [
     (r"\btl (?=(?:med|hi|high|lo|low|stick|wick|perm|ret|blu|red|grn|green)[a-z]*\b)", "threadlocker "),
     (r"(?<=\d\dh) tpr\b|(?<=tx\d\d) tpr\b|(?<=tx) tpr\b", " tamper"),  # behind another profile it may be a taper
     (r"\bt/w\b", "torque wrench"),
+    (r"\balloy (?=wheels?\b|rims?\b)", ""),
+    (r"\b(female|male) \([fm]\)", r"\1"),
+    (r"(?<=; on )(?:the )?oil filter (?:cap|housing|cover|canister)$", "cover"),  # a hexagon on it
     (r"(?<=, )((?:hv )?battery) trays?$", r"\1 cover"),  # where a job is, no tray of sockets
     (r"(?<=brake fluid )5\.1\b", "dot 5.1"),
     (r"(?<=\d )t[- ]?(?:handled?|bar|grip)\b", "tbar"),

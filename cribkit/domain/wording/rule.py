@@ -107,7 +107,7 @@ def _judge_one(need: Meaning, item: Meaning) -> Judgement:
             continue
         if rule.unasked == "none" or (name == "points" and has[name] in SQUARE_HEADS):
             return NONE
-        if name == "pitch_class" and has[name] == "fine":
+        if name == "pitch_class" and has[name] == "fine" and "thread" in asked:
             return NONE  # a thread named without a pitch is coarse
         loss += 0.5
         if rule.unasked == "review" and not _left_open(name, has[name], need):

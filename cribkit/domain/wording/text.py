@@ -95,7 +95,8 @@ def tidy(text: str) -> str:
     plain = _mended(plain, 0)
     if "mult" in plain:
         plain = _RATIO.sub(r" ratio\1 ", plain)
-    plain = _INITIALS.sub(lambda found: found[0].replace(".", "").replace(" ", ""), plain)
+    if "." in plain:
+        plain = _INITIALS.sub(lambda found: found[0].replace(".", "").replace(" ", ""), plain)
     if "(" in plain:
         plain = _TORQUES.sub(_one_torque, _SQUARES.sub(_one_square, plain))
     plain = _mended(plain, 1)
