@@ -44,14 +44,14 @@ def needles(pattern: str) -> tuple[tuple[str, ...], ...]:
 class Sieve:
     """Patterns, and which of them are worth trying on a text."""
 
-    def __init__(self, patterns: Sequence[str]) -> None:
-        """Find out what each pattern must hold."""
+    def __init__(self, held: Sequence[Sequence[Sequence[str]]]) -> None:
+        """Take what each pattern must hold, as `needles` finds it."""
         self._always: list[int] = []
-        self._besides: list[tuple[tuple[str, ...], ...]] = []
+        self._besides: list[list[Sequence[str]]] = []
         places: dict[str, list[int]] = {}
-        for place, pattern in enumerate(patterns):
-            first, *besides = needles(pattern) or ((),)
-            self._besides.append(tuple(besides))
+        for place, choices in enumerate(held):
+            first, *besides = choices or ((),)
+            self._besides.append(besides)
             if not first:
                 self._always.append(place)
             for needle in first:
