@@ -110,6 +110,36 @@ def test_a_remark_behind_a_whole_name_names_no_other_thing(need: str, item: str,
     assert judge(read(need), read_item(item, "")).status == status
 
 
+# What is warned of or held meanwhile says nothing of the thing, unless a word of it does.
+WARNED = [
+    ("Undo the nuts with a 13 mm socket. CAUTION: hot exhaust", "SKT 3/8DR 13MM", "match"),
+    ("Undo the nuts with a 13 mm socket. Note: left-hand thread", "SKT 3/8DR 13MM", "none"),
+    ("Undo the nut with a 19 mm socket. Warning: must be deep", "SKT 1/2DR 19MM", "none"),
+    ("Undo the nut with a 19 mm socket. CAUTION: impact wrench", "SKT 1/2DR 19MM", "none"),
+    ("Undo the bolts with a 13 mm socket; hold the head deep inside", "SKT 3/8DR 13MM", "none"),
+    ("Slacken the clamp with a 7 mm socket; support the hose", "SKT 1/4DR 7MM", "match"),
+    ("Remove the cover with a T30 bit socket. CAUTION: tamper-resistant screws", "BIT SKT T30 3/8DR", "none"),
+    ("Remove the cover with a T30 bit socket; note: screws have a pin", "BIT SKT T30 3/8DR", "review"),
+    ("Clean with brake cleaner. CAUTION: must be safe on plastics", "BRAKE CLEANER 500ML", "none"),
+    ("Clean with brake cleaner. CAUTION: keep off plastic", "BRAKE CLEANER 500ML", "review"),
+    ("Clean the sensor with contact cleaner. CAUTION: sensor-safe", "CONTACT CLEANER 400ML", "none"),
+    ("Apply brake grease; keep off friction faces", "BRAKE GREASE", "match"),
+    ("Apply threadlocker; note: high strength", "THREADLOCKER BLUE MEDIUM", "none"),
+    ("Fit M8 bolts; note fine pitch", "BOLT M8X25", "none"),
+    ("hydraulic wrench 24 mm", "SPANNER COMB 24MM", "none"),
+    ("8 mm socket, square nuts", "SKT 8MM 1/4DR", "review"),
+    ("8 mm socket, square nuts", "SKT 8MM 1/4DR 6PT", "none"),
+    ("8 mm socket for the square drain plug", "SKT 8MM 3/8DR 8PT", "match"),
+    ("7 mm socket, hose clips on magnetic tray", "SKT 1/4DR 7MM", "none"),
+    ("6 mm hex key, bolts on tamper cover", "HEX KEY 6MM", "none"),
+]
+
+
+@pytest.mark.parametrize(("need", "item", "status"), WARNED, ids=[f"{need} | {item}" for need, item, _ in WARNED])
+def test_a_warning_is_passed_over_only_where_it_tells_nothing(need: str, item: str, status: str) -> None:
+    assert judge(read(need), read_item(item, "")).status == status
+
+
 # How much there should be of an oil or fluid, and the items with their verdicts beside each other.
 AMOUNTS = [
     ("DOT 4 brake fluid, 1 litre", {"DOT4 BRAKE FLUID 1L": "match", "DOT4 BRAKE FLUID 5L": "review"}),

@@ -7,6 +7,7 @@ from __future__ import annotations
 
 import re
 
+from cribkit.domain.wording.speech import says_something
 from cribkit.domain.wording.verbs import acts, verb, words
 
 # "Do not use an impact wrench; tighten ...": what is denied is never the thing. Old gaskets are another matter.
@@ -64,7 +65,10 @@ _TURNED_BY = re.compile(
 
 # "CAUTION: air bag wiring below", "; hold against the spring", ", both sides": said of the job, where no word of it
 # tells tools apart.
-_TELLING = r"(?![^.;]*(?:insulat|\bhv\b|volt|\d|\buse\b|\busing\b|\bwith\b|\bwear\b|\bonly\b|\bnon\b|spark|proof))"
+_TELLING = (
+    r"(?![^.;]*(?:insulat|\bhv\b|volt|\d|\buse\b|\busing\b|\bwith\b|\bwear\b|\bonly\b|\bnon\b|\bnot\b|spark|proof|safe|free"
+    r"|resist|\bpins?\b|\bholes?\b|secur|special|reverse))"
+)
 _SAID_OF_THE_JOB = re.compile(
     rf"[.;] ?(?:caution|warning|note|nb)[:,]? {_TELLING}[^.;]*$"
     rf"|; ?(?:hold|keep|support|leave|discard|catch|mind|watch|let|stand|work|take care) {_TELLING}[^.;]*$"
@@ -72,6 +76,7 @@ _SAID_OF_THE_JOB = re.compile(
     r"|,? (?:on )?(?:both|each|either) sides?$|, and (?:stake|peen|stake it|peen it)$|, away from the [a-z ]+$",
     re.I,
 )
+_JOB_SIDES = re.compile(r"^(?:on )?(?:both|each|either) sides?$|^nip ", re.I)
 
 _IT = re.compile(r", (?:then )?(?:replace|renew|change|fit|use) (?:it|them|these|those)$", re.I)
 
@@ -100,7 +105,16 @@ def _begins(rest: str) -> bool:
 
 def kept(text: str) -> str:
     """An instruction without what must not be used, what is used besides and what only warns."""
-    return _SAID_OF_THE_JOB.sub("", _WHILE.sub("", _DENIED_LAST.sub("", text)))
+    return _SAID_OF_THE_JOB.sub(_unless_it_tells, _WHILE.sub("", _DENIED_LAST.sub("", text)))
+
+
+def _unless_it_tells(found: re.Match[str]) -> str:
+    """Nothing; or what was found, where a word of it tells things apart or names a tool."""
+    said = found[0].strip(" .;,")
+    plain = _JOB_SIDES.match(said) or not says_something(
+        re.sub(r"^(?:caution|warning|note|nb)[:,]? ", "", said, flags=re.I)
+    )
+    return "" if plain else found[0]
 
 
 def first_act(thing: str) -> str:

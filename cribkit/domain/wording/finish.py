@@ -24,6 +24,9 @@ _LOW_SAPS = frozenset({"c1", "c2", "c3", "c4", "c5", "c6", "e6", "e8", "e9", "e1
 # Classes of insulating gloves by the a.c. voltage that they may be used on, IEC 60903 (from memory).
 GLOVE_CLASSES = {500: "00", 1000: "0", 7500: "1", 17000: "2", 26500: "3", 36000: "4"}
 _GLOVE_VOLTS = re.compile(r"\b(\d{1,2} ?\d{3}|\d{1,4}) ?(kv|v|volts?)\b")
+_SQUARE_HEADED = re.compile(
+    r"\bsquare(?:[- ]head(?:ed|s)?| nuts?| bolts?| screws?| (?:sump |drain |filler? |level |pipe )?plugs?)\b(?! drive)"
+)
 # More than one profile goes by the name of spline in the trade: common practice, no source.
 _NO_MERE_SPLINE = re.compile(
     r"\btr[a-z]* ?-?sq|\b3[ -]sq|xzn|multi|\b12[ -]?(?:spl|p(?:oin)?t)|\b(?:twelve|12)[ -]point"
@@ -93,6 +96,8 @@ def finish(reading: Reading) -> None:
         reading.traits.discard("impact")  # its name says it
     if reading.attributes.get("tip", "").startswith("XZN") and not _NO_MERE_SPLINE.search(reading.text.lower()):
         reading.traits.add("called-spline")
+    if shape == "socket" and _SQUARE_HEADED.search(reading.text.lower()):
+        reading.attributes.setdefault("points", "8")  # no hexagon grips a square
     _same_square(reading)
     _said_again(reading)
     if shape != "torque" and "torque" not in reading.family:

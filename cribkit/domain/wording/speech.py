@@ -88,7 +88,7 @@ def _unchatty(text: str) -> str:
         said = _IT_MUST.sub("", part.strip())
         if (found := _STUFF.match(said)) and not _NUMBER.search(said):
             said = found["which"]
-        if not said or (_CHATTER.search(said) and not _NUMBER.search(said) and not _says_something(said)):
+        if not said or (_CHATTER.search(said) and not _NUMBER.search(said) and not says_something(said)):
             continue
         kept += [", " if end.strip() in ("", ".", "!", "?", "...") else end, said if said != part.strip() else part]
     return "".join(kept)
@@ -102,7 +102,7 @@ _NUMBER = re.compile(
 )
 
 
-def _says_something(part: str) -> bool:
+def says_something(part: str) -> bool:
     """Whether a word of the part tells things apart, or names a tool."""
     said = read_one(part)
     told = {name for name, _ in said.attributes} - {"side", "fuel", "place", "model", "vehicle", "also", "finer"}
