@@ -140,6 +140,28 @@ def test_a_warning_is_passed_over_only_where_it_tells_nothing(need: str, item: s
     assert judge(read(need), read_item(item, "")).status == status
 
 
+# What a rubber ring is to keep in. Which rubber stands what is common practice, no source.
+RINGS = [
+    ("o-ring 20x2, fuel", "O-RING 20X2 EPDM", "none"),
+    ("o-ring 20x2, fuel", "O-RING 20X2", "review"),
+    ("o-ring 20x2, fuel", "O-RING 20X2 FKM", "match"),
+    ("o-ring 20x2 for the fuel rail", "O-RING 20X2 EPDM", "none"),
+    ("o-ring 20x2, injector", "O-RING 20X2 NBR", "match"),
+    ("o-ring 20x2 for brake fluid", "O-RING 20X2 NBR", "none"),
+    ("o-ring 20x2 for brake fluid", "O-RING 20X2 EPDM", "match"),
+    ("o-ring 20x2, A/C", "O-RING 20X2 NBR", "review"),
+    ("o-ring 20x2, oil filter housing", "O-RING 20X2 EPDM", "none"),
+    ("o-ring 20x2, oil filter housing", "O-RING 20X2", "match"),
+    ("o-ring 20x2 for Wren van 2.0 diesel", "O-RING 20X2 EPDM WREN VAN 2.0 DIESEL", "match"),  # the engine, no fuel
+    ("arc-rated face shield", "FACE SHIELD", "none"),
+]
+
+
+@pytest.mark.parametrize(("need", "item", "status"), RINGS, ids=[f"{need} | {item}" for need, item, _ in RINGS])
+def test_a_ring_stands_what_it_keeps_in(need: str, item: str, status: str) -> None:
+    assert judge(read(need), read_item(item, "")).status == status
+
+
 # How much there should be of an oil or fluid, and the items with their verdicts beside each other.
 AMOUNTS = [
     ("DOT 4 brake fluid, 1 litre", {"DOT4 BRAKE FLUID 1L": "match", "DOT4 BRAKE FLUID 5L": "review"}),
