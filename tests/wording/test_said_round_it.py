@@ -154,6 +154,10 @@ RINGS = [
     ("o-ring 20x2, oil filter housing", "O-RING 20X2", "match"),
     ("o-ring 20x2 for Wren van 2.0 diesel", "O-RING 20X2 EPDM WREN VAN 2.0 DIESEL", "match"),  # the engine, no fuel
     ("arc-rated face shield", "FACE SHIELD", "none"),
+    ("thread sealant for fuel pipes", "PIPE SEALANT", "review"),
+    ("thread sealant, brake unions", "PIPE SEALANT", "review"),
+    ("thread sealant for fuel pipes", "PIPE SEALANT FOR FUEL", "match"),
+    ("thread sealant", "PIPE SEALANT", "match"),
 ]
 
 

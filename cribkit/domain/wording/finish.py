@@ -28,7 +28,10 @@ _GLOVE_VOLTS = re.compile(r"\b(\d{1,2} ?\d{3}|\d{1,4}) ?(kv|v|volts?)\b")
 _MEDIA = (
     (
         "brake fluid",
-        re.compile(r"\b(?:brake|clutch) (?:fluid|hydraulic\w*|master|slave|cylinder)|\bcalip[a-z]+\b|\bdot ?[345]\b"),
+        re.compile(
+            r"\b(?:brake|clutch) (?:fluid|hydraulic\w*|unions?|pipes?|hoses?|lines?|master|slave|cylinder)"
+            r"|\bcalip[a-z]+\b|\bdot ?[345]\b"
+        ),
     ),
     ("refrigerant", re.compile(r"\ba/?c\b|\bair ?con\w*|\brefrigerant\b|\br-?(?:134|1234)")),
     (
@@ -112,7 +115,7 @@ def finish(reading: Reading) -> None:
         reading.traits.discard("impact")  # its name says it
     if reading.attributes.get("tip", "").startswith("XZN") and not _NO_MERE_SPLINE.search(reading.text.lower()):
         reading.traits.add("called-spline")
-    if shape == "oring" or reading.family == "seal":
+    if shape == "oring" or reading.family in ("seal", "pipe-sealant", "thread-tape"):
         _medium(reading)
     if shape == "socket" and _SQUARE_HEADED.search(reading.text.lower()):
         reading.attributes.setdefault("points", "8")  # no hexagon grips a square
@@ -169,7 +172,7 @@ def _said_again(reading: Reading) -> None:
 
 
 def _medium(reading: Reading) -> None:
-    """What a rubber ring or seal is to keep in, where the text says it: not every rubber stands it."""
+    """What a ring, a seal or a sealant of threads is to keep in, where the text says it: not each stands it."""
     said = reading.text.lower()
     medium = next((name for name, told in _MEDIA if told.search(said)), "")
     if medium:

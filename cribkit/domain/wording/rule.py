@@ -319,7 +319,7 @@ def _stands(medium: str, rubber: str) -> list[str] | None:
     """Whether a ring of this rubber may keep that in: None where it is harmed, a doubt where nobody can tell."""
     if rubber in _HARMED[medium]:
         return None
-    return [] if rubber in _STANDS[medium] else [f"whether {rubber or 'its rubber'} stands {medium} is not stated"]
+    return [] if rubber in _STANDS[medium] else [f"whether {rubber or 'it'} stands {medium} is not stated"]
 
 
 def _contrary(asked: set[str], has: set[str]) -> bool:
