@@ -94,8 +94,8 @@ def unbroken(work: Callable[..., Any]) -> Callable[..., Any]:
         except EOFError as error:
             if "marshal" not in str(error):
                 raise
-            raise CutShortError(
-                f"{cut_short(error)}: this compiled file was cut short. Delete it: it is made anew."
+            raise CutShortError.of(
+                "cut-short", "this compiled file was cut short. Delete it: it is made anew.", source=cut_short(error)
             ) from error
 
     return run
@@ -105,13 +105,6 @@ class CutShortError(CribkitError):
     """A compiled file that Python cannot read."""
 
     exit_code = 3
-
-    def __init__(self, text: str) -> None:
-        super().__init__()
-        self.text = text
-
-    def __str__(self) -> str:
-        return self.text
 
 
 def cut_short(error: EOFError) -> str:

@@ -218,3 +218,25 @@ LOWEST_SHARE = 0.2
 def _ends(text: str) -> tuple[float, float]:
     numbers = [float(part) for part in text.removeprefix("to ").rpartition(" ")[0].split(" - ")]
     return numbers[0], numbers[-1]
+
+
+# Rubbers by what they stand and what they do not. Common practice, no source; the maker's information decides.
+_STANDS = {
+    "fuel": frozenset({"nitrile", "fkm", "hnbr", "fluorosilicone"}),
+    "oil": frozenset({"nitrile", "fkm", "hnbr", "acm", "ptfe", ""}),
+    "brake fluid": frozenset({"epdm"}),
+    "refrigerant": frozenset({"hnbr"}),
+}
+_HARMED = {
+    "fuel": frozenset({"epdm", "silicone"}),
+    "oil": frozenset({"epdm"}),
+    "brake fluid": frozenset({"nitrile", "fkm", "hnbr"}),
+    "refrigerant": frozenset({"silicone"}),
+}
+
+
+def stands(medium: str, rubber: str) -> list[str] | None:
+    """Whether a ring of this rubber may keep that in: None where it is harmed, a doubt where nobody can tell."""
+    if rubber in _HARMED[medium]:
+        return None
+    return [] if rubber in _STANDS[medium] else [f"whether {rubber or 'it'} stands {medium} is not stated"]

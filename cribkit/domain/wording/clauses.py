@@ -70,13 +70,13 @@ _TELLING = (
     r"|resist|\bpins?\b|\bholes?\b|secur|special|reverse))"
 )
 _SAID_OF_THE_JOB = re.compile(
-    rf"[.;] ?(?:caution|warning|note|nb)[:,]? {_TELLING}[^.;]*$"
-    rf"|; ?(?:hold|keep|support|leave|discard|catch|mind|watch|let|stand|work|take care) {_TELLING}[^.;]*$"
+    rf"[.;] ?(?:caution|warning|note|nb)[:,]? (?P<warned>{_TELLING}[^.;]*)$"
+    rf"|; ?(?P<held>(?:hold|keep|support|leave|discard|catch|mind|watch|let|stand|work|take care) {_TELLING}[^.;]*)$"
     r"|; ?nip (?:it )?up(?: to [\d.]+ ?n.?m)?$"
-    r"|,? (?:on )?(?:both|each|either) sides?$|, and (?:stake|peen|stake it|peen it)$|, away from the [a-z ]+$",
+    r"|,? (?:on )?(?:both|each|either) sides?$|, and (?:stake|peen|stake it|peen it)$"
+    r"|, (?P<kept_off>away from the [a-z ]+)$",
     re.I,
 )
-_JOB_SIDES = re.compile(r"^(?:on )?(?:both|each|either) sides?$|^nip ", re.I)
 
 _IT = re.compile(r", (?:then )?(?:replace|renew|change|fit|use) (?:it|them|these|those)$", re.I)
 
@@ -110,11 +110,8 @@ def kept(text: str) -> str:
 
 def _unless_it_tells(found: re.Match[str]) -> str:
     """Nothing; or what was found, where a word of it tells things apart or names a tool."""
-    said = found[0].strip(" .;,")
-    plain = _JOB_SIDES.match(said) or not says_something(
-        re.sub(r"^(?:caution|warning|note|nb)[:,]? ", "", said, flags=re.I)
-    )
-    return "" if plain else found[0]
+    said = found["warned"] or found["held"] or found["kept_off"]
+    return found[0] if said and says_something(said) else ""
 
 
 def first_act(thing: str) -> str:

@@ -10,6 +10,7 @@ from cribkit.domain.wording.fasteners import settle
 from cribkit.domain.wording.fluids import LOCK_COLOURS, oil_specs, packing
 from cribkit.domain.wording.handtools import TIPPED, profile, set_profiles
 from cribkit.domain.wording.measure import mm_of
+from cribkit.domain.wording.media import find_medium
 from cribkit.domain.wording.reading import Reading
 from cribkit.domain.wording.rule import COARSE_PITCH, USUAL_SHANK
 from cribkit.domain.wording.shapes import placed
@@ -24,25 +25,6 @@ _LOW_SAPS = frozenset({"c1", "c2", "c3", "c4", "c5", "c6", "e6", "e8", "e9", "e1
 # Classes of insulating gloves by the a.c. voltage that they may be used on, IEC 60903 (from memory).
 GLOVE_CLASSES = {500: "00", 1000: "0", 7500: "1", 17000: "2", 26500: "3", 36000: "4"}
 _GLOVE_VOLTS = re.compile(r"\b(\d{1,2} ?\d{3}|\d{1,4}) ?(kv|v|volts?)\b")
-# What a rubber ring keeps in; where a fuel only names the engine it is none.
-_MEDIA = (
-    (
-        "brake fluid",
-        re.compile(
-            r"\b(?:brake|clutch) (?:fluid|hydraulic\w*|unions?|pipes?|hoses?|lines?|master|slave|cylinder)"
-            r"|\bcalip[a-z]+\b|\bdot ?[345]\b"
-        ),
-    ),
-    ("refrigerant", re.compile(r"\ba/?c\b|\bair ?con\w*|\brefrigerant\b|\br-?(?:134|1234)")),
-    (
-        "fuel",
-        re.compile(
-            r"\bfuel\b|\binjectors?\b|\bgasoline\b|\be(?:5|10|85)\b"
-            r"|\b(?:petrol|diesel) (?:pump|line|pipe|hose|rail|filter|tank|proof|resist)"
-        ),
-    ),
-    ("oil", re.compile(r"\boil\b(?! seals?\b)|\batf\b|\bsump\b|\bgearbox\b")),
-)
 _SQUARE_HEADED = re.compile(
     r"\bsquare(?:[- ]head(?:ed|s)?| nuts?| bolts?| screws?| (?:sump |drain |filler? |level |pipe )?plugs?)\b(?! drive)"
 )
@@ -116,7 +98,7 @@ def finish(reading: Reading) -> None:
     if reading.attributes.get("tip", "").startswith("XZN") and not _NO_MERE_SPLINE.search(reading.text.lower()):
         reading.traits.add("called-spline")
     if shape == "oring" or reading.family in ("seal", "pipe-sealant", "thread-tape"):
-        _medium(reading)
+        find_medium(reading)
     if shape == "socket" and _SQUARE_HEADED.search(reading.text.lower()):
         reading.attributes.setdefault("points", "8")  # no hexagon grips a square
     _same_square(reading)
@@ -169,14 +151,6 @@ def _said_again(reading: Reading) -> None:
         length = group.lengths()[0].text if len(group.tokens) == 1 else ""
         if length and (length == size or group.tokens[0].values[0] == tip.lstrip("TEPHZ")):
             group.use()
-
-
-def _medium(reading: Reading) -> None:
-    """What a ring, a seal or a sealant of threads is to keep in, where the text says it: not each stands it."""
-    said = reading.text.lower()
-    medium = next((name for name, told in _MEDIA if told.search(said)), "")
-    if medium:
-        reading.attributes["medium"] = medium
 
 
 def _same_square(reading: Reading) -> None:

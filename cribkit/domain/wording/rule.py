@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from math import inf
 
-from cribkit.domain.wording.agree import PLASTICS, about, amount, mm_of, same
+from cribkit.domain.wording.agree import PLASTICS, about, amount, mm_of, same, stands
 from cribkit.domain.wording.leftovers import unnamed, unread_doubts
 from cribkit.domain.wording.meaning import MOST_DOUBTED, NONE, Judgement, Meaning
 from cribkit.domain.wording.tables import Family, Rule, kin
@@ -213,7 +213,7 @@ def _attribute(
     if name == "amount":
         return amount(value, has)
     if name == "medium":
-        return [] if value == has or "material" in asked else _stands(value, held.get("material", ""))
+        return [] if value == has or "material" in asked else stands(value, held.get("material", ""))
     if name == "grade" and "wool" in asked:
         return []  # its number says it
     if name == "grade" and has is None and (wool := held.get("wool")):
@@ -298,28 +298,6 @@ def _measured(family: str, asked: dict[str, str]) -> bool:
     """Whether a need states the measures that things of its shape are told by."""
     told = kin().family(family)
     return told is not None and told.shape in MEASURED and all(name in asked for name in MEASURED[told.shape])
-
-
-# Rubbers by what they stand and what they do not. Common practice, no source; the maker's information decides.
-_STANDS = {
-    "fuel": frozenset({"nitrile", "fkm", "hnbr", "fluorosilicone"}),
-    "oil": frozenset({"nitrile", "fkm", "hnbr", "acm", "ptfe", ""}),
-    "brake fluid": frozenset({"epdm"}),
-    "refrigerant": frozenset({"hnbr"}),
-}
-_HARMED = {
-    "fuel": frozenset({"epdm", "silicone"}),
-    "oil": frozenset({"epdm"}),
-    "brake fluid": frozenset({"nitrile", "fkm", "hnbr"}),
-    "refrigerant": frozenset({"silicone"}),
-}
-
-
-def _stands(medium: str, rubber: str) -> list[str] | None:
-    """Whether a ring of this rubber may keep that in: None where it is harmed, a doubt where nobody can tell."""
-    if rubber in _HARMED[medium]:
-        return None
-    return [] if rubber in _STANDS[medium] else [f"whether {rubber or 'it'} stands {medium} is not stated"]
 
 
 def _contrary(asked: set[str], has: set[str]) -> bool:

@@ -131,30 +131,32 @@ def member_family(item: Meaning) -> str:
 
 def _noun(item: Meaning) -> str:
     """What a bare size or tip in the contents is a size of."""
+    family = member_family(item)
     profile = _PROFILE_NAMES.get(dict(item.attributes).get("profile", ""), "")
-    if profile and member_family(item) in ("bit", "bit-socket", "key", "t-key"):
-        return f"{profile} {_NOUNS.get(member_family(item), member_family(item).replace('-', ' '))}"
-    return {
-        "socket": "socket",
-        "lobe-socket": "external six lobe socket",
-        "bit-socket": "bit socket",
-        "bit": "bit",
-        "key": "key",
-        "nut-driver": "nut driver",
-        "pick": "pick",
-        "trim-tool": "trim tool",
-        "flare-crowfoot": "flare nut crowfoot",
-        "crowfoot": "crowfoot",
-        "flare-nut-wrench": "flare nut wrench",
-        "ratcheting-wrench": "ratcheting wrench",
-        "combination-wrench": "combination wrench",
-        "open-end-wrench": "open end wrench",
-        "ring-wrench": "ring wrench",
-        "wrench": "wrench",
-    }.get(member_family(item), "")
+    if profile and family in ("bit", "bit-socket", "key", "t-key"):
+        return f"{profile} {_NOUNS[family]}"
+    return _NOUNS.get(family, "")
 
 
-_NOUNS = {"t-key": "t handle key"}
+_NOUNS = {
+    "socket": "socket",
+    "lobe-socket": "external six lobe socket",
+    "bit-socket": "bit socket",
+    "bit": "bit",
+    "key": "key",
+    "t-key": "t handle key",
+    "nut-driver": "nut driver",
+    "pick": "pick",
+    "trim-tool": "trim tool",
+    "flare-crowfoot": "flare nut crowfoot",
+    "crowfoot": "crowfoot",
+    "flare-nut-wrench": "flare nut wrench",
+    "ratcheting-wrench": "ratcheting wrench",
+    "combination-wrench": "combination wrench",
+    "open-end-wrench": "open end wrench",
+    "ring-wrench": "ring wrench",
+    "wrench": "wrench",
+}
 # Members that are of what the set is of.
 _OF_ONE_STUFF = frozenset({"trim-tool", "trim-fork"})
 # What bare sizes in the contents of a set of bits are, by the profile of the set.
