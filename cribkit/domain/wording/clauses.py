@@ -8,7 +8,7 @@ from __future__ import annotations
 import re
 
 from cribkit.domain.wording.speech import says_something
-from cribkit.domain.wording.verbs import acts, verb, words
+from cribkit.domain.wording.verbs import acts, any_verbs, verb
 
 # "Do not use an impact wrench; tighten ...": what is denied is never the thing. Old gaskets are another matter.
 _ACT = r"(?:use|using|try|attempt|force|hammer|strike|lever|prise|pry|clean|heat|work|rely|mix|hit|drive|apply|wear)"
@@ -97,7 +97,7 @@ def stripped(text: str) -> str:
 def _begins(rest: str) -> bool:
     """Whether an instruction begins here, perhaps after a word for how it is done."""
     first, _, more = rest.partition(" ")
-    if first.lower() in words("verbs") | words("perhaps") or verb(rest):
+    if first.lower() in any_verbs() or verb(rest):
         return True
     found = _MANNER.match(rest) or _WHEN.match(rest)
     return bool(more) and found is not None and _begins(found["rest"])
@@ -116,7 +116,7 @@ def _unless_it_tells(found: re.Match[str]) -> str:
 
 def first_act(thing: str) -> str:
     """The thing without what is done next: "a trolley jack and chock the rear wheels"."""
-    if (then := _THEN.search(thing)) and then["act"].lower() in words("verbs") | words("perhaps"):
+    if (then := _THEN.search(thing)) and then["act"].lower() in any_verbs():
         thing = thing[: then.start()]
     for found in _AND.finditer(thing):
         if acts(thing[found.end() :]):

@@ -12,7 +12,7 @@ import re
 from cribkit.domain.wording.clauses import first_act, kept, stripped
 from cribkit.domain.wording.speech import plainly
 from cribkit.domain.wording.tables import tables
-from cribkit.domain.wording.verbs import verb, words
+from cribkit.domain.wording.verbs import any_verbs, verb
 
 _ARTICLE = r"(?:an? |the |your |our |some |its |suitable |correct )*"
 # How much of it, in words that are no amount.
@@ -222,7 +222,7 @@ def called_for(text: str) -> str:
         return _turned(called_for(found["thing"]), found["done"])
     if (found := _THING_FIRST.match(bare)) and not verb(bare) and any(map(str.isdigit, found["thing"])):
         first = found["done"].split(" ")[0].lower()
-        if verb(found["done"]) or first in words("verbs") | words("perhaps"):
+        if verb(found["done"]) or first in any_verbs():
             return _turned(found["thing"], found["done"][len(first) :])
     if found := _TORQUED.match(bare):
         return f"{found['thing']}, {found['value']}, for {found['done'][len(verb(bare)) :].strip()}"

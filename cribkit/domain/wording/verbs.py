@@ -36,6 +36,12 @@ _SCREWED = re.compile(
 )
 
 
+@cache
+def any_verbs() -> frozenset[str]:
+    """What may be a verb: what always is one, and what is one before some words."""
+    return words("verbs") | words("perhaps")
+
+
 def verb(text: str) -> str:
     """The verb that an instruction begins with, and what belongs to it ("drive out"); "" where there is none.
 
@@ -44,7 +50,7 @@ def verb(text: str) -> str:
     first, _, rest = text.partition(" ")
     word, follows = first.lower().rpartition("-")[2], rest.split(" ")[0].lower().strip(",;:")
     third = rest.split(" ")[1].lower() if follows == "and" and " " in rest else ""
-    if third in words("verbs") | words("perhaps") and word in words("verbs") | words("perhaps"):
+    if third in any_verbs() and word in any_verbs():
         return f"{first} {follows} {third}"  # fill and bleed
     if _STEP.match(text):
         return ""
@@ -116,6 +122,6 @@ def acts(text: str) -> bool:
     """Whether another act begins here, after "and" or "then": "and slacken the bolt"."""
     first, follows = [*text.lower().split(" "), "", ""][:2]
     if (follows := follows.strip(",;:.")) in words("things_follow"):
-        known = first in words("verbs") | words("perhaps")
+        known = first in any_verbs()
         return known or (first.isalpha() and follows in _IT and first not in words("no_verbs"))
     return first in words("verbs") and first not in words("perhaps")
