@@ -16,11 +16,13 @@ from cribkit.report.check_words import (
     amount,
     card_texts,
     care,
+    consumable_row,
     described,
     fastener,
     mark,
     name,
     stated,
+    trouble_row,
     verdict,
     waived,
     where,
@@ -267,11 +269,6 @@ def markdown_table(title: str, columns: tuple[str, ...], rows: Iterable[tuple[st
         yield from ("| " + " | ".join(map(escape_markdown, row)) + " |" for row in rows)
 
 
-def trouble_row(line: Line, many: bool) -> tuple[str, ...]:
-    """A need that is not ready."""
-    return line.status.value, name(line) + where(line, many), line.why, line.next
-
-
 def pull_row(pick: Pick) -> tuple[str, ...]:
     """What to take."""
     return pick.location, pick.tag, amount(pick.count, pick.unit), described(pick)
@@ -280,10 +277,3 @@ def pull_row(pick: Pick) -> tuple[str, ...]:
 def card_row(line: TorqueLine, many: bool) -> tuple[str, ...]:
     """A torque."""
     return fastener(line) + where(line, many), stated(line), "; ".join(card_texts(line))
-
-
-def consumable_row(line: ConsumableLine, many: bool) -> tuple[str, ...]:
-    """A consumable."""
-    never = f" Never {', '.join(line.need.never)}." if line.need.never else ""
-    taken = "; ".join(f"{pick.tag} {amount(pick.count, pick.unit)}" for pick in line.lots)
-    return line.status.value, name(line) + where(line, many), taken + never

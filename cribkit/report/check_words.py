@@ -128,3 +128,15 @@ def care(check: Check) -> Iterator[str]:
                 seen.add(text)
                 yield text
     yield from check.notes
+
+
+def trouble_row(line: Line, many: bool) -> tuple[str, ...]:
+    """A need that is not ready."""
+    return line.status.value, name(line) + where(line, many), line.why, line.next
+
+
+def consumable_row(line: ConsumableLine, many: bool) -> tuple[str, ...]:
+    """A consumable."""
+    never = f" Never {', '.join(line.need.never)}." if line.need.never else ""
+    taken = "; ".join(f"{pick.tag} {amount(pick.count, pick.unit)}" for pick in line.lots)
+    return line.status.value, name(line) + where(line, many), taken + never

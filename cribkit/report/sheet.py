@@ -5,15 +5,16 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from cribkit.desk.results import Check, Pick, Status, TorqueLine
-from cribkit.report.check import consumable_row, trouble_row
 from cribkit.report.check_words import (
     WAIVED,
     amount,
     card_texts,
     care,
+    consumable_row,
     described,
     fastener,
     stated,
+    trouble_row,
     verdict,
     waived,
     where,
