@@ -11,8 +11,8 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from cribkit.domain.wording.needle import Sieve, needles, plain_digits
-from cribkit.domain.wording.patterns import STUCK
-from cribkit.domain.wording.scanning import SCAN
+from cribkit.domain.wording.patterns import PATTERNS as MENDED
+from cribkit.domain.wording.patterns.scanning import SCAN
 
 # A pattern, and what each of its matches must hold: one text of each tuple, with a nought for any digit.
 FOUND = [
@@ -85,7 +85,7 @@ def test_no_pattern_of_the_reader_matches_a_text_that_the_sieve_keeps_from_it() 
             if row.get(column)
         }
     )[::8]
-    patterns = [pattern for pattern, _ in SCAN + STUCK]
+    patterns = [pattern for pattern, _ in SCAN + MENDED]
     sieve, compiled = Sieve([needles(pattern) for pattern in patterns]), list(map(re.compile, patterns))
     wrong = [
         (patterns[place], line)

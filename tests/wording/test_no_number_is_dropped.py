@@ -18,7 +18,7 @@ OTHER = {"1/2": "3/8", "3/8": "1/2", "1/4": "3/8", "5/8": "7/16"}
 # How many, how much is in a container, or said twice: what a match does not hang on.
 HOW_MANY = re.compile(
     r"^[1-9] (?:off |new |copper |cable |litres of )|\((?:2|4)\)$|QTY 4|1 EA$|"
-    r"\d ?(?:mL|L|qt|gal|gallon|g cartridge|oz cartridge)(?: bottle)?$|\d ?(?:mL|L) of |"
+    r"\d ?(?:mL|L|qt|gal|gallon|g cartridge|oz cartridge)(?: bottle)?$|\d ?(?:mL|L|g|kg) of |"
     r"\ball [2-9] bolts|roll [2-9] ply|x ?[2-9]$|\d ea$|qty \d+$|\d ?pc$|\d (?:cans|bottles)$|^[1-9] ply |"
     r"\b[2-9] (?:mount )?bolts with |: \d off |\b[2-9]-ply$",
     re.IGNORECASE,

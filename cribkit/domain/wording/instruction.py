@@ -18,7 +18,8 @@ _ARTICLE = r"(?:an? |the |your |our |some |its |suitable |correct )*"
 # How much of it: no pack of such a size is asked for ("Apply 90 g of grease"), and no measure ("a dab of").
 _DAB = re.compile(
     r"^(?:(?:about|approximately|around|some|exactly) )?\d+(?:\.\d+)?(?: ?(?:to|-) ?\d+(?:\.\d+)?)? ?"
-    r"(?:g|grams?|grammes?|kg|ml|cc|cl|l|litres?|liters?|oz|fl oz|pints?|quarts?|qts?|cm3) of (?:the |new |fresh |clean )*"
+    r"(?:g|grams?|grammes?|kg|ml|cc|cl|l|litres?|liters?|oz|fl oz|pints?|quarts?|qts?|cm3) of "
+    r"(?:the |new |fresh |clean )*"
     r"|^(?:(?:an?|one|two|three|the) )?(?:\d+ ?mm )?(?:(?:thin|light|small|single|even|good|fresh|continuous) )*"
     r"(?:drops?|dabs?|beads?|smears?|films?|coats?|layers?|touch|bit|little|lengths?|pieces?|strips?|pairs?|squirts?)"
     r" of ",

@@ -9,8 +9,8 @@ from functools import cache
 
 from cribkit.domain import tables as files
 from cribkit.domain.wording.needle import Sieve, needles
-from cribkit.domain.wording.patterns import STUCK
-from cribkit.domain.wording.scanning import SCAN
+from cribkit.domain.wording.patterns import PATTERNS
+from cribkit.domain.wording.patterns.scanning import SCAN
 from cribkit.domain.wording.spoken import in_digits
 
 # Signs that people and programs write for the same thing.
@@ -74,7 +74,7 @@ def _sieve(table: int) -> Sieve:
     return Sieve(json.loads(found))
 
 
-_TABLES = (SCAN, STUCK)
+_TABLES = (SCAN, PATTERNS)
 _compiled = cache(re.compile)  # few of them are ever tried
 
 

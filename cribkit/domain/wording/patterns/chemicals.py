@@ -1,0 +1,112 @@
+"""Fluids, oils, greases, cleaners, sealants; what is safe on what, and what a label says is not in it."""
+
+from __future__ import annotations
+
+# What a chemical may do harm to.
+_HARMED = (
+    r"(?:plastics?|rubbers?|paint|paintwork|coatings?|alumini?um|alumin|alum|alu|ally|alloys?|polycarbonates?|"
+    r"bronze|brass|yellow metals?|chrome|tint(?:ed)?(?: film)?|sensors?)"
+)
+
+# What a chemical may hold, and what its label may say that it does not.
+_HELD = (
+    r"(?:acids?|acetone|ammonia|methanol|chlorine|chlorinated solvents?|methylene chloride|perchloroethylene|residue|"
+    r"silicones?|zinc|pumice|moly|molybdenum|graphite|copper|nickel|dye|ash)"
+)
+
+CHEMICALS = [
+    (r"\bfree of metal\b", "metal free"),
+    (r"\b(\d{2,3}|fifty|eighty|(?:[a-z]+ )?hundred) mil (?=bottle|tube|can|aerosol|tin|cartridge|spray)", r"\1 ml "),
+    (r"\b(\d{1,3}) mil (?=bottle|tube|can|aerosol|tin|cartridge|spray)", r"\1 ml "),
+    (r"\b(\d\.\d)d\b(?<!1\.5d)", r"\1 diesel"),  # an insert is 1.5D long
+    (  # ten forty
+        r"\b(zero|five|ten|fifteen|twenty)[- ](?=(?:twenty|thirty|forty|fifty|sixty)\b.*\b(?:oil|synth\w*|semi)\b)",
+        r"\1 w ",
+    ),
+    (r"\bfluoro[- ]?rubber\b", "fkm"),
+    (r"\b(v ?[68]|engine) gas$", r"\1 petrol"),  # gasoline
+    (rf"\b(?:zero|nil|0%) (?={_HELD}\b)", "no "),  # zero chlorine
+    (rf"\bfree (?:of|from) (?:any |all )?(?={_HELD}\b)", "no "),  # free of methylene chloride
+    (r"\b(methylene chloride|perchloroethylene|moly|molybdenum|graphite|pumice|dye)[- ]free\b", r"no \1"),
+    (
+        r"(?<=\d) no (?=(?:dye|uv dye|residue|acetone|acid|ammonia|chlorine|pumice)\b)",
+        " without ",
+    ),  # PAG 46 no dye: not so many
+    (
+        rf"\b(?:safe|ok|okay|kind|fine|compatible) (?:on|for|with|to) (?:any |all |bare )?({_HARMED}) "
+        rf"?(?:and|&|/|,|\+) ?({_HARMED})\b",
+        r"\1 safe \2 safe",
+    ),
+    (r"\bep[ -]?(80|90|140)\b(?! ?w)", r"ep sae \1"),  # EP90, of gear oils
+    (r"\b(?:iso|clp) ?(32|46|68|100|150|220|320|460|680)\b", r"iso vg \1"),  # CLP 320
+    (r"\b(hv|hlpd|hl)(?=(?:15|22|32|46|68|100)\b)", r"\1 "),  # HV46
+    (r"(?<!\d)\b(0|5|10|15|20|25) w[- ](16|20|30|40|50|60)\b", r"\1w-\2"),  # 15 W 40
+    (r"\b(?:hdeo|uhpdo?|shpdo?)\b", "heavy duty diesel engine oil"),
+    (r"\br?[- ]?1234 ?yf\b|(?<=pag) ?yf\b", " r1234yf"),
+    (r"\b(pag[ -]?\d{2,3})[ -]?yf\b", r"\1 r1234yf"),  # PAG 46 YF
+    (r"\bglycol(?: ether)?[- ]based (?=brake fluid)", "non silicone "),
+    (r"\bnsf[ -]?h-?1\b", "food grade"),
+    (r"(\bfood[ -](?:grade|safe)\b.*?)\bh1\b", r"\1"),  # NSF H1
+    (r"\b(iii|ii)-h\b", r"\1h"),  # ATF III-H
+    (r"\b(\d{4}) ?f\b", r"\1 deg f"),
+    (r"(\bgrease\b.*\d) ?gr\b", r"\1 g"),
+    (r"\bnot gl[- ]?\d\b", " "),
+    (r"\bc v (?=joint|boot)", "cv "),
+    (r"\bliquid (?=grease)", "semi fluid "),
+    (r"(\b(?:oil|fluid)\b.*\b\d) pt\b", r"\1 pint"),
+    (r"\bnon-?chlor\b", "non-chlorinated"),
+    (r"(?<=nlgi 00), ?semi[- ]?fluid\b|(?<=nlgi 000), ?semi[- ]?fluid\b|(?<=nlgi 0), ?semi[- ]?fluid\b", ""),
+    (r"\b(?:does|do) not burn\b|\bwill not burn\b", "non-flammable"),
+    (r"\br[- ]?(134a|1234yf|744|404a)\b", r"r\1"),
+    (r"\bep(?=\d+w)", "ep "),
+    (r"\b(pag|poe|vg|hlp|hm|hvlp|iso)(?=\d{2,3}\b)", r"\1 "),  # PAG46
+    (r"\bvg(?= ?\d{2,3}\b)", "iso vg"),
+    (r"\biso iso\b", "iso"),
+    (r"\b(ptfe|copper|nickel|zinc|silicone)[- ]free\b", r"non \1"),
+    (r"\bmedium ?[-/] ?high strength", "medium strength , high strength"),
+    (
+        (
+            r"\b(?:won't|wont|will not|does not|doesn't|that spares?) "
+            r"(?:strip|harm|attack|damage|hurt|eat|melt|lift) (?:the |any |your )?" + rf"({_HARMED})\b"
+        ),
+        r"\1 safe",
+    ),
+    (r"\bfriction modifi(?:er|ed)\b", "limited slip"),
+    (r"\b(?:rbr|rubb) (?=safe\b)", "rubber "),
+    (r"\b(?:plstc|plst) (?=safe\b)", "plastic "),
+    (r"\b(?:snsr|sens) (?=safe\b)", "sensor "),
+    (r"\bnought(?= ?w\b)|\bnaught(?= ?w\b)|\boh(?= ?w\b)", "zero"),
+    (r"\bmed(?:ium)?[- ]?(?:to[- ]|/)?high(?:[- ]strength)\b", "medium strength , high strength"),
+    (
+        (r"\bnot (?:for use |to be used |for )?(?:near|on|around|with|by) (?:any |oxygen |lambda )?sensors?\b"),
+        "not sensor safe",
+    ),
+    (
+        (r"\b(rubber|plastic|paint|sensor|metal) ?(?:and|/|,|\+) ?(rubber|plastic|paint|sensor|metal)[ -]safe\b"),
+        r"\1 safe \2 safe",
+    ),
+    (r"\bil(?= (?:tin|can|bottle|jug|btl)\b)", "1 l"),
+    (r"\bhalf[- ](?:a )?lit(?:re|er)s?\b", "0.5 litre"),
+    (r"\b(?:fld|fluid),? (?:pwr|power|p/s) ?(?:strg|steer|steering)?\b", "power steering fluid"),
+    (r"\boil,? gr\b(?=.*\d)", "gear oil"),
+    (
+        (
+            r"\b(?:not (?:safe |to be used |for use )?(?:for|on|with)|never (?:use )?on|keep (?:off|away from)|"
+            r"unsafe (?:on|for)|(?:do not|don't|dont) (?:use|get|put) (?:it )?(?:on|near)|attacks|harms|damages|"
+            r"dissolves|eats|melts|will (?:lift|attack|damage|harm|eat|melt)) (?:any |all |bare |soft |old |painted )?"
+            rf"({_HARMED})\b(?! safe)"
+        ),
+        r"not \1 safe",
+    ),
+    (
+        rf"\b(?:safe|ok|okay|kind|fine|compatible) (?:on|for|with|to) (?:any |all |bare )?({_HARMED})\b",
+        r"\1 safe",
+    ),
+    (r"\b(petrol|gasoline|diesel) (?:engines?|engined|motor)\b", r"\1"),
+    (r"\b2 ?t (?=.*\boil\b)", "two stroke "),
+    (r"\b4 ?t (?=.*\boil\b)", "four stroke "),
+    (r"\bdot (?:five|5) (?:point|pt) (?:one|1)\b", "dot 5.1"),
+    (r"(?<=\d)[- ]?(?:wt|weight)\b", "w"),
+    (r"\btl (?=(?:med|hi|high|lo|low|stick|wick|perm|ret|blu|red|grn|green)[a-z]*\b)", "threadlocker "),
+    (r"(?<=brake fluid )5\.1\b", "dot 5.1"),
+]

@@ -1,0 +1,96 @@
+"""Sockets, squares, extensions, joints, ratchets; points and depth."""
+
+from __future__ import annotations
+
+DRIVES = [
+    (r"\bbtskt\b", "bit socket"),
+    (r"(\b(?:bit|skt|drvr|adptr|hldr|scrdvr|driver|holder|adapter)\b.*)\b(\d{2,3})l$", r"\1\2 mm long"),
+    (r"\b(\d/\d) t[- ]bar\b", r"\1 drive t-bar"),
+    (
+        r"\b(\d+/\d+\"? ?a/?f\b.*?\bsockets?),? "
+        r"(half|quarter|three[- ](?:eighths?|quarters?)|\d/\d)(?:[- ]?inch| in)?$",
+        r"\1 \2 drive",
+    ),
+    (r"\b(shallows|deeps)\b", r"\1 socket set"),
+    (r"\bdeep impacts\b", "deep impact socket set"),
+    (r"\bshallows (?=socket set)", "shallow "),
+    (r"\bdeeps (?=socket set)", "deep "),
+    (r"(?<=13/16)( in|\")? ?\(20\.8\)", r"\1"),
+    (r"\b((?:sockets?|skts?|socket set|universal joint|extension|adapter)), impact wrench\b", r"\1, impact"),
+    (r"\bbar,? t,? (?:sldg|sliding|slide)\b", "sliding t bar"),
+    (r"\bwrench, ratchet, (?:pneumatic|air)\b", "air ratchet"),
+    (
+        r"\b(sockets?|skts?|bits?) on (?:an? |the )?(\d/\d[a-z\" -]*?(?:drive|dr|sq)) (?:handle|ratchet|bar)\b",
+        r"\1, \2",
+    ),
+    (r"\b(1/4|3/8|1/2|3/4|1|1-1/2)(?: ?(?:in|inch|\"))? ?sd\b", r"\1 dr"),
+    (r"\b(1/4|3/8|1/2|3/4)d\b", r"\1 dr"),
+    (r"(?:^|(?<=, )|(?<=on )|(?<=wrench )|(?<=socket )|(?<=for ))inch[- ]drive\b", "1 in drive"),
+    (r"\bsockets? with (?:a |the )?(?:built[- ]in )?swivel(?: built in)?\b", "swivel socket"),
+    (r"\b(swivel) (?:u/j|uj)\b|\b(?:u/j|uj) (swvl|swivel)\b", "swivel"),
+    (r"\bhand impact\b(?! (?:driver|skt|socket))", "impact driver"),
+    (r"(impact (?:wrench|gun)\b.*)\bbattery\b", r"\1 cordless"),
+    (r"\bbattery (?=impact (?:wrench|gun))", "cordless "),
+    (r"\b(?:the )?rattle gun (?:type|sort|kind|one)\b", "impact"),
+    (r"\b(?:the|an|one)[ -]inch gun\b", "1 in drive"),
+    (r"\bbendy(?: flexible)? (?=ext)", "flexible "),
+    (r"\bf/h(?:ea)?d\b", "flex head"),
+    (
+        r"\bpin (?:and|n|/|\+) (?:o[- ]?)?ring (?:type|style|retention|retained|groove|design|fixing|held)\b",
+        " ",  # how an impact socket is held
+    ),
+    (r"\b(skt|sckt|socket)\b(.*)\b(6|8|12) ?p\b", r"\1\2\3pt"),  # skt 10 3/8 dp 6p
+    (r"\bdw (?=(?:skt|sckt|socket)s?\b)|(?<=skt )dw\b|(?<=socket )dw\b", "deep "),
+    (r"\b(?:mid|medium)[- ]length (?=(?:\w+ )?(?:skt|sckt|socket)s?\b)", "mid depth "),
+    (r"\b((?:skt|sckt|socket)s?\b.*)\b(?:mid|medium)[- ]length\b", r"\1mid depth"),
+    (r"\b(?:machine|air) (?=(?:skt|sckt|socket)s?\b(?! (?:head|cap|screw|set))(?!.*\b(?:bsp|npt)).*\d)", "impact "),
+    (r"\bair (?=ext(?:ension)?(?: bar)?\b(?! (?:hose|lead|reel|line)))", "impact "),
+    (r"\btilt (?=ext(?:n|ension)?\b)", "wobble "),
+    (
+        r"\b(ratchet|rat|ext|extn|extension|adapter|adaptor|bit holder)\b(.*)\bpush[- ]?button\b(?! release)",
+        r"\1\2quick release",
+    ),
+    (r"\bpush[- ]?button (?=(?:\S+ )?(?:ratchet|extension|adapter|adaptor|bit holder)\b)", "quick release "),
+    (r"\b((?:skt|sckt|socket)s?\b.*)\b(?:four|4)[- ](?:lugs|pegs|pins|prongs?|tangs?)\b", r"\1fourlug"),
+    (r"\b(?:four|4)[- ](?:lugs|pegs|pins|prongs?|tangs?)\b(?=.*\b(?:skt|sckt|socket)s?\b)", "fourlug"),
+    (r"\bpinned (?=.*\b(?:joint|uj|swivel)\b)", ""),  # how a joint is built, no pin in a recess
+    (r"\b((?:joint|uj|u/j|swivel|impact (?:skt|sckt|socket)s?)\b(?!.*\b(?:torx|bit)).*)\bpinned\b", r"\1"),
+    (r"\b((?:adapter|adaptor|adptr|ext|extension|impact (?:skt|sckt|socket)s?)\b.*)\bpin ?hole\b", r"\1"),
+    (
+        r"\b((?:skt|sckt|socket) on (?:an? |the )?(?:\d/\d\S*(?: (?:in|drive|dr))? )?)"
+        r"(?:flex\w*|wobbl\w*|swivel\w*|locking|long|short) (?=ext(?:n|ension)?\b)",
+        r"\1",  # what the socket is put on
+    ),
+    (
+        r"\b(ext(?:n|ension)?s?\b.* )([1-9]|1\d)-([1-9]|1\d)-([1-9]|1\d)(?= ?(?:in\b|inch\b|\"|$|,))",
+        r"\1\2 in , \3 in , \4 in ",  # ext set 3/8 3-6-10
+    ),
+    (r"(?<=bit, )1/4\"? ?(?:in )?hex drive\b|(?<=bit )1/4\"? ?(?:in )?hex drive\b", "1/4 hex shank"),
+    (r"\b(\d+pt|\d+mm|pt) shall?\b", r"\1 shallow"),
+    (r"\bspnn?r hdl\b", "spinner handle"),
+    (r"\b(\d{1,2}) ?mm sq(?:uare)? bit (?=socket|skt)", r"\1 mm male square bit "),
+    (
+        r"\bbit (?:socket|skt),? (8|10|12|13) ?mm sq(?:uare)?\b(?=.*(?:/\d|half|quarter).*\bdr)",
+        r"bit socket \1 mm male square",
+    ),
+    (
+        r"(?<![\d.])(\d{1,2}(?:\.\d\d?)? ?mm) \(\d{1,2}/\d{1,2}(?:\"| ?in\.?)?\)"
+        r"(?! (?:square|sq|drive|dr)\b)(?=.*(?:drive|dr\b))(?<=\))",
+        r"\1",
+    ),  # 22 mm (7/8)
+    (r"\b(1/4|5/16)(?: in\b\.?|\")? hex (?:female|socket|recess)(?: end)?(?: for bits)?\b", r"\1 hex"),
+    (r"\b(\d{1,2}) ?mm (sq(?:uare)?(?: drive| dr)?) ?\((?=\d/\d)", r"\2 ("),  # 10 mm square drive (3/8 in)
+    (r"\bpower sockets?\b", "impact socket"),
+    (r"(?<![/\d])\b(?:four|4)[- ](?:lug|peg|pin)\b(?! punch)", "fourlug"),
+    (r"\bxii[- ]point\b", "12 point"),
+    (r"(?<=8pt)(.*)\bsquare nuts?\b|(?<=point)(.*)\bsquare nuts?\b", r"\1\2"),  # an 8-point socket's
+    (
+        (r"^(.*\b(?:8|eight)[- ]?(?:pt|point).*?)\bsquare[- ]head(?:ed|s)?\b(?: (?:plug|bolt|nut|screw)s?\b)?"),
+        r"\1",  # what an 8-point socket turns
+    ),
+    (r"\bsocket wrench[,:; ]+impact\b", "impact socket wrench"),
+    (r"(?<=\d )t[- ]?(?:handled?|bar|grip)\b", "tbar"),
+    (r"(?<=/\d)[\"']{0,2} ?-?(?:sd|sqd)\b", " sq dr"),  # 3/8SD
+    (r"(?<=[\d\"'])(?=(?:dr|drv|drive|sq|sqdr|skt|socket|sckt)\b)", " "),  # 1/4dr
+    (r"\b(dr|drv|drive|sq(?![0-4](?![\d/.]))|skt|sckt|socket|spanner|spnr)(?=\d)", r"\1 "),
+]

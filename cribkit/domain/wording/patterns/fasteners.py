@@ -1,0 +1,109 @@
+"""Bolts, screws, nuts, washers, pins, clips, inserts, seals; threads and their standards."""
+
+from __future__ import annotations
+
+FASTENERS = [
+    (r"\bstrength class\b|\bstrength (?=\d\d?\.\d\b)", "class "),
+    (r"\borng (?=(?:nbr|fkm|epdm|hnbr|nitrile|\d))", "o-ring "),
+    (r"\bmulti[- ]layer(?:ed)? steel\b", "mls"),
+    (r"\bhydrogenated nitrile\b", "hnbr"),
+    (r"(\bnut\b.*\bm\d+(?: ?x ?[\d.]+)?) (8|10|12)(?= [a-z]|$)", r"\1 class \2"),
+    (r"\b(o-?ring\b.*)\bac$", r"\1a/c"),
+    (r"\b(screws?\b.*)\bph\b(?! ?\d)", r"\1 phillips"),
+    (r"\b(pan|csk|countersunk|raised) ph\b(?! ?\d)", r"\1 phillips"),
+    (r"(\bt-?bolt\b.*?)\b(\d\.\d\d)-(\d\.\d\d)\b(?! ?(?:in|mm|\"))", r"\1\2-\3 in"),
+    (r"\b(nuts?\b.*?) with (?:an? )?(?:nylon|plastic|nyloc) (?:insert|ring|collar)s?\b", r"nylon insert lock \1"),
+    (r"\bflat (m\d+) washer", r"\1 flat washer"),
+    (r"\b(seals?\b[^\d]*)(\d+(?:\.\d)?)-(\d+(?:\.\d)?)-(\d+(?:\.\d)?)\b", r"\1\2 x \3 x \4"),
+    (r"\b(\d+(?:\.\d)?)-(\d+(?:\.\d)?)-(\d+(?:\.\d)?)\b(?=.*\bseals?\b)", r"\1 x \2 x \3"),
+    (r"\b(?:alloy|carbon) steel\b", "steel"),  # alloy alone is aluminium
+    (
+        r"\bh\.?t\.?(?= ?(?:bolts?|screws?|setscrews?|studs?|nuts?|8\.8|10\.9|12\.9)\b)"
+        r"|(?<=bolt )h\.?t\b|(?<=bolts )h\.?t\b|(?<=8\.8 )h\.?t\b",
+        "high tensile",
+    ),
+    (
+        r"\b(cap|btn|button|flange|dome|cheese|csk|round|washer|hex|mushroom|fillister) ?hd\b",
+        r"\1 head",
+    ),  # HD alone is heavy duty
+    (r"\b(skt|sck|socket|sock) ?hd\b(?=.*\b(?:screw|scr|cap|bolt|m\d))", r"\1 head"),
+    (r"\b(self|st|tek|tapping|drilling)\b(.*)\bhex(?:agon)? washer head\b", r"\1\2"),
+    (r"\b(st ?\d\.\d.*)\bhex(?:agon)? washer head\b", r"\1"),
+    (r"\bhex(?:agon)? washer head\b", "hex head"),  # a hexagon with a flange pressed on, no washer
+    (r"\bst ?([2-8]\.\d) ?x ?(?=\d)", r"self tapping screw \1 mm x "),  # ISO 1478 threads, from memory
+    (
+        r"^(?!.*\b(?:screw|scr|bolt|bit|driver|screwdriver|insert|nut|socket|skt|key)s?\b)(?=.*\bm\d[\d.]* ?x ?\d)"
+        r"(.*\b(?:pan|cheese|csk|countersunk|mushroom|fillister)\b.*)$",
+        r"\1 screw",
+    ),  # pan pozi M5x20
+    (r"\bc/s (?=(?:socket|skt|screw|pozi|hex|allen|torx|bolt|slot|phil|head|m\d))", "csk "),
+    (r"\bspring cotters?\b", "r clip"),
+    (r"\bcup square(?= (?:bolt|head|hex))", "coach"),
+    (r"(\binsert.*)\bscrew[- ]?lock(?:ing)?\b", r"\1 self lock"),
+    (r"\bnuts? with (?:a )?captive washers?\b", "nut captive"),
+    (r"\b(thin|half) lock ?nut", "half nut"),
+    (r"\block ?nut\b(?=[ mx\d.,]* (?:thin|half)\b)", "nut"),
+    (r"\b(m\d{1,2}) (?:fine|coarse)?(?: pitch)? ?(?=m\d{1,2} ?x ?\d?\.?\d)(?=\1 ?x)", ""),  # M10 fine M10x1.25
+    (r"\b(m\d{1,2}) (fine|coarse)(?: pitch)? x ?(\d+(?:\.\d+)?)\b", r"\1 x \3 \2"),
+    (r"\b(un[cf]|unef) ?-? ?[123][ab]\b", r"\1"),  # how close a thread fits, ASME B1.1 (from memory)
+    (r"\b(dowel.*?\d ?x ?\d+(?: ?mm)?),? ?[mh][5678]\b", r"\1"),  # m6: a fit, no thread
+    (r"\bbolts? (?:and|\+) washers?\b", "bolt with washer"),
+    (r"\bset of \d (?=wheel (?:bolt|nut))", ""),
+    (r"\be[- ]type (?=circlip|retaining|snap|ring|clip)|\b(retaining|snap|ret) ring,? e[- ]type\b", "e clip "),
+    (r"\bring,? retaining,? e[- ]type\b|\bcirclip,? e[- ]type\b", "e clip "),
+    (r"\bdin ?471\b", "external"),  # circlips by their standards, from memory
+    (r"\bdin ?472\b", "internal"),
+    (r"\bwasher(.*)\bdin ?9021\b", r"penny washer\1"),
+    (r"\bwasher(.*)\bdin ?127\b", r"spring washer\1"),
+    (r"\bnut(.*)\bdin ?985\b", r"nyloc nut\1"),
+    (r"\b(bolt|screw)(.*)\bdin ?931\b", r"\1\2 part thread"),
+    (r"\b(bolt|screw)(.*)\bdin ?933\b", r"\1\2 full thread"),
+    (r"\b(?:allen|hex socket|internal hex) (?:head )?plug(?=.*\b(?:bspt?|npt|taper)\b)", "pipe plug"),
+    (r"\bplug,? ?pipe\b(.*)\bhex socket\b", r"pipe plug\1"),
+    (r"\b(unc|unf|unef) ?x ?(\d+(?:[- ]\d+/\d+|/\d+|\.\d+)?)(?![\d/.])(?: ?(?:inch|in\b|\"))?(?! ?mm)", r"\1, \2 in"),
+    (
+        r"\bm(\d{1,2}) (?:fine(?: pitch)?|coarse) (bolt|screw|nut|stud),? (\d\.\d+)( x \d+)?\b(?: pitch)?",
+        r"m\1x\3\4 \2",
+    ),
+    (r"\bset ?screw \(grub\)", "grub screw"),
+    (r"\bt[- ]?bolt hose (?=clamp|clip)", "t-bolt "),
+    (r"\bzinc[- ]?plated steel\b", "zinc plated"),
+    (r"\bworm ?drive, (?=\d)", "wormdrive "),
+    (r"(?<=\d) ?in\.? roll\b", '" roll'),
+    (r"\b(m\d{1,2}) ?- ?(?=\d?\.\d|[123] ?x)", r"\1 x "),  # M8-1.25 x 40
+    (r"\bw ?/ ?d\b(?=.*\b(?:clamp|clip|clp))|(?<=clamp )w ?/ ?d\b|(?<=clip )w ?/ ?d\b", "worm drive"),
+    (r"\b([1-4])\.(\d{1,2}/(?:2|4|8|16|32)\b)", r"\1-\2"),  # 1.1/16
+    (
+        (
+            r"\b(8|eight)[- ]?(?:pt|point) socket for (?:an? |the )?(\d+ ?mm|\d/\d+)(?: in\b\.?)? "
+            r"square (?:head(?:ed)? )?plugs?\b"
+        ),
+        r"8 point socket \2",
+    ),
+    (r"(?<=\d-\d\d)/(9|12)(?:\.7)?\b", r" mm, \1 mm band"),  # a hose clip
+    (r"\bhhcs\b", "hex head cap screw"),
+    (r"\bsae (?=45 ?deg)", ""),
+    (r"\bflat[- ]band\b", "spring band"),
+    (r"(?<=square )pipe (?=plugs?\b)|(?<=sq )pipe (?=plugs?\b)", ""),
+    (r"(?<=\()(?:taper|square|gearbox|drain|filler|sump|level)(?: head(?:ed)?)? plugs?(?=\))", " "),
+    (r"\bnuts?\b(.*)\bpln\b|\bpln\b(?=.*\bnut)", r"plain nut\1"),
+    (r"(?<=/\d-\d\d )n([cf])\b|(?<=/\d\d-\d\d )n([cf])\b", r"un\1\2"),  # NC, NF
+    (
+        r"\b(hex|hexagon|pan|round|flat|button|btn|socket|soc|skt|sckt|csk|cheese|truss) ?h(?:ea)?d\b",
+        r"\1 head",
+    ),
+    (r"\bnylon ins\b", "nylon insert"),
+    (
+        (r"\bhs(?=,? (?:htr|heater|fuel|vac|rad|clnt|coolt|air|brk|oil|hyd|pwr)\b)|(?<=clmp )hs\b|(?<=clamp )hs\b"),
+        "hose",
+    ),
+    (r"\b(washers?|wshrs?),? lk\b", r"\1 lock"),
+    (r"\b(?:rng)\b(?! ?\d+(?:\.\d+)? ?(?:-|to))", "ring"),
+    (r"\b(washers?|wshrs?|wsr),? flt\b", r"\1 flat"),
+    (r"\bthn (?=wll?\b|wall\b)", "thin "),
+    (r"\b(lug|whl|wheel|hex|flg|lck|lock|wng|wing|axl|axle) nts?\b", r"\1 nut"),
+    (r"\b(m\d{1,2}) ?/ ?(?=m\d)", r"\1 , "),  # M10/M12/M14
+    (r"(?<=\d/\d)( ?)w\b(?! ?\d)|(?<=\d/\d\d)( ?)w\b(?! ?\d)", " whitworth"),
+    (r"\balloy (?=wheels?\b|rims?\b)", ""),
+    (r"\b(female|male) \([fm]\)", r"\1"),
+]

@@ -1,0 +1,85 @@
+"""Measuring and test instruments, torque wrenches, electric units."""
+
+from __future__ import annotations
+
+MEASURING = [
+    (r"\bamperes?\b", "amp"),
+    (r"\balternating and direct current\b", "ac/dc"),
+    (r"\balternating current\b(?: only)?", "ac"),
+    (r"\bdirect current\b", "dc"),
+    (r"\btrue root[- ]mean[- ]square\b", "true rms"),
+    (r"\bcategory (?=i{1,3}v?\b)", "cat "),
+    (r"\btw\b(?=.*(?:\bdr\b|\bdrive\b|nm\b|n\.m|lb))", "torque wrench"),
+    (r"\b(\d\d(?:\.\d+)?) ?pc\b(?=.*)(?<=9pc)", r"\1 %"),
+    (r"\b(fault )?code reader,? (.*)\b16[- ]?pin\b", r"\1code reader \2"),
+    (r"\bcat(?=i{1,3}v?\b)", "cat "),
+    (r"\bcat three\b", "cat iii"),
+    (r"\bcat two\b", "cat ii"),
+    (r"\bcat four\b", "cat iv"),
+    (r"\bclicking\b", "click"),
+    (r"(\bclamp\b.*\b(?:dc|ac|amps?)\b[^\d]*)\b(\d{2,4})$", r"\1\2 a"),
+    (r"(\bcrimp\w*\b.*?)\b(\d\d)-(\d\d)\b(?! ?(?:mm|awg))", r"\1\2-\3 awg"),
+    (
+        r"(\binsulation (?:\w+ )?(?:tester|meter)\b.*)(?<!/)(?<!/ )\b1000 ?v(?:olts?)?\b",
+        r"\g<1>1000 vdc",
+    ),  # its own voltage
+    (r"(\btread\b.*?)(?:,? in)? (?:32nds?|thirty[- ]seconds?)$", r"\1"),
+    (r"\btw (?=click|dial|beam|electronic|preset)", "torque wrench "),
+    (r"(\btorque\b.*)\bleft (?:and|n|/|\+) right(?:[- ]hand(?:ed)?)?\b", r"\1"),
+    (  # a caliper, 150/6"
+        r"\b(?:(100) ?/ ?4|(150) ?/ ?6|(200) ?/ ?8|(250) ?/ ?10|(300) ?/ ?12)(?:\"|''| ?in\b)",
+        r"\1\2\3\4\5 mm",
+    ),
+    (r"^(?=.*\b(?:voltage|volt)\b)(.*?)\b(?:two|2)[- ]?poles?\b", r"\1pole"),  # of a voltage tester
+    (r"\bmagnetic base (dial (?:gauge|indicator))\b", r"\1 with magnetic base"),
+    (
+        r"\b(\d+) mm or (?:longer|more|larger)\b(?=.*caliper)|(?<=caliper, )(\d+) mm or (?:longer|more|larger)\b",
+        r"0-\1\2 mm",
+    ),
+    (r"(?<=mm) or (?:longer|more|larger|over)\b", ""),
+    (r"\b(\d{1,2}) ?teeth per inch\b", r"\1 tpi"),
+    (r"\bv[- ]?notch(?:ed)?\b", "vnotch"),
+    (r"(?<=feeler)(.*)\bstraight blades?\b", r"\1straight"),
+    (
+        r"\btaper(?:ed)? 60 ?deg(?:rees?)?\b|\b60 ?deg(?:rees?)? taper(?:ed)?\b",
+        "taper",
+    ),
+    (r"\b(\d{2,4}) ?v ?/ ?(?=\d{3,4} ?v\b)", r"\1/"),
+    (r"\bin (?:half|0?\.5)[ -](?:millimetres?|millimeters?|mm|mil) steps\b", "in 0.5 mm steps"),
+    (r"\b(maf|o2|oxy|lambda|air ?flow) sens\b", r"\1 sensor"),
+    (
+        r"(\btester\b.*?),? ?\b(?:for )?dot ?\d(?:\.\d)?(?:[/, ]+(?:dot ?)?\d(?:\.\d)?)*\b",
+        r"\1",
+    ),  # what a fluid tester is for
+    (r"\b(?:insulation|insul|megger)(.*?)(\d+) to (?=\d+ ?v\b)", r"insulation\1\2-"),
+    (r"\b(mic|micrometer|mike),? o/s\b", r"\1 outside"),
+    (r"\bin thou(?:sandths?)?\b", "inch"),
+    (r"\bin 0?\.\d+ ?mm (?:steps|increments)\b", " "),
+    (r"\b(compress\w*\b.*)\b(10|12|14|18) ?mm (?=adapt|adptr?)", r"\1m\2 "),
+    (r"\bcal(?=,? (?:vern|dig|dial)[a-z]*\b)", "caliper"),
+    (r"\bdial,? ind\b", "dial indicator"),
+    (r"\b(?:inch|in|foot|ft)[- /.]?(?:pounds?|lbs?) (?=wrench|spanner|driver\b)", "torque "),
+    (r"(?<=mm) ?x ?(?=0?\.0\d+)", " , "),  # 25-50mm x 0.01
+    (r"\b(tester|tstr|gauge|gge|ga),? press\b", r"\1 pressure"),
+    (r"\btherm(?=,? (?:i/?r|infra))|(?<=ir )therm\b|(?<=i/r )therm\b", "thermometer"),
+    (r"\bi/r\b", "infrared"),
+    (r"\bga(?=,? (?:feel|flr|thk|press|tyre|tire|vac|comp|oil|dial|depth|bore|angle)[a-z]*\b)", "gauge"),
+    (r"\bgauge,? feel\b", "gauge feeler"),
+    (r"\bac ?(?:/|and|\+|&|-)? ?dc\b|\bdc ?(?:/|and|\+|&|-)? ?ac\b", "acdc"),
+    (r"\bac[ -]?only\b|\bonly ac\b", "aconly"),
+    (
+        (r"(?<!\d )(?<!\d)(?<!\d-)\b(?:inch|foot|in|ft)[- ]?(?:pounds?|lbs?) (?=torque|tq|click|wrench|dial|beam)"),
+        "",
+    ),
+    (r"\b(hi|high|lo|low|oil|fuel|tyre|tire|system|sys) press\b", r"\1 pressure"),
+    (r"\b(hyd|hydraulic) press\b(?=,? (?:ga|gge|gauge|test|tester|tstr|hose|switch|sensor|kit)\b)", r"\1 pressure"),
+    (r"\bpress(?= (?:ga|gauge|gage|tester|test|tstr)\b)", "pressure"),
+    (
+        (
+            r"\b(?:reading |reads |scaled? |marked |graduated )?in "
+            r"(?:n\.?m|ft[- ./]?lbs?|lbf?[- ./]?ft|newton met(?:re|er)s)\b(?!\.?\d)"
+        ),
+        " ",
+    ),
+    (r"\bt/w\b", "torque wrench"),
+]

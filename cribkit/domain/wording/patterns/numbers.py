@@ -1,0 +1,73 @@
+"""Figures, units stuck to them, decimal commas, misread digits."""
+
+from __future__ import annotations
+
+_SINGLE = ("one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "twelve")
+
+NUMBERS = [
+    (r"\boutside diameter\b", "od"),
+    (r"\b(?:a |one )?met(?:re|er)[- ]long\b", "1000 mm"),
+    (r"\bp (?=(?:[a-z]+ )?hundred\b)", "grit "),
+    (
+        "".join(f"(?<!{one} )" for one in ("a", "teen", *_SINGLE)) + r"(?<!\d )\b(hundred|thousand)\b(?!ths)",
+        r"one \1",
+    ),
+    (r"\b(\d{1,2})/(\d{1,2})/(\d{1,2})(?:/(\d{1,2}))(?= ?mm\b|$)", r"\1 x \2 x \3 x \4"),  # a brace of four sizes
+    (r"(?<=mm) o/?a\b\.?", " long"),  # 95 mm o/a
+    (r"(?<![\d,.])(\d{2,3}),(\d{2,3}),(\d{2,3})(?![\d,.])", r"\1 , \2 , \3"),  # 75,125,250
+    (r"(?<=\d l) engine\b|(?<=litre) engine\b|(?<=liter) engine\b", ""),
+    (r"(?<=\bv[468]) engine\b|(?<=\bv1[02]) engine\b", ""),
+    (r"\ba/c line\b", "a/c"),
+    (r"\b(\d+(?:\.\d+)?) wide\b", r"\1 mm wide"),
+    (r"(?<= )x(?=\d+(?:\.\d+)? ?m\b)", "x "),  # 12mm x12m
+    (r"(?<=\d) ?in\.? (?=hex)", '" '),  # 1 in. hex head is no internal hexagon
+    (r"\b([io])\. ?d\b\.?", r"\1d"),  # I.D.
+    (r"(?<=\d)(?=awg\b|sqmm\b)", " "),
+    (r"(-?\d+) ?/ ?\+ ?(?=\d+ ?(?:deg ?)?c\b)", r"\1 to "),  # -50/+550C
+    (r"(?<=\dv)(?=\d+ ?[wa]\b)", " "),  # 12V55W
+    (r"(?<=\d)(?=(?:nbr|fkm|epdm|hnbr)\b)", " "),
+    (r"\b\d{1,2}(?:\.\d)? ?: ?1\b", " "),  # a ratio of gears
+    (r"(?<=\d)ot\b", "0t"),  # 1OT
+    (r"\b0il\b", "oil"),
+    (r"\b(?:a |one )?metre (?=straight|rule\b|ruler)", "1000 mm "),
+    (r"\binch and (?=an? (?:eighth|quarter|half|sixteenth))", "1 and "),
+    (r"(?<=\d) ?0z\b", " oz"),
+    (r"(?<=\d)oo(?=[avwm]\b)", "00"),  # 4OOA
+    (r"(?<=\d)o(?=[avwmg]\b|pk\b|ml\b|pcs?\b)", "0"),  # 5Om
+    (r"\bhaif\b", "half"),
+    (r"(\d(?:\.\d+)? ?(?:-|to) ?\d+(?:\.\d+)?) ?mm sq\b\.?(?! ?(?:dr|drive|square))", r"\1 sqmm"),
+    (r"\bsae (?=\d{1,2}[- ]?(?:pt|point|pc|piece))", "inch "),
+    (r"(?<=[\d\"]) ?thru ?(?=\d)", " to "),
+    (r"\bhalf a (?:mil|millimetre|millimeter|mm)\b", "0.5 mm"),
+    (
+        r"(?<!one[ -])(?<!three[ -])(?<!five[ -])(?<!seven[ -])(?<!\d[ -])(?<!an )\beighth by "
+        r"(?=(?:an )?inch|one|two|\d)",
+        "1/8 x ",
+    ),
+    (r"(?<=x )inch and (?=a )", "an inch and "),
+    (r"\b2nd\b", "second"),
+    (r"\b(\d+(?:\.\d)? ?mm),? (?:lg|long) (?=\d+ ?mm\b)", r"\1 , long , "),
+    (r"(?<=\dmm)x(?=\d)", " x "),
+    (r"(?<=\d) ?sq\.? ?mm\b", " sqmm"),
+    (r"(?<=\d)[- ]degrees?\b", " deg"),
+    (
+        (
+            r"(?<=[\d,a-z] )(?<!blk )(?<!blu )(?<!nitrile )(?<!latex )(?<!free )(?<!black )(?<!blue )"
+            r"(?:l\.?|length:?) ?=? ?(\d{2,4})(?: ?mm\b)?(?![\w.]| ?(?:pcs?|pk|ml|g|off|box|pairs?)\b)"
+        ),
+        r"\1 mm long",  # L 63
+    ),
+    (r"(?<![/.\d-])\b(\d{2,4}) (?=long\b)(?!.*\b\d{2,4} mm long)", r"\1 mm "),
+    (r"\bdash (?=\d|four\b|six\b|eight\b|ten\b|twelve\b|sixteen\b)", "-"),
+    (r"(?<=[a-wyz])\.(?=\d)", " "),  # SKT.10MM
+    (r"(?:^|(?<=, ))inch and (?=a )", "an inch and "),
+    (r"(?<=\d)(?=(?:deep|dp|impact|imp|hex|hx|long|pos|ratchet|ext)\b)", " "),
+    (r"(?<=[a-z]),(?=[a-z\d])", ", "),
+    (r"(?<=\dmm)(?=\d)", " "),
+    (r"(?<=\d[\"'])(?=[a-z\d])", " "),
+    (r"(?<=mm)(?=dp\b|deep\b|skt\b|imp\b|hex\b|x\d)", " "),
+    (r"(?<![\d,])(\d+),(\d{1,2})(?![\d,])(?=\s*(?:mm|nm|n\.m|l\b|ml|kg|in\b|x))", r"\1.\2"),  # 6,3 mm
+    (r"(?<=x)(\d),(\d{1,2})\b", r"\1.\2"),  # M8x1,25
+    (r"(?<![\d,./])(\d{1,3}),(\d{1,2})(?![\d,./]|\s*(?:pt|point|dr|drive|sq|pc|-))", r"\1.\2"),  # 15,3
+    (r"(?<=\d),(?=\d{3}\b)", ""),  # 1,000
+]

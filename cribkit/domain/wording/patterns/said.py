@@ -1,0 +1,99 @@
+"""What is said in passing: how many there should be, that anything will do, where a thing is kept, dates."""
+
+from __future__ import annotations
+
+# A date as labels have it: Oct, Oct 26, 06/26, 2026-06, 12/06/2026.
+_DATE = (
+    r"(?:\d{4}-\d\d(?:-\d\d)?|(?:\d\d?/)?\d\d?/(?:20)?\d\d|"
+    r"(?:jan|feb|mar|apr|may|jun|jul|aug|sept?|oct|nov|dec)[a-z]*\.?(?: '?(?:20)?\d\d)?|0[1-9]|1[0-2])"
+)
+
+SAID = [
+    (
+        r"[,;(] ?(?:x ?)?"
+        r"(?:[1-9]|1[0-2]|one|two|three|four|five|six|eight|ten|twelve|a dozen|(?:a )?couple(?: of)?|a few) "
+        r"?(?:off|of|please|bottles?|cans?|tins?|tubes?|sachets?|packs?|boxes|rolls?|cartridges?|drums?|jugs?|bags?)"
+        r"(?: please)?\)?$",
+        "",
+    ),
+    (r"^(?:a )?couple (?:of )?(?=[a-z])", ""),
+    (
+        r",? ?\bany (?:drive|mechanism|type|make|length|colour|color|depth|size|style|kind|points?|handle)\b"
+        r"(?: (?:will do|is fine|is ok|ok))?$",
+        "",
+    ),
+    (r",? (?:the )?one with (?=the |an? )", " with "),
+    (r", the (.*\d.*) one$", r", \1"),
+    (
+        r",? (?:it )?(?:has to|must|needs? to|should|able to) (?:read|reach|go|take|measure|show)(?: up)?(?: to)? "
+        r"(?=\d|one|two|three|four|five|six|seven|eight|nine|ten|[a-z]+teen|twenty|thirty|forty|fifty)",
+        " ",
+    ),
+    (r"\bso (?=an? )", "for "),  # an adapter so a 1/2 socket goes on
+    (r"\b(left|right)[- ]hand side\b", r"\1"),
+    (
+        r"\b(?:all|the|both) (?:\d{1,2}|two|three|four|five|six|eight|ten|twelve) "
+        r"(?=(?:bolts?|nuts?|screws?|studs?)\b)",
+        "",
+    ),
+    (r"\b(?:down|on|at) one (?:side|end)\b", ""),
+    (r",? \b(?:two|three|four|five|six|eight|ten) (?:in|to) (?:the|a) (?:roll|box|pack|bag|set|case)$", ""),
+    (r"\bstandard height\b", ""),
+    (r",? \beither (?:bottle|one|size|tube|can)$", ""),
+    (
+        r"\bthat(?:'ll| will)? (?:gets? (?:me |us )?to|does?|do|go(?:es)? to|reads?|reach(?:es)?|covers?|shows?)\b",
+        " ",
+    ),
+    (
+        r"(cleaner|grease|oil|spray|driver|wrench|spanner|socket|sealant|paste), not (?:the |an? )?(?:[a-z]+ )?\1\b",
+        r"\1",
+    ),
+    (r"^slide (?=\d)", "fit "),
+    (
+        r"\b(?:plus|then|and|by) (?:(?:an?|another|a further) )?(?:quarter|half|third|eighth|[1-3]/[48])"
+        r"(?:[- ]of a)?[- ]turn\b",
+        " ",
+    ),
+    (r"\b(batter(?:y|ies)|case|box) (?:incl(?:uded)?|inc|supplied)\b\.?$", r"with \1"),  # ..., battery incl
+    (r"\b(?:in )?range (?:of )?at least\b", "range"),
+    (r"^set (?=.{0,30}\bchocks? )", "place "),
+    (r"(?<=drive) one\b$|(?<=square) one\b$", ""),
+    (r",? ?\b(?:a|one|100|1000) ?(?:hundred|thousand|dozen)? (?:in|to) (?:the|a) (?:bag|box|pack|packet|tin)\b", " "),
+    (
+        (r"\b(?:the|a|an) (?!(?:number|size|no|nr|class|grade|type|twenty|thirty|forty|fifty)\b)([a-z]+) one\b"),
+        r"\1",  # the deep one
+    ),
+    (r",\s*(?:two|three|four|five|six|eight|ten)(?: off)?$", ""),  # so many of them
+    (r"\(([a-z]+) one\)", r"(\1)"),
+    (
+        (r"\b(?:overhauled|reconditioned|serviced|bought|repaired|tested|rebuilt|painted)(?: in)? (?:19|20)\d\d\b"),
+        " ",
+    ),
+    (r"\b(?:two|three|four|five|six|eight|ten) (?=\d{1,2}/\d{1,2}-\d\d\b)", ""),  # so many bolts
+    (r", [a-z]+ (?:a bit|slightly|rather|quite) [a-z]+$", ""),  # pin a bit loose
+    (r"\bon (?:the|a) (?:torque )?(?:tester|test bench|analyser)$", ""),
+    (
+        r"\b(?:at )?(?:one|each|either|the other|other) end\b|(?<=\d mm) the other$",
+        " ",
+    ),  # a spanner, 16 mm one end
+    (r"\((?:\+ ?|with |and |has )?(?:a )?spare [^()]*\)", " "),
+    (r"\((?:it )?(?:lives|kept|stored|hangs|hung|stays|belongs|sits|stands|keep|lies) [^()]*\)", " "),
+    (r",? (?:the )?(?:one|ones) (?:you|we|that|which|they)\b.*$", " "),  # the one you hit
+    (r"\b(?:the )?(bendy|bent|long|short|stubby|deep|thin|small|big|straight) ones\b", r"\1"),
+    (r"\b(?:to be )?set (?:to|at) (?=\d)", "for "),
+    (r"\bto set (?=\d)", "for "),
+    (r",? one per (?:port|cylinder|side|bolt|hole)\b", ""),
+    (r"(?<= )w/? ?(?=(?:rubber|magnet|ball|case|box|adapt|exten|handle|washer|nut)[a-z]*\b)", "with "),
+    (r"\bto suit\b", " for "),
+    (r"\bf/ ?(?!h(?:ea)?d\b)(?=[a-z]{2})", "for "),  # F/DRAIN PLUGS
+    (r"\(?\bsign(?:ed)? out\b\)?", " "),
+    (
+        r"\bfor an? (?:straight |in-?line )?(?:three|four|five|six|[3-6]|v ?[68])(?=$|[,;)]|\.(?!\d))",
+        " ",  # so many cylinders
+    ),
+    (rf"\bcal(?:ibration|ibrated|\.)?(?: is)? due:?(?: {_DATE})?(?!\w)", " "),
+    (rf"\b(?:exp(?:iry|ires|ired|\.)?|use by|best before)(?: date)?:? {_DATE}(?!\w)", " "),
+    (r"(?<=; on )(?:the )?oil filter (?:cap|housing|cover|canister)$", "cover"),  # a hexagon on it
+    (r"(?<=, )((?:hv )?battery) trays?$", r"\1 cover"),  # where a job is, no tray of sockets
+    (r"\bc/w\b", " with "),
+]

@@ -1,0 +1,74 @@
+"""Gloves, abrasives, tapes, fuses, bulbs, ties and other things that are used up."""
+
+from __future__ import annotations
+
+SUPPLIES = [
+    (r"\bgrit (?=p\d)", ""),
+    (r"\bpolyvinyl chloride\b", "pvc"),
+    (r"\bcut gloves?\b", "cut resistant gloves"),
+    (r"\bcut (?:lvl|lv) (?=\d|[a-f]\b)", "cut level "),
+    (
+        r"\b(100|115|125|150|180|230|300)(?! mm)"
+        r"(?= (?:cutting|grinding|flap|sanding|abrasive|slitting) discs?\b)",
+        r"\1 mm",
+    ),
+    (
+        r"(\b(?:cutting|grinding|flap|sanding|abrasive|slitting) discs?\b[^\d]*)\b(75|100|115|125|150|180|230|300|355)"
+        r"\b(?! ?(?:mm|in\b|pc|g\b|grit|\.|x ?\d))",
+        r"\1\2 mm",
+    ),
+    (r"(\bties?\b.*\d.*), (?:25|50|100|200|250|500|1000)$", r"\1"),  # so many in the bag
+    (r"\b(?:li|lithium)[- ]?ion\b", "lithium"),  # a battery's kind
+    (r"\b(?:2x-?|xx[- ]?)(?:l|lg|lge|large)\b|(?<=gloves )2x\b(?! ?\d)|(?<=size )2x\b(?! ?\d)", "xxl"),  # 2XL
+    (r"\b(?:3x-?|xxx[- ]?)(?:l|lg|lge|large)\b|(?<=gloves )3x\b(?! ?\d)", "xxxl"),  # 3X-large
+    (r"\b(?:4x-?|xxxx[- ]?)(?:l|lg|lge|large)\b", "xxxxl"),
+    (
+        r"(gloves?\b.{0,30}?)(?:,| and| \+| plus)(?= (?:leather )?(?:over[- ]?gloves?|(?:glove )?protectors?)\b)",
+        r"\1 with",  # insulating gloves and leather over-gloves
+    ),
+    (r"\ben ?388(?:[:-]20\d\d)?[ ,:]*[0-5x]{4}([a-f])p?\b", r"level\1"),  # EN 388 4X43D, from memory
+    (r"\blow[- ]profile (?:mini )?(?=(?:blade )?fuses?\b)", "lp mini "),
+    (r"\b(fuses?\b.*)\b(?:mini )?low[- ]profile(?: mini)?\b", r"\1lp mini"),
+    (r"\bmini,? low[- ]profile\b", "lp mini"),
+    (r"\bbutt(.*?)\bhs\b", r"butt\1heat shrink"),
+    (r"\bgrip (?=discs?\b)", "hook and loop "),
+    (r"\bsurface prep(?:aration)? (?=(?:\S+ ){0,2}discs?\b)", "surface conditioning "),
+    # The form of a wheel, ISO 525 (from memory)
+    (r"\bt(?:ype)? ?(?:1|27|29|41|42)\b(?=.*\b(?:disc|whl|wheel|cutoff))", ""),
+    (r"\b((?:disc|whl|wheel|cutoff).*)\bt(?:1|27|29|41|42)\b", r"\1"),
+    (r"\b(\d) ?x ?(\d{1,3}) ?(?:yds?|yards?)\b", r"\1 in x \2 yd"),
+    # The usual sheet of abrasive paper
+    (r"\b9 ?x ?11\b(?! ?(?:mm|in\b|\"))(?=.*(?:grit|paper|sheet|\bp\d))", "9 in x 11 in"),
+    (r"\b((?:sheet|paper)s?\b.*)\b9 ?x ?11\b(?! ?(?:mm|in\b|\"))", r"\1 9 in x 11 in"),
+    (r"(\bbelts?\b.*?\b\d/\d{1,2}) ?x ?(\d{2})\b(?! ?mm)", r"\1 in x \2 in"),
+    (r"\b(tape\b.*\d(?:\"| ?in\b).*?)\b\d{1,2}(?:\.\d)? ?mil\b", r"\1"),  # thousandths of an inch thick
+    (r"\b(clamp|clip|clmp|clp)(.*?),? ?\bscrew 5/16 hex\b", r"\1\2"),
+    (
+        r"^(?!.*\b(?:bulb|lamp|key|bit|socket|skt|driver)s?\b)"
+        r"((?:h[1-9]|h1[0-9]|hb[34]) .*\b(?:p43t|px26d|\d\d ?v|\d\d ?w)\b)",
+        r"bulb \1",
+    ),
+    (r"\b([ac]\d)(?=b\d\b)", r"\1 "),  # A5B5
+    (r"\bw ?(?:and|n|\+|/) ?d\b", "wet and dry"),
+    (r"\bwet[ -]or[ -]dry\b", "wet and dry"),
+    (r"\babr (?=ppr\b)", "abrasive "),
+    (r"\bppr\b", "paper"),
+    (r"\bsz(?=\d)", "size "),
+    (r"(\bt[yi]res?\b.*)\blow?[- ]press(?:ure)?\b", r"\1lowpressure"),
+    (r"\blow?[- ]press(?:ure)?\b(?=.*\bt[yi]re)", "lowpressure"),
+    (r"\bhook ?(?:\+|and|&|n|/) ?loop\b", "hook and loop"),
+    (r"\bpads?,? abr\b", "pad abrasive"),
+    (r"\babr (?=(?:disc|pad|cloth|belt|wheel|strip)s?\b)", "abrasive "),
+    (r"\bred[- ]brown(?: \(maroon\))?", "maroon"),
+    (r"^((?:[a-z]+ )?masking)$", r"\1 tape"),
+    (r"^wipers\b(?=,? (?:pair|front|rear)|$)", "wiper blades"),
+    (r"(?<!towels )(?<!towel )(?<!rags )\bblue roll\b", "blue paper roll"),
+    (r"\btp(?=,? (?:msk|mskg|mask|insul|ins|elec|dbl|alum|alu|ptfe|duct|cloth|foam)[a-z]*\b)", "tape"),
+    (r"\babr (?=sheets?\b|paper\b|rolls?\b|discs?\b|belts?\b)", "abrasive "),
+    (r"\bwet ?/ ?dry\b", "wet and dry"),
+    (r"\b(?:cut )?(?:level|lvl) (?=[a-f]\b)", "level"),
+    (r"\b(?:sz|size) (\d{1,2}) (?=(?:pairs?|prs?)\b)", r"size \1 , "),
+    (r"\b\d ?mil (?=.*glove|.*\bglv)|(?<=nitrile) ?\d ?mil\b|\b\d ?mil\b(?=.*nitrile)", " "),
+    (r"\bninety (?=duro|shore)", "90 "),
+    (r"\bseventy (?=duro|shore)", "70 "),
+]

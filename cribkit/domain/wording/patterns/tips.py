@@ -1,0 +1,100 @@
+"""Bits, keys and screwdrivers: recesses and profiles, their sizes and shanks."""
+
+from __future__ import annotations
+
+TIPS = [
+    (r"\b(?:number|no\.?|#) ?(\d) (?=.*\b(?:ph|pz)\1\b)", ""),  # number 2 crosshead (PH2)
+    (r"\b(?:number|no\.?|#) ?([0-4]) (ph|pz)\b", r"\2\1"),
+    (r"\bt[- ]keys?\b", "t handle key"),
+    (r"\b(\d{2,3}) ?x ?(\d{1,2}) (?=(?:flat|slotted) (?:screwdriver|s/driver|driver))", r"\2 x \1 "),
+    (r"\bsquare drive bit\b(?! holder)(?=.*(?:#|\bno\.? ?)\d)", "robertson bit"),
+    (r"\b(bent|straight|angled) tips?\b(?! ?\d)", r"\1"),
+    (r"\b(spl(?:ine)?\b.*?),? \b(?:12|twelve)[- ]?(?:pt|point)\b", r"\1"),
+    (r"\btr (?=t\d)", "tamper "),
+    (r"\b6lb (?=t\d|e\d|tr\b|tamper)|(?<=ext )6lb\b|(?<=bit )6lb\b|(?<=skt )6lb\b", "sixlobe "),
+    (r"\bpl(?=\d\d\b)(?=.*1/4|.*hex)|(?<=security bit )pl(?=\d\d\b)", "ts"),
+    (
+        r"\b(\d{1,2}) and (\d{1,2}) ?mm\b(?=.*\b(?:drain|plug|key)\b)|(?<=square, )(\d{1,2}) and (\d{1,2}) ?mm\b",
+        r"\1\3 mm, \2\4 mm",
+    ),
+    (r"\be[- ](?:lobe|skt|sckt|socket)\b", "external sixlobe socket"),
+    (r"\bext(?:ernal)?[- ]lobe\b", "external sixlobe"),
+    (r"\bpound[- ]?(?:thru|through)\b", "strike through"),
+    (r"#(\d) (?=\d/\d ?hex)", r"#\1, "),
+    (r"\bsq(?:uare)? recess\b", "robertson"),
+    (r"\b(t\d\d?|ph\d|pz\d|e\d\d?) - (?=\d+ ?mm)", r"\1, "),
+    (r"\bp ?h ?(?=(?:nought|zero|one|two|three|four)\b)|\bp h (?=\d)", "ph "),
+    (r"\bp ?z ?(?=(?:nought|zero|one|two|three|four)\b)|\bp z (?=\d)", "pz "),
+    (r"(?<=[a-z] )x(?=\d{2,3}$)", "x "),  # TMPR X100
+    (r"(\b(?:bit|hex|sixlobe|torx)\b.*)\breach (\d+ ?mm)\b", r"\1\2 long"),
+    (r"\bfem(?:ale)? (?=(?:tx|torx|star|six)\b)", "external "),
+    (r"\bstubby flat ?head\b", "stubby slotted screwdriver"),
+    (r"(\btriple ?sq(?:uare)?\b|\bxzn\b)(.*?),? \b(?:12|twelve)[- ]?(?:pt|point)\b", r"\1\2"),  # its twelve teeth
+    (r"(\b(?:12|twelve)[- ]?(?:pt|point)\b) (?=m\d+\b.*\btriple)", ""),
+    (
+        r"\b(screwdriver|s/driver|scdr|sdrvr|nut driver)\b(.*?)\b(?:plastic|acetate|pvc)[- ]handle[ds]?\b",
+        r"\1\2handle",  # no plastic scraper
+    ),
+    (r"\be[- ]?torx ?-?(?:no\.? ?)?([45678]|1[01246]|18|2[0248])\b(?! ?(?:mm|pc|pt|piece|/))", r"e\1 external sixlobe"),
+    (r"\btt[- ]?(?=\d{1,2}\b)", "tamper t"),  # TT30
+    (r"\b(tx?\d{1,2}) (?:tr|t/r|sec)\b", r"\1 tamper"),  # T25 TR
+    (r"\bsec\.? (?=(?:torx|star|hex|allen|t\d))", "security "),
+    (r"\b(?:5|five)[- ]?(?:star|point star)\b", "five lobe"),
+    (r"\brobertson( bits?| driver| screwdriver)? (?:#|no\.? ?)([0-4]) sq(?:uare)?\b", r"robertson\1 #\2"),
+    (r"\b(r[0-4]) (?=1/4 ?(?:\"|in\.?)? ?(?:dr|drv|drive|sq|hex)\b)", r"\1 , "),  # no pipe thread
+    (r"\bsl ?([01]\.\d) ?x ?(?=\d)", r"slotted \1 x "),  # SL 1.2X6.5: thickness and width
+    (r"\bflt (?=(?:bits?|tip|blade|screwdriver|s/?driver|scdr|sdrvr)\b)|(?<=bit )flt\b|(?<=driver )flt\b", "flat "),
+    (r"\bshank x (\d{2,3})(?= ?$|,| ?mm\b)(?: ?mm\b)?", r"shank , \1 mm long"),  # no count
+    (r"\bhex(?:agon)? (?:drive|drv) (?=(?:skt|sckt|socket)s?\b)", "hex bit "),
+    (r"\bright[- ]angled? screwdriver\b", "offset screwdriver"),
+    (r"\b(?:that |which )?(?:may|can) be (?:hit|struck)(?: with an? hammer)?\b", "strike through"),
+    (  # 6LB is a weight (a hammer), but six-lobe beside what has such a tip: 6LB SKT E10, SDRV 6LB T15
+        r"^(?=.*(?:\b(?:[te]\d{1,2}h?|bits?|skts?|sckts?|sockets?|keys?|sdrvs?|screwdrivers?)\b))(.*?)\b6[- ]?lb\b",
+        r"\1sixlobe",
+    ),
+    (
+        r"(?<!washer, )(?<!washer )(slotted|flat)(?! washer)(.{0,12}) (\d+(?:\.\d)?) ?(?:mm)? x ([0-2]\.\d) ?mm\b",
+        r"\1\2 \3 mm",
+    ),
+    (r"\b(phillips|slotted|flat tip) sd\b", r"\1 screwdriver"),
+    (
+        r"\bcross[- ]?(?:tip|head|recess(?:ed)?|point|slot)?(?: (bit socket|screwdriver|driver|bit))?,? type z\b",
+        r"pozi \1",
+    ),
+    (
+        r"\bcross[- ]?(?:tip|head|recess(?:ed)?|point|slot)?(?: (bit socket|screwdriver|driver|bit))?,? type h\b",
+        r"phillips \1",
+    ),
+    (r"(?<=, )ph$", "phillips"),
+    (r"\bs/d\b", "screwdriver"),
+    (r"(?<=\d/\d) l (?=(?:hex|allen|ball)\b)|(?<=\d/\d\d) l (?=(?:hex|allen|ball)\b)", " "),  # an L key, no litres
+    (r"\bs/?drv\b", "screwdriver"),
+    (r"\bkey set, socket head screw\b", "hex key set"),
+    (r"\be[- ]?(?=torx|star\b|sixlobe|six[- ]lobe|6[- ]lobe)", "external "),
+    (
+        r"(?:#|\bno\.? ?)([0-4])[ -](?:sq|square)(?:[ -](?:drive|recess|head|tip))?\b(?! ?\d)",
+        r" robertson \1 ",
+    ),
+    (r"\b(?:sq|square)(?:[ -](?:drive|recess|head|tip))? ?(?:#|no\.? ?)([0-4])\b", r" robertson \1 "),
+    (r"\b(e\d{1,2}) ?[x/] ?(?=e\d)", r"\1 x "),
+    (r"\b((?:ph|pz|tx?|sl)\d{1,2}) ?/ ?(?=(?:ph|pz|tx?|sl)\d)", r"\1 x "),  # PH1/PH2
+    (r"\b(ph|pz|sl|tx) (\d(?:\.\d)?) ?x ?(?=\d)", r"\1\2 x "),  # SL 5.5X125
+    (r"\b(keys?),? on (?:a |the )?(?:ring|rail|rack)\b", r"\1 set"),
+    (r"(?<=key), ?l[- ]handle\b|(?<=\d), l[- ]handle\b|\bl[- ]handle(?= (?:hex|key|star|six))", " l type"),
+    (r"\b(?:triple|trpl|trp|tri)[ -]sq(?:r|uare)?\b", "triplesquare"),
+    (r"\bph ?(?:no\.?|nr|number|#) ?(?=[0-4]\b)", "ph"),
+    (r"\bpz ?(?:no\.?|nr|number|#) ?(?=[0-4]\b)", "pz"),
+    (r"\b(?:12|twelve)[- ]?(?:pt|point),? (?=triple|trpl|xzn)", " "),
+    (r"\b((?:\d|1\d|2[0-2])(?:\.\d)? ?mm) long (?=(?:\w+ )?(?:hex|ball|bit|socket)\b)", r"\1 , long "),
+    (r"\b[ce] ?6[.,]3\b(?: ?\(1/4\"? ?hex\w*(?: shank)?\))?", "1/4 hex shank"),  # ISO 1173
+    (r"\bs2\b(?: (?:steel|blade))?", " "),
+    (r"\bip ?(?:[45]4|6[5-9]|x[4-8])\b", " "),  # how far it is sealed, IEC 60529: no number of a lobe
+    (r"\be[- ]sockets?\b", " external sixlobe socket "),
+    (r"\be[- ]profile\b", " external sixlobe "),
+    (r"\boutside[- ](?=star|torx|six|hexalob)", "external "),
+    (r"\btee ?(?=\d\d\b)|\btee (?=ten|fifteen|twenty|thirty|forty|fifty)", "t "),
+    (r"\be[- ]type\b", " external sixlobe "),
+    (r"\b((?:ph|pz|tx?|sl|jis|h)\d{1,2}(?:\.\d)?)x(?=\d)", r"\1 x "),  # PZ2x100
+    (r"(?<=\d\dh) tpr\b|(?<=tx\d\d) tpr\b|(?<=tx) tpr\b", " tamper"),  # behind another profile it may be a taper
+    (r"\bt?[- ]?(\d{1,3})[- ]?ip\b", r" ip\1 "),  # T25 IP
+]
