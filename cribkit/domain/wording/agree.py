@@ -11,6 +11,9 @@ if TYPE_CHECKING:
 # Lengths of extensions, blades and ties are nominal: 6 in and 150 mm are one, within this share. Common practice.
 NOMINAL = 0.04
 NOMINAL_NAMES = frozenset({"length", "dims", "weight", "grip"})
+# Bores of hoses: 5/16 in is sold as 8 mm, 3/4 as 19. Common practice, no source.
+BORES = frozenset({"bore", "outside"})
+SAME_BORE = 0.15
 # Attributes of which the item may have more than the need asks.
 MORE_IS_FINE = frozenset({"place", "spec", "adapters", "crimps", "jaw_at", "reads", "stamps", "jaws", "gauges"})
 
@@ -29,6 +32,8 @@ def same(name: str, asked: str, has: str, nominal_from: float = 0.0) -> list[str
     """
     if asked == has:
         return []
+    if name in BORES:
+        return [] if abs(mm_of(asked) - mm_of(has)) <= SAME_BORE else None
     if name == "size":
         return [] if set(asked.split(" x ")) <= set(has.split(" x ")) else None
     if name == "washer_kind" and "star" in (asked, has) and f"{asked}{has}".replace("star", "").endswith("-tooth"):

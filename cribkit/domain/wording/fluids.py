@@ -99,7 +99,9 @@ _BY_STRENGTH = frozenset({"isopropyl-alcohol", "acetone", "meths"})
 
 
 FAHRENHEIT = 400  # a figure without its letter from here on is Fahrenheit: no sealant stands 400 °C. Common practice
-_HEAT_RATED = frozenset({"rtv", "sealant", "anti-seize", "exhaust-paste"})
+_HEAT_RATED = frozenset({"chem", "seize", "lock", "grease"})  # shapes that know no angle
+# What cans and bottles usually hold, mL: a bare figure says no more. Common practice, no source.
+_USUAL_CANS = frozenset({"100", "200", "250", "300", "400", "500", "600", "750"})
 
 
 def _from_fahrenheit(degrees: float) -> int:
@@ -167,8 +169,12 @@ def packing(reading: Reading) -> None:
                     reading.finer.add("ep")
             if token.kind == "temp":
                 reading.set("temperature", celsius(token))
+    bare = reading.tokens[-1:]
+    if bare and bare[0].kind == "num" and not bare[0].unit and bare[0].values[0] in _USUAL_CANS:
+        bare[0].used = True
     _dispensed(reading)
-    if reading.family in _HEAT_RATED and (token := reading.take("deg")):
+    told = tables().families.get(reading.family)
+    if told and told.shape in _HEAT_RATED and (token := reading.take("deg")):
         figure = round(float(number(token.values[0])))
         reading.set("temperature", f"{figure if figure < FAHRENHEIT else _from_fahrenheit(figure)}c")
 

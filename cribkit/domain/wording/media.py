@@ -23,7 +23,7 @@ _MEDIA = (
             r"|\b(?:petrol|diesel) (?:pump|line|pipe|hose|rail|filter|tank|proof|resist)"
         ),
     ),
-    ("oil", re.compile(r"\boil\b(?! seals?\b)|\batf\b|\bsump\b|\bgearbox\b")),
+    ("oil", re.compile(r"\boil\b(?! seals?\b)|\batf\b|\bsump\b|\bgearbox\b|\bhydraulics?\b")),
 )
 
 

@@ -59,6 +59,9 @@ MEASURED = {
     "washer": ("inner",),
     "seal-washer": ("inner", "outer"),
 }
+# Rings that are told by their measures and their rubber alone, wherever either text would put them.
+MEASURED_ONLY = frozenset({"o-ring", "quad-ring"})
+WHERE_RINGS_GO = frozenset({"brake", "brakepiston", "brakecaliper", "hydraulic", "fuel", "oil", "pneumatic"})
 USUAL_SHANK = "1/4 in"
 _OPEN = Rule("review", "", "free")
 
@@ -208,8 +211,11 @@ def _attribute(
         and "lint-free" not in item.traits
     ):
         return []
-    if name == "place" and has is None and _measured(need.family, asked) and set(value.split()) <= kin().parts:
-        return []  # where it goes says no more than its measures
+    if name == "place" and _measured(need.family, asked):
+        ring = need.family in MEASURED_ONLY
+        known = kin().parts | WHERE_RINGS_GO if ring else kin().parts
+        if set(value.split()) <= known and (has is None or (ring and set(has.split()) <= known)):
+            return []  # where it goes says no more than its measures
     if name == "amount":
         return amount(value, has)
     if name == "medium":
@@ -350,6 +356,7 @@ def _nominal_from(item: Meaning) -> float:
 NOMINAL_WIDTHS = frozenset(
     {
         "abrasive-disc",
+        "brake-pipe",
         "cutting-disc",
         "abrasive-belt",
         "lockwire",

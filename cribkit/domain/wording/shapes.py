@@ -27,6 +27,7 @@ from cribkit.domain.wording.handtools import (
     wrench,
     wrench_set,
 )
+from cribkit.domain.wording.hoses import hose
 from cribkit.domain.wording.reading import Reading, Said
 from cribkit.domain.wording.rule import KEYS
 from cribkit.domain.wording.squares import long_numbers
@@ -116,6 +117,7 @@ SHAPES: dict[str, Callable[[Reading], None]] = {
     "clip": ring,
     "stud-tool": stud_tool,
     "drill": drill,
+    "hose": hose,
 }
 
 

@@ -66,11 +66,12 @@ _OUTSIDE = frozenset({"od", "o/d", "outer", "outside"})
 
 
 def _named_measures(reading: Reading, first: str, second: str) -> None:
+    leads = _words_lead(reading.tokens)
     for place, token in enumerate(reading.tokens):
         if token.kind != "num" or token.used:
             continue
         beside = [other.text for other in reading.tokens[max(place - 1, 0) : place + 2] if other.kind == "word"]
-        after = reading.tokens[place + 1].text if place + 1 < len(reading.tokens) else ""
+        after = reading.tokens[place + 1].text if place + 1 < len(reading.tokens) and not leads else ""
         word = after if after in _BESIDE else next((text for text in beside if text in _BESIDE), "")
         if word:
             name = (first, second, "thickness")[_BESIDE[word]]
@@ -82,6 +83,13 @@ def _named_measures(reading: Reading, first: str, second: str) -> None:
             unit = token.unit or ("in" if inches else "mm")
             reading.set(name, Length(number(token.values[0].replace("-", " ")), unit).text)
             reading.use(word, "internal", "external")
+
+
+def _words_lead(tokens: list[Token]) -> bool:
+    """Whether the words stand before their numbers: ID 20 CS 2."""
+    told = [token.text in _BESIDE for token in tokens if token.kind == "num" or token.text in _BESIDE]
+    told = told[told.index(True) :] if True in told else []
+    return len(told) > 3 and told[::2] == [True] * len(told[::2]) and not any(told[1::2])
 
 
 def _in_fractions(reading: Reading) -> bool:

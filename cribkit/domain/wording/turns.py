@@ -210,6 +210,10 @@ def _glove_size(reading: Reading) -> bool:
 
 
 # Each is looked at in this order, and one may follow on another. Common practice of the trade, no source.
+# A cleaner that is sprayed is no brush.
+_SPRAYED_CLEANER = r"\b(?:cleaner|clnr)\b.*\b(?:spray|aerosol|foam)\b|\b(?:spray|aerosol|foam)\b.*\b(?:cleaner|clnr)\b"
+
+
 TURNS = (
     turn("thermostat", "thermostat-housing", lambda r: any("housing" in said.text for said in r.words)),
     turn("flare-nut-wrench", "pipe-nut", lambda r: "wrench" not in r.said() and _tokens("thread")(r)),
@@ -234,6 +238,10 @@ TURNS = (
     turn("trim-tool", "trim-tool-set", _written(r"\b\d{1,2}[ -]?(?:pcs?|pieces?|pce)\b")),
     turn("bit-holder", "adapter", lambda r: _driven(r) and r.has_said("shank") and _male(r)),
     turn("gasket-paper", "gasket", _has(*_GASKETED)),
+    turn("stud bolt nut", "anti-seize", lambda r: r.has_said("antiseize") and not _tokens("thread", "unc")(r)),
+    turn("pipe-sealant", "anti-seize", _written(r"\b(?:lambda|oxygen|o2|glow ?plug|spark ?plug)\b")),
+    turn("anaerobic-flange-sealant", "pipe-sealant", _written(r"\bpipe threads?\b|\bthreads?,? pipe\b")),
+    turn("battery-brush terminal-grease", "terminal-cleaner", _written(_SPRAYED_CLEANER)),
     turn("general-grease", "lithium-grease", _has("lithium")),
     turn("general-grease", "lithium-grease", _has("mixedsoap")),
     turn("lithium-grease", "moly-grease", lambda r: r.has_said("moly") and not r.has("cvjoint")),
@@ -425,7 +433,9 @@ ENDS = (
 
 
 def _by_grade(reading: Reading) -> str:
-    """An oil or fluid that only its grade names."""
+    """An oil, fluid or grease that only its grade names."""
+    if reading.has("lithium") and _tokens("nlgi")(reading):
+        return "lithium-grease"
     for token in reading.tokens:
         if token.kind == "dot":
             return "brake-fluid"

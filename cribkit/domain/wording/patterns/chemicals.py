@@ -15,6 +15,31 @@ _HELD = (
 )
 
 CHEMICALS = [
+    (r"\b(?:cupro|copper)[- ]?nickel\b|\bcu ?-?ni(?:fe)?\b", "cupronickel"),
+    (r"\bpolyamide\b|\bpa ?-?(?:6|11|12)\b(?=.*\b(?:tube|pipe|tie|brake)\b)", "nylon"),
+    (r"(\b(?:tube|pipe|hose)\b.*)\bpa ?-?(?:6|11|12)\b", r"\1nylon"),
+    (r"\b(nitrile|nbr|neoprene|epdm|fkm|silicone) sheet\b", r"\1 rubber sheet"),
+    (r"\bpre[- ]?paint wipe\b", "panel wipe"),
+    (r"\b(fkm|nbr|nitrile|epdm|fkm rubber) (?=(?:rubber )?seal(?:ing)? washers?\b)", r"\1 bonded "),
+    (r"\boiled (?=gasket|paper)", "oil "),
+    (r"\blow[- ]vol(?:atile|atility)\b(?=.*sensor)", ""),  # that is why it is safe on them
+    (r"\b(?:asbestos[- ]free|non[- ]asbestos) (?=jointing|sheet|gasket)", "cnaf "),
+    (r"\bno metals?\b", "metal free"),
+    (r"\bbrush (?=tin\b)", ""),
+    (r"^(?!.*\b(?:grease|grs)\b)(.*)\bep ?-?([0123])\b(?! ?w| ?\d)", r"\1 nlgi \2"),
+    (r"(\bgrease\b.*?),? (?:for |on )?(?:the )?(?:clutch )?(?:shaft )?splines?\b", r"\1 clutchspline"),
+    (r"\b(?:clutch )?(?:input )?(?:shaft )?splines?\b(?= (?:grease|lubricant|lube))", "clutchspline"),
+    (r"\bcu[- ]free\b", "copper free"),
+    (rf"\b({_HARMED}) ok\b", r"\1 safe"),
+    (r"\b(?:ph[- ]?neutral|neutral,? ph ?7?|ph ?7|neutral ph)\b", "phneutral"),
+    (r"\btrolley jack (?=oil)", "jack "),
+    (r"(\bthread ?lock\w*\b.*) (\d{3}) ?deg(?:rees)?\b(?! ?[cf])", r"\1 \2 deg c"),
+    (r"\bgel,? non[- ]?(?:run|drip)\b|\bnon[- ]?(?:run|drip) gel\b", "gel"),
+    (r"\bgun[- ]grade\b", ""),
+    (r"\bpress[- ]fit\b|\bbearing fit\b", "bearing fit"),
+    (r"\belec(?:trically)?\.? conduct(?:ive|ing)?\b|\bsilver[- ](?:filled|loaded)\b", "electroconductive"),
+    (r"\bfuel line(?=,? (?:rubber|nbr|nitrile|fkm|braided)\b)", "fuel hose"),  # no pipe
+    (r"\bhose(.*)\bexh\b", r"hose\1exhaust"),
     (r"\bfree of metal\b", "metal free"),
     (r"\b(\d{2,3}|fifty|eighty|(?:[a-z]+ )?hundred) mil (?=bottle|tube|can|aerosol|tin|cartridge|spray)", r"\1 ml "),
     (r"\b(\d{1,3}) mil (?=bottle|tube|can|aerosol|tin|cartridge|spray)", r"\1 ml "),

@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 FASTENERS = [
+    (r"\bx[- ]ring\b", "quad ring"),
+    (r"(\bseals?\b.*?)\b(\d{2,3}) (\d{2,3}) (\d{1,2})\b(?! ?(?:mm )?(?:x|by)\b)", r"\1\2 x \3 x \4"),
     (r"\bstrength class\b|\bstrength (?=\d\d?\.\d\b)", "class "),
     (r"\borng (?=(?:nbr|fkm|epdm|hnbr|nitrile|\d))", "o-ring "),
     (r"\bmulti[- ]layer(?:ed)? steel\b", "mls"),

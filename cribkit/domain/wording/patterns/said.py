@@ -85,7 +85,7 @@ SAID = [
     (r",? one per (?:port|cylinder|side|bolt|hole)\b", ""),
     (r"(?<= )w/? ?(?=(?:rubber|magnet|ball|case|box|adapt|exten|handle|washer|nut)[a-z]*\b)", "with "),
     (r"\bto suit\b", " for "),
-    (r"\bf/ ?(?!h(?:ea)?d\b)(?=[a-z]{2})", "for "),  # F/DRAIN PLUGS
+    (r"\bf/ ?(?!h(?:ea)?d\b)(?=[a-z]{2}|\d)", "for "),  # F/DRAIN PLUGS
     (r"\(?\bsign(?:ed)? out\b\)?", " "),
     (
         r"\bfor an? (?:straight |in-?line )?(?:three|four|five|six|[3-6]|v ?[68])(?=$|[,;)]|\.(?!\d))",
