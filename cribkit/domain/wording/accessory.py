@@ -31,6 +31,8 @@ def accessory(reading: Reading, family: Family) -> None:
         reading.attributes["accessory"] = "part"  # a socket rail only
     if family.kind == "tool" and (part := _SPARE.search(reading.plain)):
         reading.attributes["fitting"] = part[1] or part[2]
+    if (part := _for_the_thing(reading)) and family.kind == "tool":
+        reading.attributes["accessory"] = part
     if (known.accessories | known.fittings | known.of_stuff).isdisjoint(texts):
         return
     strong = known.accessories | (known.of_stuff if family.shape in _STUFF and not packed else frozenset())
@@ -45,6 +47,21 @@ def accessory(reading: Reading, family: Family) -> None:
             said.word not in family.absorbs or (said.text in _PAIRS and (family.shape, said.text) != ("hammer", "tips"))
         ):
             reading.attributes["fitting"] = said.text.removesuffix("s")
+
+
+# What is sold for a thing and stands before it: "handle for ball pein hammer".
+_FOR_IT = frozenset({"face", "faces", "bag", "cover", "shaft", "spare", "bracket", "holder", "stand", "clip", "rail"})
+
+
+def _for_the_thing(reading: Reading) -> str:
+    """The part or holder that stands before "for", where all of the name comes after it; or ""."""
+    named = [said for said in reading.words if said.word in reading.name and said.how == "name"]
+    if not named or not all(said.aside and not said.besides for said in named):
+        return ""
+    known = tables()
+    parts = known.accessories | known.fittings | _FOR_IT
+    before = (said.text for said in reading.words if not (said.aside or said.worked_on or said.negated))
+    return next((text.removesuffix("s") for text in before if text in parts), "")
 
 
 def _behind_the_name(reading: Reading) -> list[Said]:

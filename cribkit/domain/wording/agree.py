@@ -11,6 +11,8 @@ if TYPE_CHECKING:
 # Lengths of extensions, blades and ties are nominal: 6 in and 150 mm are one, within this share. Common practice.
 NOMINAL = 0.04
 NOMINAL_NAMES = frozenset({"length", "dims", "weight", "grip"})
+# What a thing stands or keeps off: more serves as well.
+AT_LEAST = frozenset({"rpm", "snr"})
 # Bores of hoses: 5/16 in is sold as 8 mm, 3/4 as 19. Common practice, no source.
 BORES = frozenset({"bore", "outside"})
 SAME_BORE = 0.15
@@ -52,6 +54,10 @@ def same(name: str, asked: str, has: str, nominal_from: float = 0.0) -> list[str
         from cribkit.domain.wording.ratings import rated  # few items have one: start-up counts
 
         return rated(asked, has)
+    if name == "cut_level" and asked.rstrip("+") < has:  # A to F, EN 388 (from memory)
+        return [] if asked.endswith("+") else [f"its cut level is {has}, not {asked}"]
+    if name in AT_LEAST:
+        return [] if float(has) >= float(asked) else None
     if name == "temperature":
         return _reaches(asked, has)
     if name in ("range", "area"):

@@ -163,6 +163,26 @@ def _wire_gauge(reading: Reading) -> None:
     reading.pass_by("awg", "gauge", "ga")
 
 
+# What one figure tells of some things, by the unit beside it.
+_FIGURES = (
+    ("respirator-filter", "filter_class", re.compile(r"\b((?:a|ab|abe|abek)?[12]?-?p[123]|abek[12]?)\b")),
+    ("ear-defenders ear-plugs", "snr", re.compile(r"\bsnr ?(\d\d)(?: ?db)?\b|\b(\d\d) ?db\b")),
+    ("cutting-disc abrasive-disc grinding-wheel", "rpm", re.compile(r"\b(\d{4,5}) ?(?:rpm|/ ?min|min-1|r/min)\b")),
+    ("vehicle-battery", "ah", re.compile(r"\b(\d{2,3}) ?ah\b")),
+    ("vehicle-battery", "cca", re.compile(r"\b(\d{3,4}) ?cca\b")),
+)
+
+
+def told_figures(reading: Reading) -> None:
+    """Noise that ear defenders keep off, how fast a disc may turn, what a battery holds."""
+    for families, name, pattern in _FIGURES:
+        if reading.family in families.split() and (found := pattern.search(reading.plain)):
+            reading.set(name, (found[1] or found[pattern.groups]).replace("-", ""))
+            for token in reading.tokens:
+                token.used = token.used or (token.kind != "stop" and token.text.strip() in found[0])
+            reading.pass_by("snr", "db", "rpm", "min", "ah", "cca", "or", "more", "max", "r")
+
+
 # Told by the smallest and the largest thread that they serve.
 _SPANS_THREADS = frozenset({"rivet-nut-tool", "thread-file", "thread-gauge", "tap-wrench", "die-stock"})
 

@@ -64,6 +64,8 @@ def finish(reading: Reading) -> None:
             reading.attributes["system"] = system
         if system == "whitworth" and "size" in reading.attributes:
             reading.traits.add("whitworth")
+    if "weld_kind" in reading.attributes:  # whatever leather or gauntlet they are
+        reading.decide("glove_type", "welding")
     if shape == "glove" and "cut_level" in reading.attributes:  # A to F, or 1 to 5, of EN 388 (from memory)
         reading.traits.add("cut-resistant")
     if shape == "glove" and "cut-resistant" in reading.traits:

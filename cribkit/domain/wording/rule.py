@@ -216,6 +216,8 @@ def _attribute(
         known = kin().parts | WHERE_RINGS_GO if ring else kin().parts
         if set(value.split()) <= known and (has is None or (ring and set(has.split()) <= known)):
             return []  # where it goes says no more than its measures
+    if name == "saps" and "spec" in asked and asked["spec"] == held.get("spec"):
+        return []  # it only follows from the class
     if name == "amount":
         return amount(value, has)
     if name == "medium":
@@ -358,6 +360,7 @@ NOMINAL_WIDTHS = frozenset(
         "abrasive-disc",
         "brake-pipe",
         "cutting-disc",
+        "fuse",
         "abrasive-belt",
         "lockwire",
         "sandpaper",

@@ -6,7 +6,7 @@ import re
 from collections.abc import Callable
 
 from cribkit.domain.wording.adapters import adapter, multiplier
-from cribkit.domain.wording.figures import any_numbers
+from cribkit.domain.wording.figures import any_numbers, told_figures
 from cribkit.domain.wording.fluids import chem, lock, oil
 from cribkit.domain.wording.handtools import (
     PROFILES,
@@ -57,6 +57,7 @@ from cribkit.domain.wording.threads import adapters_threads, thread
 def apply(reading: Reading, shape: str) -> None:
     """Read the numbers that belong to a family of this shape."""
     long_numbers(reading)
+    told_figures(reading)
     if shape in ("oring", "part", "seal-washer"):
         hardness(reading)
     if shape == "thread-part" and (found := _ENGINE.search(reading.text.lower())):
@@ -187,7 +188,9 @@ def takes_word(reading: Reading, said: Said) -> bool:
     if shape == "glove" and said.word in GLOVE_TYPES and not (said.aside and said.word == "work"):
         said.used = True
         reading.attributes.setdefault("glove_type", GLOVE_TYPES[said.word])
-        return said.word != "leather"
+        if said.word in ("welding", "mig", "tig"):  # whatever leather or gauntlet they are
+            reading.attributes["glove_type"] = "welding"
+        return said.word not in ("leather", "mig", "tig")
     if shape == "glove" and said.word in GLOVES:
         said.used = True
         reading.set("glove_size", GLOVES[said.word])

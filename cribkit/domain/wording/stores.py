@@ -250,6 +250,8 @@ GLOVE_TYPES = {
     "examining": "disposable",
     "leather": "rigger",
     "welding": "welding",
+    "mig": "welding",
+    "tig": "welding",
     "chemical": "chemical",
     "gauntlet": "chemical",
 }
@@ -303,6 +305,10 @@ def _disc(reading: Reading) -> None:
                 said.used, said.how, said.negated = True, "attribute", False
     if len(numbers) == 1 and numbers[0].values[0] in (_DISCS if told else _ONLY_DISCS):
         numbers[0].unit = "mm"
+    grits = [token for token in reading.tokens if token.kind == "grit" and not token.used]
+    if len(grits) > 1 and (across := next((one for one in grits if {*one.values} & _ONLY_DISCS), None)):
+        across.used = True
+        reading.set("dims", f"{({*across.values} & _ONLY_DISCS).pop()} mm")
 
 
 # Grades of steel wool, finest first. Common practice.
@@ -401,6 +407,8 @@ def _shrunk(reading: Reading) -> None:
             group.use()
             reading.set("dims", lengths[0].text)
             reading.set("shrunk", lengths[1].text)
+            if (ratio := lengths[0].mm / lengths[1].mm) in (2, 3, 4):
+                reading.attributes.setdefault("ratio", str(int(ratio)))
 
 
 _PLUGS = frozenset({"spark-plug", "glow-plug"})  # told by the engine; the thread says no more
@@ -443,9 +451,17 @@ def part(reading: Reading) -> None:
         if len(group.tokens) == 1 and not token.unit and "/" not in token.text:
             token.used = True
             put_place(reading, token.values[0])
+    if reading.family == "cell":
+        while token := reading.take("power"):
+            if rated(token) not in _USUAL_VOLTS:  # a rechargeable cell of another chemistry in the same can
+                reading.set("cell_volts", rated(token))
     if reading.family == "radiator-cap":
         _opens_at(reading)
     dims(reading)
+
+
+# Of alkaline and zinc cells, nickel ones, lithium coins and blocks. Common practice, no source.
+_USUAL_VOLTS = frozenset({"1.5v", "1.2v", "3v", "9v"})
 
 
 def _opens_at(reading: Reading) -> None:
@@ -499,6 +515,7 @@ def fuse(reading: Reading) -> None:
     if reading.family == "bulb":
         coded(reading, _BULB, "bulb")
         _filaments(reading)
+        _told_by_code(reading)
         for token in reading.tokens:
             if token.kind == "num" and not token.used and (code := _BULB_NUMBERS.get(token.text.strip())):
                 token.used = True
@@ -509,11 +526,29 @@ def fuse(reading: Reading) -> None:
     for token in found:
         token.used = True
     if found:
-        reading.set("rating", "; ".join(sorted(rated(token) for token in found)))
+        coded_watts = reading.attributes.pop("rating", "")
+        ratings = {rated(token) for token in found} | ({coded_watts} if coded_watts else set())
+        reading.attributes["rating"] = "; ".join(sorted(ratings))
     elif reading.family == "fuse" and (bare := _bare_amps(reading)):
         bare.used = True
         reading.set("rating", f"{bare.values[0]}a")
     dims(reading)
+
+
+_WATTS = re.compile(r"(\d{1,2})w$")
+
+
+def _told_by_code(reading: Reading) -> None:
+    """A code of a bulb tells its watts and its form: C5W is a festoon of 5 W; T10 beside it is its glass."""
+    code = reading.attributes.get("bulb", "")
+    if code in ("c5w", "c10w"):
+        reading.attributes.setdefault("bulb_kind", "festoon")
+    if code:
+        reading.attributes.pop("tip", None)
+    if (watts := _WATTS.search(code)) and not any(
+        token.kind == "power" and token.text.strip().endswith("w") for token in reading.tokens
+    ):
+        reading.attributes["rating"] = f"{watts[1]}w"
 
 
 _FILAMENTS = re.compile(r"\b(21 ?/ ?[45]|21) ?w\b")

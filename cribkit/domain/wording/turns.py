@@ -210,6 +210,10 @@ def _glove_size(reading: Reading) -> bool:
 
 
 # Each is looked at in this order, and one may follow on another. Common practice of the trade, no source.
+# Codes of bulbs that nothing else has, UN ECE R37 and R99 (from memory).
+_BULB_CODE = re.compile(r"\b(?:p21/?5?w|py21w|w[35]w|wy5w|w16w|r(?:5|10)w|c(?:5|10)w|t4w|d[1-4][sr])\b")
+
+
 # A cleaner that is sprayed is no brush.
 _SPRAYED_CLEANER = r"\b(?:cleaner|clnr)\b.*\b(?:spray|aerosol|foam)\b|\b(?:spray|aerosol|foam)\b.*\b(?:cleaner|clnr)\b"
 
@@ -238,6 +242,13 @@ TURNS = (
     turn("trim-tool", "trim-tool-set", _written(r"\b\d{1,2}[ -]?(?:pcs?|pieces?|pce)\b")),
     turn("bit-holder", "adapter", lambda r: _driven(r) and r.has_said("shank") and _male(r)),
     turn("gasket-paper", "gasket", _has(*_GASKETED)),
+    turn("box", "gear-oil", lambda r: _tokens("gl")(r) or _thick(r)),
+    turn("rtv", "brake-fluid", _tokens("dot")),
+    turn("hydraulic-oil", "mineral-brake-fluid", _written(r"\biso ?7308\b")),
+    turn("pin", "bulb", _written(r"\bbulb\b"), ("bulb",)),
+    turn("inspection-lamp", "bulb", lambda r: _BULB_CODE.search(r.text.lower()) is not None, ("inspectionlamp",)),
+    turn("jump-leads", "cable", _written(r"\d ?(?:mm ?2|sq ?mm|mm ?sq|sqmm)\b")),
+    turn("vehicle-battery", "cell", _written(r"\b(?:aaa?|l?r0?3|lr6|6lr61|pp3|cr\d{4}|9 ?v)\b")),
     turn("stud bolt nut", "anti-seize", lambda r: r.has_said("antiseize") and not _tokens("thread", "unc")(r)),
     turn("pipe-sealant", "anti-seize", _written(r"\b(?:lambda|oxygen|o2|glow ?plug|spark ?plug)\b")),
     turn("anaerobic-flange-sealant", "pipe-sealant", _written(r"\bpipe threads?\b|\bthreads?,? pipe\b")),
@@ -434,6 +445,10 @@ ENDS = (
 
 def _by_grade(reading: Reading) -> str:
     """An oil, fluid or grease that only its grade names."""
+    if _BULB_CODE.search(reading.text.lower()):
+        return "bulb"
+    if reading.has("ffp1", "ffp2", "ffp3"):
+        return "dust-mask"
     if reading.has("lithium") and _tokens("nlgi")(reading):
         return "lithium-grease"
     for token in reading.tokens:

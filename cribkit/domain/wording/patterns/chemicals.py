@@ -15,6 +15,21 @@ _HELD = (
 )
 
 CHEMICALS = [
+    (r"\boil,? mtr\b|\bmtr oil\b", "engine oil"),
+    (r"\bm/cycle\b|\bm/c(?=.*\boil\b)", "motorcycle"),
+    (r"\bt ?c ?-? ?w ?-? ?3\b", "tcw3"),  # a class of two-stroke oil
+    (r"\bcont(?:inuously)? var(?:iable)? trans(?:mission)?\b", "cvt"),
+    (r"\borg(?:anic)?\.? acid(?: technology)?\b", "oat"),
+    (r"\blow[- ]cond(?:uctivity|uct)?\b|\bnon[- ]conductive(?= coolant)", "lowconductivity"),
+    (r"< ?\d+ ?us(?:/cm)?\b", ""),
+    (r"\bhfo[- ]?(?=1234)", "r"),
+    (r"\bhfc[- ]?(?=134)", "r"),
+    (r"\brefrig\b", "refrigerant"),
+    (r"\bdiluted?(?: at| to)? 1 ?: ?\d+\b", ""),
+    (r"\boil for (?:an? |the )?(?:\d+ ?t )?(?:bottle|trolley|floor|hydraulic) jacks?\b", "jack oil"),
+    (r"\bnon[- ]?lint(?:ing)?\b|\bno lint\b", "lint free"),
+    (r"\bcarbon dioxide\b", "co2"),
+    (r"(\bext(?:inguisher)?\b.*)\b\d{1,3} ?[ab]\b", r"\1"),  # how large a fire it puts out
     (r"\b(?:cupro|copper)[- ]?nickel\b|\bcu ?-?ni(?:fe)?\b", "cupronickel"),
     (r"\bpolyamide\b|\bpa ?-?(?:6|11|12)\b(?=.*\b(?:tube|pipe|tie|brake)\b)", "nylon"),
     (r"(\b(?:tube|pipe|hose)\b.*)\bpa ?-?(?:6|11|12)\b", r"\1nylon"),

@@ -81,7 +81,7 @@ DRIVES = [
     (r"\b(1/4|5/16)(?: in\b\.?|\")? hex (?:female|socket|recess)(?: end)?(?: for bits)?\b", r"\1 hex"),
     (r"\b(\d{1,2}) ?mm (sq(?:uare)?(?: drive| dr)?) ?\((?=\d/\d)", r"\2 ("),  # 10 mm square drive (3/8 in)
     (r"\bpower sockets?\b", "impact socket"),
-    (r"(?<![/\d])\b(?:four|4)[- ](?:lug|peg|pin)\b(?! punch)", "fourlug"),
+    (r"(?<![/\d])\b(?:four|4)[- ](?:lug|peg|pin)\b(?! punch|.*\b(?:relay|connector|plug|bulb)\b)", "fourlug"),
     (r"\bxii[- ]point\b", "12 point"),
     (r"(?<=8pt)(.*)\bsquare nuts?\b|(?<=point)(.*)\bsquare nuts?\b", r"\1\2"),  # an 8-point socket's
     (

@@ -3,6 +3,33 @@
 from __future__ import annotations
 
 SUPPLIES = [
+    (r"(\bgl(?:o?v(?:es?)?)\b.*)\b[0-4][0-5x][0-4][0-4x]([a-f])p?\b", r"\1level\2"),  # EN 388, from memory
+    (r"(\bbulbs?\b.*)\bsv ?[78](?:\.5)?\b", r"\1"),  # the cap of a festoon
+    (r"(\brelays?\b.*)\b([45])t\b", r"\1\2 pin"),
+    (r"(\brelays?\b.*)\bn/o\b", r"\1"),
+    (r"\b(butyl|nitrile|neoprene|latex) rubber (?=gloves?\b|gauntlets?\b)", r"\1 "),
+    (r"\bcut[- ]?(?:level )?([a-f])(?: cut)? or (?:better|higher|more)\b", r"level\1plus"),
+    (r"\bcut(?:[- ]?(?:level|lvl|class))? ([a-f])\b(?! ?/)", r"level\1"),
+    (r"\blevel([a-f]) or (?:better|higher|above)\b", r"level\1plus"),
+    (r"(\bgloves?\b.*?)\bcl\.? ?(00|[0-4])\b", r"\1class \2"),
+    (r"\bglove,? heat\b", "heat resistant glove"),
+    (r"\ben ?407\b(?:,? contact)?(?: (?:level|lvl) ?[1-4])?", "heat resistant"),
+    (r"\barc flash\b(?=.*\b(?:shield|visor|hood)\b)", "arc rated"),
+    (r"(\bfuses?\b.*?)\bt ?(\d+(?:\.\d+)?) ?a\b", r"\1slowfuse \2a"),
+    (r"(\bfuses?\b.*?)\bf ?(\d+(?:\.\d+)?) ?a\b", r"\1quickfuse \2a"),
+    (r"\bfuse,? gl\b", "fuse glass"),
+    (r"(\bfuses?\b.*)\b(?:slow(?:[- ]blow)?|time[- ]lag|anti[- ]?surge|delay(?:ed)?|slo-?blo)\b", r"\1slowfuse"),
+    (r"\b(?:slow[- ]blow|time[- ]lag|anti[- ]?surge|slow)(?= .*\bfuses?\b)", "slowfuse"),
+    (r"(\bfuses?\b.*)\b(?:quick(?:[- ](?:blow|acting))?|fast(?:[- ](?:blow|acting))?)\b", r"\1quickfuse"),
+    (r"\b(?:quick|fast)(?:[- ](?:blow|acting))?(?= .*\bfuses?\b)", "quickfuse"),
+    (r"^cb (?=\d+ ?a)", "circuit breaker "),
+    (r"\bf/ins\b", "fully insulated"),
+    (r"(\b(?:discs?|wheels?|cutoff)\b.*)\b[ac]-?(?:24|30|36|46|60|80)[a-z]?\b", r"\1"),  # its grain and bond
+    (r"\bbatt?\.?,? alk(?:aline)?\b", "cell alkaline"),
+    (r"\bbatt(?:ery)?,? lithium\b(?=.*\bcr ?\d)", "cell lithium"),
+    (r"\b9 ?v block(?: battery)?\b|\b6lr61\b|\bpp ?3\b", "pp3 cell"),
+    (r"\blr0?3\b", "aaa"),
+    (r"\blr6\b", "aa"),
     (r"\bgrit (?=p\d)", ""),
     (r"\bpolyvinyl chloride\b", "pvc"),
     (r"\bcut gloves?\b", "cut resistant gloves"),
