@@ -59,8 +59,6 @@ ALLOWED = {
     "Connect the cooling system pressure tester and pump to 1.5 bar.": "what is done, not what the tester reads to",
     "Lay a 3 mm bead of black sensor-safe RTV on the sump flange.": "the bead",
     "Pump the cooling system up to 15 psi with the pressure tester": "what is done, not what the tester reads to",
-    "slotted screwdriver, 4 mm, insulated to 1000 V": "what insulated tools are made for, IEC 60900 (from memory)",
-    "10 mm open-end spanner, insulated to 1000 V": "what insulated tools are made for, IEC 60900 (from memory)",
     "Tighten to 90 Nm with a click torque wrench, half inch drive, range 40 to 200 Nm": "it lies in the stated range",
     "brake fluid tester for DOT 4": "what it tests",
     "Put on insulating gloves, class 0 (1000 V).": "the class says it, EN 60903 (from memory)",

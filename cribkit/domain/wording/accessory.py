@@ -14,7 +14,7 @@ _PACKED = frozenset({"pack", "action", "spray", "can", "bottle"})
 # What stuff comes in.
 _PACKS = frozenset({"box", "case", "pouch", "refill", "refills"})
 # A spare part, wherever it stands: lamp battery spare.
-_PART = r"(battery|hose|lead|blade|handle|jaw|leg|tip|head|bulb|pad|cartridge|seal)s?"
+_PART = r"(face|battery|hose|lead|blade|handle|jaw|leg|tip|head|bulb|pad|cartridge|seal)s?"
 _SPARE = re.compile(rf"\b{_PART} spares?\b|^spare {_PART}\b")
 # Several of them right behind the name are spare ones, also where the name's own need no word.
 _PAIRS = frozenset({"jaws", "legs", "tips", "handle", "handles", "disc", "discs", "adapter", "adaptor"})
@@ -31,8 +31,8 @@ def accessory(reading: Reading, family: Family) -> None:
         reading.attributes["accessory"] = "part"  # a socket rail only
     if family.kind == "tool" and (part := _SPARE.search(reading.plain)):
         reading.attributes["fitting"] = part[1] or part[2]
-    if (part := _for_the_thing(reading)) and family.kind == "tool":
-        reading.attributes["accessory"] = part
+    if (holds := _for_the_thing(reading)) and family.kind == "tool":
+        reading.attributes["accessory"] = holds
     if (known.accessories | known.fittings | known.of_stuff).isdisjoint(texts):
         return
     strong = known.accessories | (known.of_stuff if family.shape in _STUFF and not packed else frozenset())

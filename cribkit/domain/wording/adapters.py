@@ -13,7 +13,7 @@ def adapter(reading: Reading) -> None:
         if token.kind == "num" and token.unit == "m" and token.values[0] == "1":
             token.unit, token.gender = "in", "m"
     tokens = [token for token in reading.tokens if token.kind == "num" and square(token)]
-    hexed = [place for place, token in enumerate(reading.tokens) if token.text in ("hex", "shank", "shk")]
+    hexed = [place for place, token in enumerate(reading.tokens) if token.text in ("hex", "hx", "shank", "shk")]
     if len(tokens) > 3 and sorted(map(square, tokens[:2])) == sorted(map(square, tokens[2:4])):
         for token in tokens[:2]:  # "1 in to 3/4 in adapter (female 1, male 3/4)": told again with its ends
             token.used, token.gender = True, ""

@@ -36,6 +36,8 @@ def same(name: str, asked: str, has: str, nominal_from: float = 0.0) -> list[str
         return []
     if name in BORES:
         return [] if abs(mm_of(asked) - mm_of(has)) <= SAME_BORE else None
+    if name == "length_class" and {asked, has} == {"short", "stubby"}:
+        return []
     if name == "size":
         return [] if set(asked.split(" x ")) <= set(has.split(" x ")) else None
     if name == "washer_kind" and "star" in (asked, has) and f"{asked}{has}".replace("star", "").endswith("-tooth"):
@@ -184,10 +186,14 @@ def _nominal(asked: str, has: str, nominal_from: float) -> list[str] | None:
 
 # Widths that the trade uses for one another, though they are further apart than the share. Common practice, no source.
 _SAME_WIDTHS = frozenset({"12 mm", "1/2 in"})
+# The hole of discs for angle grinders, ISO 603 (from memory).
+_SAME_HOLES = frozenset({"22 mm", "22.2 mm", "22.23 mm", "7/8 in"})
 
 
 def about(one: str, other: str, nominal_from: float = 0.0) -> bool:
     """Whether the asked measure is the given one, or lies in the given range."""
+    if {one, other} <= _SAME_HOLES:
+        return True
     if one == other or (nominal_from == 0.0 and {one, other} == _SAME_WIDTHS):
         return True
     if " to " in other and not one.endswith(" g"):

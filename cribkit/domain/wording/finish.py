@@ -28,6 +28,18 @@ _GLOVE_VOLTS = re.compile(r"\b(\d{1,2} ?\d{3}|\d{1,4}) ?(kv|v|volts?)\b")
 _SQUARE_HEADED = re.compile(
     r"\bsquare(?:[- ]head(?:ed|s)?| nuts?| bolts?| screws?| (?:sump |drain |filler? |level |pipe )?plugs?)\b(?! drive)"
 )
+# What insulated tools are made for, IEC 60900 (from memory): a tool that only says insulated may be dipped.
+_TO_1000 = re.compile(r"\b(?:1000 ?v(?:olts?)?|1 ?kv|60900|vde)\b")
+# Shapes of hand tools that may be insulated.
+_HANDLED = frozenset(
+    {"socket", "lobe-socket", "bit-socket", "wrench", "wrench2", "screwdriver", "key", "pliers", "circlip", "ratchet"}
+    | {"extension", "crowfoot", "set", "set-bit", "set-any"}
+)
+_RATCHET = re.compile(
+    r"\b(?:(?P<none>no|without(?: an?)?|w/o|less|not incl\w*) (?:\w+ )?ratchet"
+    r"|(?:with|w/|and|incl\w*|plus|c/w|\+) (?:an? |the )?(?:[\w/]+ )?ratchet)\b"
+    r"(?! (?:ring|spanner|wrench|driver|screw))"
+)
 # More than one profile goes by the name of spline in the trade: common practice, no source.
 _NO_MERE_SPLINE = re.compile(
     r"\btr[a-z]* ?-?sq|\b3[ -]sq|xzn|multi|\b12[ -]?(?:spl|p(?:oin)?t)|\b(?:twelve|12)[ -]point"
@@ -99,6 +111,10 @@ def finish(reading: Reading) -> None:
         reading.traits.discard("impact")  # its name says it
     if reading.attributes.get("tip", "").startswith("XZN") and not _NO_MERE_SPLINE.search(reading.text.lower()):
         reading.traits.add("called-spline")
+    if shape in _HANDLED and "insulated" in reading.traits and _TO_1000.search(reading.plain):
+        reading.attributes["insulated_to"] = "1000 V"
+    if shape.startswith("set") and (ratchet := _RATCHET.search(reading.plain)):
+        reading.traits.add("not-with-ratchet" if ratchet["none"] else "with-ratchet")
     if shape == "oring" or reading.family in ("seal", "pipe-sealant", "thread-tape"):
         find_medium(reading)
     if shape == "socket" and _SQUARE_HEADED.search(reading.text.lower()):

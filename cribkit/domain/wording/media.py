@@ -27,9 +27,12 @@ _MEDIA = (
 )
 
 
+_DENIED = re.compile(r"\b(?:not?|non|never|without)[ -](?:for )?(?:an? |the )?\w+")
+
+
 def find_medium(reading: Reading) -> None:
     """What a ring, a seal or a sealant of threads is to keep in, where the text says it: not each stands it."""
-    said = reading.text.lower()
+    said = _DENIED.sub("", reading.text.lower())
     medium = next((name for name, told in _MEDIA if told.search(said)), "")
     if medium:
         reading.attributes["medium"] = medium

@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 
 from cribkit.domain.wording.instruction import called_for
+from cribkit.domain.wording.lacking import is_gone, without_missing
 from cribkit.domain.wording.meaning import Meaning
 from cribkit.domain.wording.reader import alternatives, read_one
 from cribkit.domain.wording.sets import members
@@ -59,12 +60,19 @@ def read_item(
     `pack` is what one container holds, "10 mL", where the description does not tell it.
     """
     item = read_one(description[:LONGEST], kind)
+    gone: frozenset[str] = frozenset()
+    if item.family.endswith("-set") or "set" in item.traits:
+        whole, gone = without_missing(description[:LONGEST])
+        if gone:
+            item = read_one(whole, kind)._replace(text=description[:LONGEST])
+            item = item._replace(traits=item.traits | {"incomplete"})
     item = _with_pack(item, pack)
     item = _with_traits(item, traits)
     if _FLAMMABLE.search(hazards) and not dict(item.attributes).get("flammable"):
         pairs = {**dict(item.attributes), "flammable": "flammable"}
         item = item._replace(attributes=tuple(sorted(pairs.items())))
-    return _with_system(item._replace(members=members(item, contents[:LONGEST])))
+    there = tuple(member for member in members(item, contents[:LONGEST]) if not is_gone(member, gone))
+    return _with_system(item._replace(members=there))
 
 
 def _with_system(item: Meaning) -> Meaning:

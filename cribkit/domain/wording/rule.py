@@ -113,6 +113,8 @@ def _judge_one(need: Meaning, item: Meaning) -> Judgement:
         if name == "pitch_class" and has[name] == "fine" and "thread" in asked:
             return NONE  # a thread named without a pitch is coarse
         loss += 0.5
+        if name == "shank" and need.family == "bit-holder":
+            doubts.append(f"it takes bits of {has[name]}, not the usual {USUAL_SHANK}")
         if rule.unasked == "review" and not _left_open(name, has[name], need):
             doubts.append(f"{kin().called(name)} {has[name]} was not asked for")
     verdict = _traits(need, item)

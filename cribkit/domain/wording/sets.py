@@ -168,8 +168,10 @@ _PROFILE_NAMES = {
     "PZ": "crosspz",
     "slot": "slotted",
 }
+# What is said of a set and not of its members.
+_OF_THE_SET = frozenset({"set", "incomplete", "with-ratchet", "not-with-ratchet"})
 # What a set says of all its members.
-_SHARED = ("drive", "points", "depth", "shank", "hand", "material", "length_class")
+_SHARED = ("insulated_to", "drive", "points", "depth", "shank", "hand", "material", "length_class")
 
 
 def _inherit(item: Meaning, member: Meaning) -> Meaning:
@@ -189,7 +191,8 @@ def _inherit(item: Meaning, member: Meaning) -> Meaning:
         shared = {
             name: value
             for name, value in item.attributes
-            if (name == "drive" and _has_drive(member.family))
+            if name == "insulated_to"
+            or (name == "drive" and _has_drive(member.family))
             or (name == "material" and member.family in _OF_ONE_STUFF)
             or (name in ("thread", "pitch", "pitch_class") and member.family == "tap")
         }
@@ -200,7 +203,8 @@ def _inherit(item: Meaning, member: Meaning) -> Meaning:
         shared.pop("depth", None)
     said = {"ratcheting"} if member.family == "ratcheting-wrench" else set()  # its name says so
     return member._replace(
-        attributes=tuple(sorted({**shared, **own}.items())), traits=member.traits | item.traits - {"set"} - said
+        attributes=tuple(sorted({**shared, **own}.items())),
+        traits=member.traits | item.traits - _OF_THE_SET - said,
     )
 
 

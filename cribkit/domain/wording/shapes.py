@@ -293,5 +293,6 @@ _SAYS = frozenset(
         "staked",
         "finethread",
         "coarsethread",
+        "usedpart",
     }
 )

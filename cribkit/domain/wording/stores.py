@@ -89,7 +89,7 @@ def _words_lead(tokens: list[Token]) -> bool:
     """Whether the words stand before their numbers: ID 20 CS 2."""
     told = [token.text in _BESIDE for token in tokens if token.kind == "num" or token.text in _BESIDE]
     told = told[told.index(True) :] if True in told else []
-    return len(told) > 3 and told[::2] == [True] * len(told[::2]) and not any(told[1::2])
+    return len(told) > 3 and not told[-1] and told[::2] == [True] * len(told[::2]) and not any(told[1::2])
 
 
 def _in_fractions(reading: Reading) -> bool:
@@ -545,9 +545,7 @@ def _told_by_code(reading: Reading) -> None:
         reading.attributes.setdefault("bulb_kind", "festoon")
     if code:
         reading.attributes.pop("tip", None)
-    if (watts := _WATTS.search(code)) and not any(
-        token.kind == "power" and token.text.strip().endswith("w") for token in reading.tokens
-    ):
+    if watts := _WATTS.search(code):
         reading.attributes["rating"] = f"{watts[1]}w"
 
 

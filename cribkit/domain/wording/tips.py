@@ -132,7 +132,9 @@ def tip_from_numbers(reading: Reading) -> None:
         if word == "phillips" and reading.has("jis"):
             continue
         if reading.has(word) and (size := _numbered(reading, prefix)):
-            reading.set("tip", f"{prefix}{size}")
+            if prefix == "TS":  # as its code is read
+                reading.traits |= {"tamper", "five-lobe"}
+            reading.set("tip", f"{'T' if prefix == 'TS' else prefix}{size}")
             return
     if reading.has("sixlobe") and (group := _bare(reading, T_SIZES | E_SIZES)):
         outside = reading.has("external")

@@ -242,6 +242,7 @@ TURNS = (
     turn("trim-tool", "trim-tool-set", _written(r"\b\d{1,2}[ -]?(?:pcs?|pieces?|pce)\b")),
     turn("bit-holder", "adapter", lambda r: _driven(r) and r.has_said("shank") and _male(r)),
     turn("gasket-paper", "gasket", _has(*_GASKETED)),
+    turn("guide-pin", "bit-socket", lambda r: r.has_said("bit") and r.has_said("socket")),
     turn("box", "gear-oil", lambda r: _tokens("gl")(r) or _thick(r)),
     turn("rtv", "brake-fluid", _tokens("dot")),
     turn("hydraulic-oil", "mineral-brake-fluid", _written(r"\biso ?7308\b")),

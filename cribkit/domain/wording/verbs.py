@@ -26,7 +26,11 @@ _MEASURED = re.compile(
     re.I,
 )
 # First words of names that are verbs elsewhere: the lower valve cover, an add-a-circuit holder.
-_NAMES = re.compile(r"^(?:lower valve|add a circuit|tap (?:and die|wrench|holder))\b", re.I)
+_NAMES = re.compile(
+    r"^(?:lower valve|add a circuit|tap (?:and die|wrench|holder)|pinch off (?:tool|pliers)|"
+    r"(?:oil|grease|plug|clamp|seal|bolt|screw) for)\b",
+    re.I,
+)
 _BESIDES = ("up", "down", "off", "out", "in", "back", "on", "over")
 
 

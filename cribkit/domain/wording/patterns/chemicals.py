@@ -15,6 +15,8 @@ _HELD = (
 )
 
 CHEMICALS = [
+    (r"\boil for (?:an? |the )?cvt\b(?: (?:gear)?box| transmission)?", "cvt fluid"),
+    (r"\b(?:sae )?j?30 ?r ?(\d{1,2})\b", r"r\1"),  # classes of fuel hose
     (r"\boil,? mtr\b|\bmtr oil\b", "engine oil"),
     (r"\bm/cycle\b|\bm/c(?=.*\boil\b)", "motorcycle"),
     (r"\bt ?c ?-? ?w ?-? ?3\b", "tcw3"),  # a class of two-stroke oil
@@ -30,7 +32,7 @@ CHEMICALS = [
     (r"\bnon[- ]?lint(?:ing)?\b|\bno lint\b", "lint free"),
     (r"\bcarbon dioxide\b", "co2"),
     (r"(\bext(?:inguisher)?\b.*)\b\d{1,3} ?[ab]\b", r"\1"),  # how large a fire it puts out
-    (r"\b(?:cupro|copper)[- ]?nickel\b|\bcu ?-?ni(?:fe)?\b", "cupronickel"),
+    (r"\b(?:cupro|copper)[- ]?nickel\b|\bcupro\b|\bcu ?-?ni(?:fe)?\b", "cupronickel"),
     (r"\bpolyamide\b|\bpa ?-?(?:6|11|12)\b(?=.*\b(?:tube|pipe|tie|brake)\b)", "nylon"),
     (r"(\b(?:tube|pipe|hose)\b.*)\bpa ?-?(?:6|11|12)\b", r"\1nylon"),
     (r"\b(nitrile|nbr|neoprene|epdm|fkm|silicone) sheet\b", r"\1 rubber sheet"),
@@ -42,7 +44,11 @@ CHEMICALS = [
     (r"\bno metals?\b", "metal free"),
     (r"\bbrush (?=tin\b)", ""),
     (r"^(?!.*\b(?:grease|grs)\b)(.*)\bep ?-?([0123])\b(?! ?w| ?\d)", r"\1 nlgi \2"),
-    (r"(\bgrease\b.*?),? (?:for |on )?(?:the )?(?:clutch )?(?:shaft )?splines?\b", r"\1 clutchspline"),
+    (
+        r"^(?!.*(?:moly|copper|ceramic|lithium|;))(.*\bgrease),? (?:for |on )?(?:the )?"
+        r"(?:clutch )?(?:shaft )?splines?\b",
+        r"\1 clutchspline",
+    ),
     (r"\b(?:clutch )?(?:input )?(?:shaft )?splines?\b(?= (?:grease|lubricant|lube))", "clutchspline"),
     (r"\bcu[- ]free\b", "copper free"),
     (rf"\b({_HARMED}) ok\b", r"\1 safe"),

@@ -3,6 +3,17 @@
 from __future__ import annotations
 
 DRIVES = [
+    (r"\b(skt|socket),? pwr\b", r"impact \1"),
+    (r"\bpwr (?=(?:skt|socket)\b)", "impact "),
+    (r"\buniv(?:ersal)?[- ]jointed\b", "universal joint"),
+    (r"\(0?\.\d+\"? ?a/?f\)", ""),  # across flats, of a Whitworth size
+    (r"\b(?:female square|square female) (?=(?:skt|socket)\b)", "8 point "),
+    (r"\bkey bit (?:skt|socket),? sq(?:uare)? (\d+) ?mm\b", r"bit socket \1 mm male square"),
+    (r"(\b(?:fltr|filter)\b.*)\b(\d{2,3})/(\d{1,2})\b", r"\1\2 mm \3 flutes"),
+    (r"\bhandle,? t,? (?:sliding|sldg)\b", "sliding t bar"),
+    (r"\b(deep|shallow) impact set\b", r"\1 impact socket set"),
+    (r"\b(5/8|13/16)(?: ?in\b|\")? ?\((16|20\.8|21) ?mm\)", r"\2 mm"),
+    (r"\b(sockets?),? (imp(?:act)?),? (deep|shallow)? ?set\b", r"\2 \3 socket set"),
     (r"\bbtskt\b", "bit socket"),
     (r"(\b(?:bit|skt|drvr|adptr|hldr|scrdvr|driver|holder|adapter)\b.*)\b(\d{2,3})l$", r"\1\2 mm long"),
     (r"\b(\d/\d) t[- ]bar\b", r"\1 drive t-bar"),

@@ -3,6 +3,30 @@
 from __future__ import annotations
 
 FASTENERS = [
+    (r"\b(\d{1,2}) ?mm ?x ?([0-3]?(?:\.\d+)?)p\b", r"m\1x\2"),
+    (r"\b(m\d{1,2}) ?x ?([0-3]?(?:\.\d+)?)p\b", r"\1x\2"),
+    (r"\b(\d{1,2}(?:\.\d+)?)p\b(?=.*\bm\d)", r"\1"),
+    (
+        r"((?:\btaps?|\bdies?|\bdie ?nut|\bdrain plug|\bsump plug)\b.*?)\b(\d{1,2}) ?mm ?x ?([123]?\.\d+|[123])\b",
+        r"\1m\2x\3",
+    ),
+    (r"\bdie ?nut\b", "die nut"),
+    (r"(\bbsp[pt]?\b.*?) ?x ?(?:28|19|14|11) ?tpi\b", r"\1"),
+    (r"\b(\d/\d{1,2}) ?x ?(\d{2}) ?tpi\b", r"\1-\2"),
+    (r"(\bbolts?\b.*\bx ?\d{1,3})l\b", r"\1"),
+    (r"\b(din ?(?:912|7991|933|931|7380|7984),?) (\d{1,2}) ?x ?(?=\d)", r"\1 m\2 x "),
+    (r"\bnuts?,? road wheel\b", "wheel nut"),
+    (r"(\b(?:wshr|washer)\b.*)\b(\d(?:\.\d+)?)t\b", r"\1\2 thk"),
+    (r"\bretainer,? e[- ]type\b|\bdin ?6799\b", "e clip "),
+    (r"\bdin ?(?:94|580|582|1481|7346)\b", ""),
+    (r"\b(\d(?:\.\d)?) ?dia ?x ?(?=\d)", r"\1 x "),
+    (r"\b(id|od|cs) ?(?=\d+(?:\.\d+)?\b)(?=.*)", r"\1 "),
+    (r"\bex (?=manif)", "exhaust "),
+    (
+        r"\b(?:take[- ]?off )?\((?:used|take[- ]?off|second[- ]hand)\)|(?:, )(?:used|take-?off)$"
+        r"|\b(?:second|2nd)[- ]hand\b",
+        "usedpart",
+    ),
     (r"\bx[- ]ring\b", "quad ring"),
     (r"(\bseals?\b.*?)\b(\d{2,3}) (\d{2,3}) (\d{1,2})\b(?! ?(?:mm )?(?:x|by)\b)", r"\1\2 x \3 x \4"),
     (r"\bstrength class\b|\bstrength (?=\d\d?\.\d\b)", "class "),

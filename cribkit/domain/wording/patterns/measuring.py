@@ -3,6 +3,18 @@
 from __future__ import annotations
 
 MEASURING = [
+    (r"(\b(?:micrometer|mic)\b.*)\b(\d{1,3})/(\d{2,3})\b(?! ?in)", r"\1\2-\3"),
+    (r"\b(\d+)-(\d+) ?x ?0?(\.\d+) ?mm\b", r"\1-\2 mm , 0\3 mm"),
+    (r"\btorque meter wrench\b", "torque wrench"),
+    (
+        r"^(?=.*(?:\btorque|\btw\b))(.*?)\b(?:measuring )?(?:anti-?|counter-?)clockwise(?: as well| too| also)?\b",
+        r"\1twoway",
+    ),
+    (
+        r"^(?=.*(?:\btorque|\btw\b))(.*?)\b(?:clockwise and twoway|both (?:directions|ways)|bi-?directional|two[- ]way"
+        r"|cw(?: ?[/&+] ?| and )ccw)\b",
+        r"\1twoway",
+    ),
     (r"\bamperes?\b", "amp"),
     (r"\balternating and direct current\b", "ac/dc"),
     (r"\balternating current\b(?: only)?", "ac"),

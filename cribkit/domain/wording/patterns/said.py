@@ -9,6 +9,8 @@ _DATE = (
 )
 
 SAID = [
+    (r"\b(?:calibrated(?: and)? )?in date\b|\b(?:with |w/ ?)(?:valid )?cal(?:ibration)? cert\w*(?: valid)?\b", ""),
+    (r"\bable to (?:do|reach|read|go to|set|measure)(?: up to)? (?=\d)", ""),
     (
         r"[,;(] ?(?:x ?)?"
         r"(?:[1-9]|1[0-2]|one|two|three|four|five|six|eight|ten|twelve|a dozen|(?:a )?couple(?: of)?|a few) "

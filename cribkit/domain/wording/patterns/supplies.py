@@ -3,6 +3,9 @@
 from __future__ import annotations
 
 SUPPLIES = [
+    (r"\bpads?,? absorb(?:ent|ing)?\b|\babsorb(?:ent|ing)?,? pads\b", "absorbent pad"),
+    (r"\bss ?(?:304|316)\b", "stainless"),
+    (r"\b22\.23? ?b\b", "22.23"),
     (r"(\bgl(?:o?v(?:es?)?)\b.*)\b[0-4][0-5x][0-4][0-4x]([a-f])p?\b", r"\1level\2"),  # EN 388, from memory
     (r"(\bbulbs?\b.*)\bsv ?[78](?:\.5)?\b", r"\1"),  # the cap of a festoon
     (r"(\brelays?\b.*)\b([45])t\b", r"\1\2 pin"),

@@ -3,6 +3,9 @@
 from __future__ import annotations
 
 TIPS = [
+    (r"\b12[- ]?(?:pt|point) (?:internal )?serration\b", "triple square"),
+    (r"\bph,? (?:size|sz|no\.?) ?([0-4])\b", r"ph\1"),
+    (r"\bs/dr\b", "screwdriver"),
     (r"\b(?:number|no\.?|#) ?(\d) (?=.*\b(?:ph|pz)\1\b)", ""),  # number 2 crosshead (PH2)
     (r"\b(?:number|no\.?|#) ?([0-4]) (ph|pz)\b", r"\2\1"),
     (r"\bt[- ]keys?\b", "t handle key"),

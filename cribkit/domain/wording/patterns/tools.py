@@ -3,6 +3,26 @@
 from __future__ import annotations
 
 TOOLS = [
+    (r"\b\d+(?:\.\d+)? ?t per pair ?\((\d+(?:\.\d+)?) ?t(?:ons?|onnes?)? (?:ea|each)\)", r"\1 t"),
+    (r"\bper pair\b(?=.*\bstands?\b)|(?<=stands )per pair\b|(?<=\dt )per pair\b", "perpair"),
+    (r"\bplr(?=,? (?:brg|bearing|hub|gear|wiper|strg|steering|pulley)\b)", "puller"),
+    (r"\bc15(?:e)?\b(?=.*\b(?:wll|m\d)|)", ""),
+    (r"\bcomp (?=test)", "compression "),
+    (r"\bvolt(?:age)? detector\b", "voltage tester"),
+    (r"\b(?:cr|chrome)[- ]?(?:mo(?:ly)?|v(?:anadium)?)\b", ""),  # what it is forged of
+    (r"\bcrow ring(?: spanner| wrench)?,? split\b", "flare nut crowfoot"),
+    (r"\b(wrench|spanner|spnr),? (comb\w*),? gear\b", r"ratcheting \1 \2"),
+    (r"(\bhook\b.*)\b(\d{2,3})/(\d{2,3})\b", r"\1\2-\3"),
+    (r"\bpower bit (?:adaptor|adapter|adptr)\b", "drill adapter"),
+    (r"\bbent(?=\d)", "bent "),
+    (r"(\b(?:adapter|reducer|adaptor)\b.*)\bbreaker bar\b", r"\1"),
+    (r"\b(?:red|r) ?/ ?(?:blue|blu|b) ?/ ?(?:yellow|yel|y)\b(?=.*\b(?:crimp|terminal))", ""),
+    (r"(\bcrimp\w*\b.*)\b(?:red|r) ?/ ?(?:blue|blu|b) ?/ ?(?:yellow|yel|y)\b", r"\1"),
+    (r"(\bferrules?\b.*)\b(0\.\d+-\d+)\b(?! ?(?:mm|sq))", r"\1\2 mm2"),
+    (r"(\b(?:drift|punch)\b.*)\bd(\d{1,2})$", r"\1\2 mm"),
+    (r"\b\d{1,2} pitches\b", ""),
+    (r"(\b(?:hose cl[ai]\w*|clip|clamp) pliers\b.*)\bconstant tension(?: type)?\b", r"\1spring band"),
+    (r"\btooth(?:ed)? (?=gear)", ""),
     (r"\bhigh[- ]speed steel\b", "hss"),
     (r"\bside crimp(?:ing)?\b", "side jaw"),
     (r"\b((?:breaker|knuckle|power|pry|crow) bar .*?)\b([1-9]\d{2})$", r"\1\2 mm"),
