@@ -113,7 +113,7 @@ def test_a_remark_behind_a_whole_name_names_no_other_thing(need: str, item: str,
 # What is warned of or held meanwhile says nothing of the thing, unless a word of it does.
 WARNED = [
     ("Undo the nuts with a 13 mm socket. CAUTION: hot exhaust", "SKT 3/8DR 13MM", "match"),
-    ("Undo the nuts with a 13 mm socket. Note: left-hand thread", "SKT 3/8DR 13MM", "none"),
+    ("Undo the nuts with a 13 mm socket. Note: left-hand thread", "SKT 3/8DR 13MM", "review"),
     ("Undo the nut with a 19 mm socket. Warning: must be deep", "SKT 1/2DR 19MM", "none"),
     ("Undo the nut with a 19 mm socket. CAUTION: impact wrench", "SKT 1/2DR 19MM", "none"),
     ("Undo the bolts with a 13 mm socket; hold the head deep inside", "SKT 3/8DR 13MM", "none"),

@@ -64,14 +64,11 @@ _TURNED_BY = re.compile(
 )
 
 # "CAUTION: air bag wiring below", "; hold against the spring", ", both sides": said of the job, where no word of it
-# tells tools apart.
-_TELLING = (
-    r"(?![^.;]*(?:insulat|\bhv\b|volt|\d|\buse\b|\busing\b|\bwith\b|\bwear\b|\bonly\b|\bnon\b|\bnot\b|spark|proof|safe|free"
-    r"|resist|\bpins?\b|\bholes?\b|secur|special|reverse))"
-)
+# tells things apart, counts or asks for something.
+_ASKS = re.compile(r"\d|\b(?:use|using|with|wear|non|not)\b", re.I)
 _SAID_OF_THE_JOB = re.compile(
-    rf"[.;] ?(?:caution|warning|note|nb)[:,]? (?P<warned>{_TELLING}[^.;]*)$"
-    rf"|; ?(?P<held>(?:hold|keep|support|leave|discard|catch|mind|watch|let|stand|work|take care) {_TELLING}[^.;]*)$"
+    r"[.;] ?(?:caution|warning|note|nb)[:,]? (?P<warned>[^.;]*)$"
+    r"|; ?(?P<held>(?:hold|keep|support|leave|discard|catch|mind|watch|let|stand|work|take care) [^.;]*)$"
     r"|; ?nip (?:it )?up(?: to [\d.]+ ?n.?m)?$"
     r"|,? (?:on )?(?:both|each|either) sides?$|, and (?:stake|peen|stake it|peen it)$"
     r"|, (?P<kept_off>away from the [a-z ]+)$",
@@ -111,7 +108,7 @@ def kept(text: str) -> str:
 def _unless_it_tells(found: re.Match[str]) -> str:
     """Nothing; or what was found, where a word of it tells things apart or names a tool."""
     said = found["warned"] or found["held"] or found["kept_off"]
-    return found[0] if said and says_something(said) else ""
+    return found[0] if said and (_ASKS.search(said) or says_something(said)) else ""
 
 
 def first_act(thing: str) -> str:

@@ -74,7 +74,7 @@ def pass_over(reading: Reading, family: Family | None) -> None:
     worked_on = _worked_on(reading, family)
     for said in reading.words:
         sign = said.text == "x"  # between two sizes
-        idles = id(said) in worked_on or (id(said) in context and idle(said.text))
+        idles = id(said) in worked_on or (id(said) in context and (idle(said.text) or said.text in listed("places")))
         if said.how == "unread" and not said.negated and (sign or idles):
             said.how, said.used = "context", True
     for token in _measures(reading):

@@ -165,6 +165,7 @@ def _wire_gauge(reading: Reading) -> None:
 
 # What one figure tells of some things, by the unit beside it.
 _FIGURES = (
+    ("abrasive-disc", "button_type", re.compile(r"\btype ([rs])\b")),
     ("manifold-gauge-set", "gas_code", re.compile(r"\br? ?-?(134a|1234yf|744)\b")),
     ("respirator-filter", "filter_class", re.compile(r"\b((?:a|ab|abe|abek)?[12]?-?p[123]|abek[12]?)\b")),
     ("ear-defenders ear-plugs", "snr", re.compile(r"\bsnr ?(\d\d)(?: ?db)?\b|\b(\d\d) ?db\b")),
@@ -185,7 +186,7 @@ def told_figures(reading: Reading) -> None:
 
 
 # Told by the smallest and the largest thread that they serve.
-_SPANS_THREADS = frozenset({"rivet-nut-tool", "thread-file", "thread-gauge", "tap-wrench", "die-stock"})
+_SPANS_THREADS = frozenset({"rivet-nut-tool", "thread-file", "thread-gauge", "tap-wrench", "die-stock", "tap-set"})
 
 
 def any_numbers(reading: Reading) -> None:

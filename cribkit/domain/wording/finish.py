@@ -30,6 +30,7 @@ _SQUARE_HEADED = re.compile(
 )
 # What insulated tools are made for, IEC 60900 (from memory): a tool that only says insulated may be dipped.
 _TO_1000 = re.compile(r"\b(?:1000 ?v(?:olts?)?|1 ?kv|60900|vde)\b")
+_LEFT_THREAD = re.compile(r"\bleft[- ]hand(?:ed)? threads?\b")
 # Shapes of hand tools that may be insulated.
 _HANDLED = frozenset(
     {"socket", "lobe-socket", "bit-socket", "wrench", "wrench2", "screwdriver", "key", "pliers", "circlip", "ratchet"}
@@ -113,6 +114,8 @@ def finish(reading: Reading) -> None:
         reading.traits.add("called-spline")
     if shape in _HANDLED and "insulated" in reading.traits and _TO_1000.search(reading.plain):
         reading.attributes["insulated_to"] = "1000 V"
+    if shape in _HANDLED and _LEFT_THREAD.search(reading.plain):
+        reading.decide("hand")  # of what is turned
     if shape.startswith("set") and (ratchet := _RATCHET.search(reading.plain)):
         reading.traits.add("not-with-ratchet" if ratchet["none"] else "with-ratchet")
     if shape == "oring" or reading.family in ("seal", "pipe-sealant", "thread-tape"):

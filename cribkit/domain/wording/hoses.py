@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 
+from cribkit.domain.wording.context import listed
 from cribkit.domain.wording.figures import any_numbers
 from cribkit.domain.wording.reading import Reading
 from cribkit.domain.wording.sizes import Length
@@ -34,6 +35,14 @@ _LOW = re.compile(
 _IN_TANK = re.compile(r"\bin[- ]?tank\b|\bsubmersible\b|\bimmersion\b|\bsubmerged\b|\br10\b")
 _LEAK_OFF = re.compile(r"\bleak[- ]?off\b|\bspill\b|\breturn\b")
 _OUTSIDE = re.compile(r"^(?:od|o/d|outer|outside)$")
+# Moulded hoses go to one place only.
+_WHICH = (
+    ("top", ("top", "upper")),
+    ("bottom", ("bottom", "lower")),
+    ("inlet", ("inlet", "intake")),
+    ("outlet", ("outlet",)),
+)
+_ETHANOL = re.compile(r"\bethanol\b|\be ?(?:10|85)\b|\bbio ?ethanol\b")
 _ELBOW = re.compile(r"\belbow\b|\b(?:45|90|135|180) ?(?:deg|degrees?)\b(?! ?c)")
 # Nominal bores, ISO 4397 (from memory): DN 10 is 3/8.
 _DN = {"5": "3/16", "6": "1/4", "8": "5/16", "10": "3/8", "12": "1/2", "16": "5/8", "19": "3/4", "20": "3/4", "25": "1"}
@@ -41,7 +50,7 @@ _NOMINAL = re.compile(r"\bdn ?(\d{1,2})\b")
 _WIRES = re.compile(r"\b(?:(one|two|single|double|1|2)[ -]wire|([12])s[nt])\b")
 _COUNT = {"one": "1", "single": "1", "two": "2", "double": "2"}
 _ALSO_SAID = re.compile(
-    r"^(?:id|i/d|od|o/d|inner|outer|inside|outside|internal|bore|dia|diameter|hose|line|pipe|tube|tubing|rubber|lined|"
+    r"^(?:wp|resistant|resist|proof|ethanol|bioethanol|e10|e85|id|i/d|od|o/d|inner|outer|inside|outside|internal|bore|dia|diameter|hose|line|pipe|tube|tubing|rubber|lined|"
     r"braid|braided|reinf|reinforced|feed|supply|rail|cotton|textile|low|high|hi|lo|pressure|press|max|efi|injection|"
     r"injector|injectors|return|spill|leak|off|fuel|petrol|gasoline|diesel|in|tank|submersible|immersion|brake|servo|booster|vac|"
     r"vacuum|coolant|heater|radiator|htr|water|system|barrier|type|ac|a/c|aircon|elbow|straight|intercooler|boost|"
@@ -67,6 +76,12 @@ def hose(reading: Reading) -> None:
         kinds = [kind for kind, words in (("petrol", ("petrol",)), ("diesel", ("diesel",))) if reading.has_said(*words)]
         if len(kinds) == 1:
             reading.attributes["fuel_kind"] = kinds[0]
+    for which, words in _WHICH:
+        if reading.has_said(*words):
+            reading.set("which_hose", which)
+            reading.pass_by(*words)
+    if _ETHANOL.search(said):
+        reading.traits.add("ethanol-resistant")
     if _ELBOW.search(said):
         reading.traits.add("elbow")
         if angle := reading.take("deg"):
@@ -85,6 +100,7 @@ def hose(reading: Reading) -> None:
     for token in reading.tokens:
         token.used = token.used or (token.kind in ("mixed", "dot") and bool(_ALSO_SAID.match(token.text.strip())))
     reading.pass_by(*(one.text for one in reading.words if _ALSO_SAID.match(one.text) and not one.negated))
+    reading.pass_by(*(one.text for one in reading.words if one.word in listed("worked_on") and not one.negated))
     any_numbers(reading)
 
 

@@ -25,7 +25,7 @@ _DAB = re.compile(
     r" of ",
     re.I,
 )
-_W = re.compile(r"\bw/ ?(?=[a-z\d])", re.I)  # "w/ torque screwdriver"
+_W = re.compile(r"\bw/ ?(?!o\b)(?=[a-z\d])", re.I)  # "w/ torque screwdriver"
 # "Rub on threadlocker from a red stick": what it comes in says more of it.
 _FROM = re.compile(
     r",? from (?:an? |the )?(?=[^,;:]*\b"
@@ -64,6 +64,12 @@ _ON = re.compile(
 _USING = re.compile(
     rf"^(?:using|with) {_ARTICLE}(?P<thing>[^;:]+?), "
     r"(?P<done>[a-z]+ (?:(?:open|off|out|up|down|back|loose) )?(?:the|both|all|each|a|an|two) .*)$",
+    re.I,
+)
+# "With an insulated 10 mm socket loosen the lugs".
+_WITH_FIRST = re.compile(
+    rf"^(?:using|with) {_ARTICLE}(?P<thing>[^,;:]*?) (?P<done>(?:loosen|undo|slacken|tighten|remove|unscrew|"
+    r"release|lift|turn|hold|clean|check|measure|fit|press|pull|drive|torque|crack) (?:the|both|all|each|every) .*)$",
     re.I,
 )
 _VERB = re.compile(r"^[a-z]+ (?:(?:open|off|out|up|down|back|loose) )?", re.I)
@@ -231,7 +237,7 @@ def called_for(text: str) -> str:
         return f"{found['thing']}, {found['value']}, for {found['done'][len(verb(bare)) :].strip()}"
     if (found := _USED.match(bare)) and not verb(bare):
         return _turned(_then(found["thing"]), found["done"])
-    if found := _USING.match(bare):
+    if found := _USING.match(bare) or _WITH_FIRST.match(bare):
         return _turned(found["thing"], _VERB.sub("", found["done"]))
     if found := _PUT_ON.match(bare):
         return re.sub(rf"^{_ARTICLE}", "", found["thing"], flags=re.I)

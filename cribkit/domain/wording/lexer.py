@@ -149,7 +149,7 @@ _PARTS = [
     (
         "count",
         (
-            r"(?<![x*] )(?<![x*])(?P<co>\d{1,4})(?:[- ]?|/)(?:bx|box|"
+            r"(?<!\bx )(?<!\* )(?<![x*])(?P<co>\d{1,4})(?:[- ]?|/)(?:bx|box|"
             r"pcs?|pieces?|pce|pces|pk|pack|off|ea|each|pairs?|prs?|in 1(?![/\d])|way|tpi|"
             r"sheets?|leaf|leaves|rows?|blades?|ply|nos?)\b\.?|(?:qty|quantity|pack(?:et)? of|box of|bag of|set of|"
             r"(?:bx|box|pk|pkt|bag)(?=[ /]?\d)|case of|tin of|roll of|pkt of|pair of)[.:/]? ?(?P<co2>\d{1,4})\b"

@@ -8,6 +8,7 @@ from cribkit.domain.wording.instruction import called_for
 from cribkit.domain.wording.lacking import is_gone, without_missing
 from cribkit.domain.wording.meaning import Meaning
 from cribkit.domain.wording.reader import alternatives, read_one
+from cribkit.domain.wording.sentences import asked_part
 from cribkit.domain.wording.sets import members
 
 # The longest description that is read; what follows is left unread. A cell of a megabyte is no description.
@@ -16,7 +17,7 @@ LONGEST = 2000
 
 def read(text: str, kind: str = "") -> Meaning:
     """What a need asks for; an instruction asks for what it calls for; "or" gives alternatives. Never raises."""
-    return _read(called_for(text[:LONGEST]), kind)._replace(text=text)
+    return _read(called_for(asked_part(text[:LONGEST], called_for)), kind)._replace(text=text)
 
 
 def _read(text: str, kind: str) -> Meaning:

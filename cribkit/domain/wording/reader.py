@@ -86,7 +86,10 @@ def _may_be_meant(reading: Reading, known: Family) -> bool:
     """
     wider = tables().families[reading.family]
     worked_on = {said.word for said in reading.words if said.worked_on}
-    special = known.name == "socket" and wider.shape in ("any", "drive-any") and reading.name & worked_on
+    special = bool(known.name == "socket" and wider.shape in ("any", "drive-any") and reading.name & worked_on)
+    if known.name == "socket" and wider.name == "oil-filter-socket":  # the hexagon on its cap, or its flutes?
+        fluted = any(token.kind == "flutes" for token in reading.tokens) or reading.has_said("flutes")
+        special = not fluted and reading.has_said("deep")
     return wider.kind == known.kind and not special
 
 

@@ -141,7 +141,8 @@ def _used_on(words: list[Said], part: list[Token], bracketed: bool, poured: bool
     alone = plural or bracketed or phrase or bool(measured) or (bool(before) and not own)
     strange = last.how == "unread" and idle(last.text) and any(_noun(said) for said in before)  # battery isolator
     plug = bool(before) and last.word == "plug"  # of a drain
-    return (_noun(last) or strange or plug) and alone and not any(_tells(said, poured) for said in words)
+    telling = [said for said in words if not (said.text.startswith("sleeve") and before)]  # of a guide, no cover
+    return (_noun(last) or strange or plug) and alone and not any(_tells(said, poured) for said in telling)
 
 
 def _noun(said: Said) -> bool:

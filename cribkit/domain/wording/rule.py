@@ -61,7 +61,22 @@ MEASURED = {
 }
 # Rings that are told by their measures and their rubber alone, wherever either text would put them.
 MEASURED_ONLY = frozenset({"o-ring", "quad-ring"})
-WHERE_RINGS_GO = frozenset({"brake", "brakepiston", "brakecaliper", "hydraulic", "fuel", "oil", "pneumatic"})
+WHERE_RINGS_GO = frozenset(
+    {
+        "temperature",
+        "coolant",
+        "air",
+        "water",
+        "level",
+        "brake",
+        "brakepiston",
+        "brakecaliper",
+        "hydraulic",
+        "fuel",
+        "oil",
+        "pneumatic",
+    }
+)
 USUAL_SHANK = "1/4 in"
 _OPEN = Rule("review", "", "free")
 

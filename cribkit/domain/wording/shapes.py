@@ -188,6 +188,8 @@ def takes_word(reading: Reading, said: Said) -> bool:
     if shape == "glove" and said.word in GLOVE_TYPES and not (said.aside and said.word == "work"):
         said.used = True
         reading.attributes.setdefault("glove_type", GLOVE_TYPES[said.word])
+        if {reading.attributes["glove_type"], GLOVE_TYPES[said.word]} == {"rigger", "work"}:
+            reading.attributes["glove_type"] = "rigger"  # work gloves of leather, whichever is said first
         if said.word in ("welding", "mig", "tig"):  # whatever leather or gauntlet they are
             reading.attributes["glove_type"] = "welding"
         return said.word not in ("leather", "mig", "tig")

@@ -102,12 +102,23 @@ _NUMBER = re.compile(
 )
 
 
+# Words that hint at a special kind of fastener or tool, though no table makes them say so alone.
+HINTS = re.compile(
+    r"\b(?:insulat\w*|hv|\w*volts?|\w*voltage|spark\w*|\w*proof|\w*resist\w*|pins?|holes?|secur\w*|special|revers\w*|only"
+    r"|safe|free)\b",
+    re.I,
+)
+# What is said of a part and where it is, and tells no tools apart.
+OF_ITS_PLACE = frozenset({"side", "fuel", "place", "model", "vehicle", "also", "finer", "carries", "which_hose"})
+
+
 def says_something(part: str) -> bool:
     """Whether a word of the part tells things apart, or names a tool."""
     said = read_one(part)
-    told = {name for name, _ in said.attributes} - {"side", "fuel", "place", "model", "vehicle", "also", "finer"}
+    told = {name for name, _ in said.attributes} - OF_ITS_PLACE
     named = tables().families.get(said.family)
-    return bool(told or said.traits or (named and named.kind == "tool") or _FOR_IT.search(part))
+    of_tools = named is not None and named.kind == "tool"
+    return bool(told or said.traits or of_tools or _FOR_IT.search(part) or HINTS.search(part))
 
 
 _MARKS = str.maketrans(",.?!;:()-", "         ")

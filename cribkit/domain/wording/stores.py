@@ -66,14 +66,16 @@ _OUTSIDE = frozenset({"od", "o/d", "outer", "outside"})
 
 
 def _named_measures(reading: Reading, first: str, second: str) -> None:
-    leads = _words_lead(reading.tokens)
+    leads, spoken = _words_lead(reading.tokens), set()
     for place, token in enumerate(reading.tokens):
         if token.kind != "num" or token.used:
             continue
-        beside = [other.text for other in reading.tokens[max(place - 1, 0) : place + 2] if other.kind == "word"]
+        near = [other for other in reading.tokens[max(place - 1, 0) : place + 2] if other.kind == "word"]
+        beside = [other.text for other in near if id(other) not in spoken]
         after = reading.tokens[place + 1].text if place + 1 < len(reading.tokens) and not leads else ""
         word = after if after in _BESIDE else next((text for text in beside if text in _BESIDE), "")
         if word:
+            spoken |= {id(other) for other in near if other.text == word}
             name = (first, second, "thickness")[_BESIDE[word]]
             if reading.family == "o-ring":  # told by its section; the outside may stand there too
                 name = "dims" if word in _OUTSIDE else second if name == "thickness" else name
@@ -376,9 +378,14 @@ def wire(reading: Reading) -> None:
     if reading.family == "heat-shrink":
         _shrunk(reading)
     any_numbers(reading)
+    if reading.family == "terminal" and (stud := reading.attributes.pop("thread", "")):
+        reading.attributes["dims"] = f"{stud.removeprefix('M')} mm"  # M8 is a stud of 8 mm
 
 
 # Sizes of wire that a terminal takes, with or without AWG: 16-14, 22-18.
+_SECTIONS = re.compile(
+    r"(?<![\d.x])(0\.5-1\.5|0\.25-1\.5|1-2\.5|1\.5-2\.5|2\.5-6|4-6)\b(?! ?(?:mm|sq|awg))"
+)  # usual sections, mm²
 _WIRES = re.compile(
     r"(?<![\d.x/])(26|24|22|20|18|16|14|12|10|8|6) ?(?:-|to) ?(18|16|14|12|10|8|6|4)(?: ?(?:awg|ga))?\b(?! ?mm)"
 )
@@ -386,6 +393,10 @@ _WIRES = re.compile(
 
 def _terminal(reading: Reading) -> None:
     """The wires that a terminal takes, and whether it is the male or the female half."""
+    if "area" not in reading.attributes and (section := _SECTIONS.search(reading.plain)):
+        reading.set("area", f"{section[1].replace('-', ' - ')} mm2")
+        for token in reading.tokens:
+            token.used = token.used or (token.kind == "num" and token.text.strip() in section[1].split("-"))
     if (wires := _WIRES.search(reading.plain)) and int(wires[1]) > int(wires[2]):
         reading.attributes.pop("gauge", None)
         reading.set("gauges", " ".join(str(gauge) for gauge in range(int(wires[2]), int(wires[1]) + 1, 2)))

@@ -15,6 +15,17 @@ _HELD = (
 )
 
 CHEMICALS = [
+    (r"\b(?:without|no) grit\b|\bgrit[- ]free\b|\bnon[- ]abrasive\b(?= hand)", "gritfree"),
+    (r"\bprotects?(?: down)? to (-?\d{2})\b(?! ?c)", r"\1 c"),
+    (r"\be-comp(?:ressor)?\b", "electric compressor"),
+    (r"(\boil\b.*)\b2 ?t\b", r"\1two stroke"),
+    (r"\btop(?:ping)?[- ]?up water\b", "deionised water"),
+    (r"\b(?:without|no) metals?\b", "metal free"),
+    (r"\bauto glass\b", "windscreen"),
+    (r"\bsn ?60 ?/? ?pb ?40\b", "60/40"),
+    (r"\bleaded\b(?=.*\b60/40)", ""),
+    (r"\bspray for (?:the )?(?:electrical )?contacts\b", "contact cleaner spray"),
+    (r"\b(?:brake|clutch) juice\b", "brake fluid"),
     (r"\boil for (?:an? |the )?cvt\b(?: (?:gear)?box| transmission)?", "cvt fluid"),
     (r"\b(?:sae )?j?30 ?r ?(\d{1,2})\b", r"r\1"),  # classes of fuel hose
     (r"\boil,? mtr\b|\bmtr oil\b", "engine oil"),

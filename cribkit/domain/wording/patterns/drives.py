@@ -3,6 +3,26 @@
 from __future__ import annotations
 
 DRIVES = [
+    (
+        r"\bfor (?:an? |the )?(quarter|half|three[- ](?:eighths?|quarters?)|[13]/[248])(?:[- ]inch)? (?:square|sq)\b"
+        r"(?! (?:head|pipe|plug|nut|bolt|drain|sump|filler|recess))",
+        r", \1 drive",
+    ),
+    (r"(\bsocket\b.*),? on ([13]/[248])$", r"\1, \2 drive"),
+    (
+        r"^(\d{1,2})(?: ?mm)? (deep )?(?:impact|imp),? (?=(?!.*\b(?:socket|skt|set)\b)"
+        r"(?:half|quarter|three|[13]/[248]))",
+        r"\1 mm \2impact socket, ",
+    ),
+    (
+        r"(\bimpact socket, )(half|quarter|three[- ](?:eighths?|quarters?)|[13]/[248])(?:[- ]inch)?(?: square| sq)?$",
+        r"\1\2 drive",
+    ),
+    (
+        r"^(half|quarter|three[- ](?:eighths?|quarters?)|[13]/[248]) (?:f|female) to "
+        r"(half|quarter|three[- ](?:eighths?|quarters?)|[13]/[248]) (?:m|male)$",
+        r"adapter \1 female to \2 male",
+    ),
     (r"\b(skt|socket),? pwr\b", r"impact \1"),
     (r"\bpwr (?=(?:skt|socket)\b)", "impact "),
     (r"\buniv(?:ersal)?[- ]jointed\b", "universal joint"),

@@ -3,6 +3,18 @@
 from __future__ import annotations
 
 FASTENERS = [
+    (
+        r"\bid ?(\d+(?:\.\d+)?)(?: ?mm)?,? (?:x )?od ?(\d+(?:\.\d+)?)(?: ?mm)?,? (?:x )?[wth] ?(\d+(?:\.\d+)?)\b",
+        r"\1 x \2 x \3 mm",
+    ),
+    (r"\bnuts?,? lock(?:ing)?,? prevailing torque(?:,? all (?:steel|metal))?", "all metal lock nut"),
+    (r"(\bbolts?,? wheel|wheel bolts?)\b(.*)\b(?:hex ?(?:17|19|21)|(?:17|19|21) ?hex)\b", r"\1\2"),
+    (r"\bal/st\b", "aluminium"),
+    (r"\bangled? 45\b", "45 deg"),
+    (r"\b(\d/\d{1,2})\"-(?=\d\d ?un)", r"\1-"),
+    (r"(\bseals?\b[^/]*?)\b(\d{2,3})/(\d{2,3})/(\d{1,2})\b", r"\1\2 x \3 x \4"),
+    (r"(\bnuts?\b.*\bm\d.*)\bgr(?:ade)? ?(6|8|10|12)\b", r"\1class \2"),
+    (r"\b(m\d{1,2})( (?:fine|coarse)(?: threads?)?)?,? (\d(?:\.\d+)?) ?mm pitch\b", r"\1x\3\2"),
     (r"\b(\d{1,2}) ?mm ?x ?([0-3]?(?:\.\d+)?)p\b", r"m\1x\2"),
     (r"\b(m\d{1,2}) ?x ?([0-3]?(?:\.\d+)?)p\b", r"\1x\2"),
     (r"\b(\d{1,2}(?:\.\d+)?)p\b(?=.*\bm\d)", r"\1"),

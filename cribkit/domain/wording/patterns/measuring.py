@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 MEASURING = [
+    (r"\b0 ?(?:-|to) ?360 ?deg(?:rees)?\b", ""),
+    (r"\b2 probe\b(?=.*\bv)", "two pole"),
     (r"(\b(?:micrometer|mic)\b.*)\b(\d{1,3})/(\d{2,3})\b(?! ?in)", r"\1\2-\3"),
     (r"\b(\d+)-(\d+) ?x ?0?(\.\d+) ?mm\b", r"\1-\2 mm , 0\3 mm"),
     (r"\btorque meter wrench\b", "torque wrench"),

@@ -5,6 +5,15 @@ from __future__ import annotations
 _SINGLE = ("one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "twelve")
 
 NUMBERS = [
+    (r"\bdia(?:meter)?\.? ?(\d+(?:\.\d+)?)\b(?! ?(?:mm|in\b|x|/|\"|-))", r"\1 mm"),
+    (r"(-?\d+) ?\.\. ?\+?(?=\d)", r"\1 to "),
+    (r"\b(\d{1,2}) ?v ?/ ?(?=\d{1,3} ?w\b)", r"\1v "),
+    (r"\bhalf[- ](?:a )?millimet(?:re|er)\b", "0.5 mm"),
+    (r"\bhalf a (?:metric )?ton(?:ne)?\b", "0.5 t"),
+    (r"\b[il](?=[05]w-?\d)", "1"),  # I5W-40
+    (r"\bo-(?=\d{2,3} ?mm)", "0-"),
+    (r"\bclass o\b", "class 0"),
+    (r"\b(\d{2}) and (\d{2}) ?v(?:olts?)?\b", r"\1/\2v"),
     (r"\boutside diameter\b", "od"),
     (r"\b(?:a |one )?met(?:re|er)[- ]long\b", "1000 mm"),
     (r"\bp (?=(?:[a-z]+ )?hundred\b)", "grit "),

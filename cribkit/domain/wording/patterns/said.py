@@ -9,6 +9,17 @@ _DATE = (
 )
 
 SAID = [
+    (
+        r"\b(?:the|all|both) (?:two|three|four|five|six|eight|ten|twelve|[2-9]|1[0-2]) "
+        r"(?=[a-z]+s\b(?<!sockets)(?<!spanners)(?<!wrenches)(?<!keys)(?<!bits)(?<!gauges)(?<!tools))",
+        "the ",
+    ),
+    (r"(?:, |; ?)?\b(?:one|two|three|four|\d) (?:for|per|on|to) (?:each|every) [a-z ]+$", ""),
+    (r", (?:to be )?applied (?:after|before|on) [a-z ]+$", ""),
+    (r",? ?\b(?:service |wear )?limit(?: of)? \d+(?:\.\d+)? ?mm\b", ""),
+    (r"(\b(?:gloves?|wipes?|masks?)\b.*) x ?(?:50|100|150|200|250|500|1000)$", r"\1"),
+    (r"\bso (?=(?:an? |the )?(?:quarter|half|three|[13]/[248]))", "for "),
+    (r"\btaking (?=\d)", "for "),
     (r"\b(?:calibrated(?: and)? )?in date\b|\b(?:with |w/ ?)(?:valid )?cal(?:ibration)? cert\w*(?: valid)?\b", ""),
     (r"\bable to (?:do|reach|read|go to|set|measure)(?: up to)? (?=\d)", ""),
     (

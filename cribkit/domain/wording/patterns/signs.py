@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 SIGNS = [
+    (r"\bw/o\b", "without"),
     (r"([a-hj-wyz])\1{2,}", r"\1\1"),  # deeep
     (r"(?<=[a-z]{3})/(?=[a-z]{3}|6lb\b)(?!(?:out|off|female|male|shallow|steel)\b)", " "),  # BIT/SIX-LOBE
     (r"(?<=\btw)/(?=[a-z]{4})", " "),  # TW/CLICK: a torque wrench

@@ -3,6 +3,13 @@
 from __future__ import annotations
 
 SUPPLIES = [
+    (r"(\bdiscs?\b.*)\b(?:grip|velour(?: backed)?)\b", r"\1hook and loop"),
+    (r"(\bdiscs?\b.*)\bgr ?(\d{2,4})\b", r"\1p\2"),
+    (r"\bfe ?/ ?s ?/ ?cl[- ]free\b|\bfe[- ]free\b", ""),
+    (r"(\bpaper\b.*),? a4$", r"\1"),
+    (r"\ball stainless\b", "stainless"),
+    (r"\bflap wheel (?=disc)", "flap "),
+    (r"\bleccy\b", "electrical"),
     (r"\bpads?,? absorb(?:ent|ing)?\b|\babsorb(?:ent|ing)?,? pads\b", "absorbent pad"),
     (r"\bss ?(?:304|316)\b", "stainless"),
     (r"\b22\.23? ?b\b", "22.23"),

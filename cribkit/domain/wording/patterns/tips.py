@@ -3,13 +3,21 @@
 from __future__ import annotations
 
 TIPS = [
+    (r"\b((?:1/4|5/16)(?: in\b|\")? ?hex) x (\d{2,3})(?: ?mm)?$", r"\1 , \2 mm long"),
+    (r"\b12[- ]?(?:pt|point) (?=male triple)", ""),
+    (
+        r"\b(star|torx|six[- ]lobe) (screwdriver|bit socket|bit skt|bit|key|driver)\b"
+        r"(?!.*\bt\d)(.*?),? ?\b(?:no\.?|number|size) ?(\d{1,2})\b",
+        r"t\4 \1 \2\3",
+    ),
+    (r"\b(\d{1,2}) ?mm male hex on (?:an? )?(\d/\d)(?: square| drive)?", r"\1 mm hex bit socket \2 drive"),
     (r"\b12[- ]?(?:pt|point) (?:internal )?serration\b", "triple square"),
     (r"\bph,? (?:size|sz|no\.?) ?([0-4])\b", r"ph\1"),
     (r"\bs/dr\b", "screwdriver"),
     (r"\b(?:number|no\.?|#) ?(\d) (?=.*\b(?:ph|pz)\1\b)", ""),  # number 2 crosshead (PH2)
     (r"\b(?:number|no\.?|#) ?([0-4]) (ph|pz)\b", r"\2\1"),
     (r"\bt[- ]keys?\b", "t handle key"),
-    (r"\b(\d{2,3}) ?x ?(\d{1,2}) (?=(?:flat|slotted) (?:screwdriver|s/driver|driver))", r"\2 x \1 "),
+    (r"(?<![/.\d])\b(\d{2,3}) ?x ?(\d{1,2}) (?=(?:flat|slotted) (?:screwdriver|s/driver|driver))", r"\2 x \1 "),
     (r"\bsquare drive bit\b(?! holder)(?=.*(?:#|\bno\.? ?)\d)", "robertson bit"),
     (r"\b(bent|straight|angled) tips?\b(?! ?\d)", r"\1"),
     (r"\b(spl(?:ine)?\b.*?),? \b(?:12|twelve)[- ]?(?:pt|point)\b", r"\1"),

@@ -3,6 +3,22 @@
 from __future__ import annotations
 
 TOOLS = [
+    (r"\bswl\b|\bsafe working load\b|\bworking load limit\b", "wll"),
+    (r"\b(\d+(?:\.\d+)?) ?t(?:on(?:ne)?s?)?,? \((\d+(?:\.\d+)?) ?t(?:on(?:ne)?s?)? (?:ea|each)\)", r"\2 t"),
+    (r"\b(ring|box|dbl ring|double ring)\b(.*)\bcranked\b", r"\1\2offset"),
+    (r"\bgear (?=(?:spnr|spanner|wrench)\b)", "ratcheting "),
+    (r"\bhinged (?=h(?:ea)?d\b)", "flex "),
+    (r"(\bhook\b.*)\b(\d{2,3})/(?=\d{2,3} ?mm)", r"\1\2-"),
+    (r"\bb[- ]crimp\b", ""),
+    (r"\bgrip pliers,? self[- ]lock(?:ing)?\b", "locking pliers"),
+    (r"\b(?:iec|en) ?60900\b", "insulated 1000 v"),
+    (r"\btaps? ?\+ ?dies?\b", "tap and die"),
+    (r"\blow[- ]entry \(low[- ]profile\)", "low profile"),
+    (r"\blow(?:[- ]entry)? (?=(?:trolley|floor|garage) jack)", "low profile "),
+    (r"\bhammer with (?:an? )?copper face and (?:an? )?(?:raw)?hide face\b", "copper hide hammer"),
+    (r"(\bcirclip pliers?\b.*)\bright[- ]angled?\b", r"\g<1>90 deg"),
+    (r"\bpunch,? pin,? par\b", "parallel pin punch"),
+    (r"\b(\d{1,2}) ?mm square sump key\b", r"\1 mm square sump plug key"),
     (r"\b\d+(?:\.\d+)? ?t per pair ?\((\d+(?:\.\d+)?) ?t(?:ons?|onnes?)? (?:ea|each)\)", r"\1 t"),
     (r"\bper pair\b(?=.*\bstands?\b)|(?<=stands )per pair\b|(?<=\dt )per pair\b", "perpair"),
     (r"\bplr(?=,? (?:brg|bearing|hub|gear|wiper|strg|steering|pulley)\b)", "puller"),
