@@ -171,7 +171,7 @@ _FIGURES = (
     ("ear-defenders ear-plugs", "snr", re.compile(r"\bsnr ?(\d\d)(?: ?db)?\b|\b(\d\d) ?db\b")),
     ("cutting-disc abrasive-disc grinding-wheel", "rpm", re.compile(r"\b(\d{4,5}) ?(?:rpm|/ ?min|min-1|r/min)\b")),
     ("vehicle-battery", "ah", re.compile(r"\b(\d{2,3}) ?ah\b")),
-    ("vehicle-battery", "cca", re.compile(r"\b(\d{3,4}) ?cca\b")),
+    ("vehicle-battery", "cca", re.compile(r"\b(\d{3,4}) ?(?:cca|a)\b")),
 )
 
 

@@ -75,7 +75,7 @@ def finish(reading: Reading) -> None:
             and not {"size", "tip", "thread"} & reading.attributes.keys()
         ):
             reading.attributes["system"] = system
-        if system == "whitworth" and "size" in reading.attributes:
+        if system == "whitworth" and {"size", "thread"} & reading.attributes.keys():
             reading.traits.add("whitworth")
     if "weld_kind" in reading.attributes:  # whatever leather or gauntlet they are
         reading.decide("glove_type", "welding")
@@ -122,6 +122,8 @@ def finish(reading: Reading) -> None:
         find_medium(reading)
     if shape == "socket" and _SQUARE_HEADED.search(reading.text.lower()):
         reading.attributes.setdefault("points", "8")  # no hexagon grips a square
+    if shape == "clip" and reading.attributes.get("place") == reading.attributes.get("side"):
+        reading.attributes.pop("place", None)
     _same_square(reading)
     _said_again(reading)
     if shape != "torque" and "torque" not in reading.family:

@@ -20,6 +20,7 @@ _MEDIA = (
         "fuel",
         re.compile(
             r"\bfuel\b|\binjectors?\b|\bgasoline\b|\be(?:5|10|85)\b"
+            r"|\bfor (?:petrol|diesel)\b(?! (?:engine|van|minibus|truck)|[ -]\d)"
             r"|\b(?:petrol|diesel) (?:pump|line|pipe|hose|rail|filter|tank|proof|resist)"
         ),
     ),

@@ -235,6 +235,8 @@ def _attribute(
             return []  # where it goes says no more than its measures
     if name == "saps" and "spec" in asked and asked["spec"] == held.get("spec"):
         return []  # it only follows from the class
+    if name == "fuel" and need.family in MEASURED_ONLY and "medium" in asked:
+        return []  # its rubber says whether it stands it
     if name == "amount":
         return amount(value, has)
     if name == "medium":

@@ -249,6 +249,7 @@ TURNS = (
     turn("box", "gear-oil", lambda r: _tokens("gl")(r) or _thick(r)),
     turn("rtv", "brake-fluid", _tokens("dot")),
     turn("hydraulic-oil", "mineral-brake-fluid", _written(r"\biso ?7308\b")),
+    turn("inspection-lamp", "bulb", _written(r"\bp(?:x|k|gj)?\d\d(?:t|d)(?:-\d)?\b"), ("inspectionlamp",)),
     turn("pin", "bulb", _written(r"\bbulb\b"), ("bulb",)),
     turn("inspection-lamp", "bulb", lambda r: _BULB_CODE.search(r.text.lower()) is not None, ("inspectionlamp",)),
     turn("jump-leads", "cable", _written(r"\d ?(?:mm ?2|sq ?mm|mm ?sq|sqmm)\b")),

@@ -15,6 +15,11 @@ _HELD = (
 )
 
 CHEMICALS = [
+    (r"\bcont(?:inuously)? variable (?=\(?cvt)", ""),
+    (
+        r"\bnon[- ]metallic\b(?=.*\b(?:paste|grease))|(?<=paste )non[- ]metallic\b|(?<=grease )non[- ]metallic\b",
+        "metal free",
+    ),
     (r"\b(?:without|no) grit\b|\bgrit[- ]free\b|\bnon[- ]abrasive\b(?= hand)", "gritfree"),
     (r"\bprotects?(?: down)? to (-?\d{2})\b(?! ?c)", r"\1 c"),
     (r"\be-comp(?:ressor)?\b", "electric compressor"),

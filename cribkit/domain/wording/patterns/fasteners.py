@@ -3,6 +3,10 @@
 from __future__ import annotations
 
 FASTENERS = [
+    (r"\bo/x[- ]?ring\b", "o-ring"),
+    (r"\bnuts?,? prevailing torque(?:,? all[- ](?:steel|metal))?", "all metal lock nut"),
+    (r"\bhss[- ]?co ?[58]?\b", "cobalt"),
+    (r"\bno\.? ?3 (?=bottom)|\bno\.? ?1 (?=taper)|\bno\.? ?2 (?=second|plug|intermediate)", ""),
     (
         r"\bid ?(\d+(?:\.\d+)?)(?: ?mm)?,? (?:x )?od ?(\d+(?:\.\d+)?)(?: ?mm)?,? (?:x )?[wth] ?(\d+(?:\.\d+)?)\b",
         r"\1 x \2 x \3 mm",

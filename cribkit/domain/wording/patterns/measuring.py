@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 MEASURING = [
+    (r"\bcat ?(iv|iii|ii)-(?=\d)", r"cat \1 "),
     (r"\b0 ?(?:-|to) ?360 ?deg(?:rees)?\b", ""),
     (r"\b2 probe\b(?=.*\bv)", "two pole"),
     (r"(\b(?:micrometer|mic)\b.*)\b(\d{1,3})/(\d{2,3})\b(?! ?in)", r"\1\2-\3"),

@@ -6,7 +6,7 @@ _SINGLE = ("one", "two", "three", "four", "five", "six", "seven", "eight", "nine
 
 NUMBERS = [
     (r"\bdia(?:meter)?\.? ?(\d+(?:\.\d+)?)\b(?! ?(?:mm|in\b|x|/|\"|-))", r"\1 mm"),
-    (r"(-?\d+) ?\.\. ?\+?(?=\d)", r"\1 to "),
+    (r"(-?\d+) ?\.{2,3} ?\+?(?=\d)", r"\1 to "),
     (r"\b(\d{1,2}) ?v ?/ ?(?=\d{1,3} ?w\b)", r"\1v "),
     (r"\bhalf[- ](?:a )?millimet(?:re|er)\b", "0.5 mm"),
     (r"\bhalf a (?:metric )?ton(?:ne)?\b", "0.5 t"),

@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 SUPPLIES = [
+    (r"\bspill pads\b", "spill pad"),
+    (r"(?<=\dv)(?=\d+ ?ah\b)", " "),
     (r"(\bdiscs?\b.*)\b(?:grip|velour(?: backed)?)\b", r"\1hook and loop"),
     (r"(\bdiscs?\b.*)\bgr ?(\d{2,4})\b", r"\1p\2"),
     (r"\bfe ?/ ?s ?/ ?cl[- ]free\b|\bfe[- ]free\b", ""),

@@ -3,6 +3,13 @@
 from __future__ import annotations
 
 TOOLS = [
+    (r"\btogether with\b", "with"),
+    (r"(\bstands?) \(2\)", r"\1"),
+    (r"\bspark[- ]resist(?:ant|ing)?\b", "non sparking"),
+    (r"\bsump key\b", "sump plug key"),
+    (r"\bf/?back (?=arrest)|\bf/b (?=arrest)", "flashback "),
+    (r"(\barrest\w*),? f/b\b", r"flashback \1"),
+    (r"\b1000 ?vac\b", "1000 v"),
     (r"\bswl\b|\bsafe working load\b|\bworking load limit\b", "wll"),
     (r"\b(\d+(?:\.\d+)?) ?t(?:on(?:ne)?s?)?,? \((\d+(?:\.\d+)?) ?t(?:on(?:ne)?s?)? (?:ea|each)\)", r"\2 t"),
     (r"\b(ring|box|dbl ring|double ring)\b(.*)\bcranked\b", r"\1\2offset"),
