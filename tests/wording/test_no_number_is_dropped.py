@@ -61,6 +61,8 @@ ALLOWED = {
     "Pump the cooling system up to 15 psi with the pressure tester": "what is done, not what the tester reads to",
     "Tighten to 90 Nm with a click torque wrench, half inch drive, range 40 to 200 Nm": "it lies in the stated range",
     "brake fluid tester for DOT 4": "what it tests",
+    "Unscrew the plugs of the 1.2 petrol engine. Tool: 14 mm 12-point thin-wall magnetic spark plug socket, "
+    "3/8 in. drive": "the engine",
     "Check disc run-out, dial test indicator with magnetic base, limit 0.05 mm": "what is measured, not what it shows",
     "Put on insulating gloves, class 0 (1000 V).": "the class says it, EN 60903 (from memory)",
     "Insulating gloves, class 00 (500 V)": "the class says it, EN 60903 (from memory)",

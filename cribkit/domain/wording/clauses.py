@@ -34,7 +34,7 @@ _STATE = re.compile(
     r"^(?:with|without) (?:the |both |all |each |your )[^,;:\d]*\b"
     r"(?:cold|cool|warm|hot|running|off|on|up|down|out|removed|raised|lifted|jacked|"
     r"supported|disconnected|stopped|idling|open|closed|level|fitted|clear|still|drained|clean|dry|ground|air|neutral|"
-    r"gear|stands|ramps), (?P<rest>.+)$",
+    r"gear|stands|ramps|wheels)(?: for [a-z ]*(?:minutes?|hours?))?, (?P<rest>.+)$",
     re.I,
 )
 _WHERE = re.compile(
@@ -65,7 +65,7 @@ _TURNED_BY = re.compile(
 
 # "CAUTION: air bag wiring below", "; hold against the spring", ", both sides": said of the job, where no word of it
 # tells things apart, counts or asks for something.
-_ASKS = re.compile(r"\d|\b(?:use|using|with|wear|non|not)\b", re.I)
+_ASKS = re.compile(r"\d|\b(?:use|using|with|wear|non|not|only)\b", re.I)
 _SAID_OF_THE_JOB = re.compile(
     r"[.;] ?(?:caution|warning|note|nb)[:,]? (?P<warned>[^.;]*)$"
     r"|; ?(?P<held>(?:hold|keep|support|leave|discard|catch|mind|watch|let|stand|work|take care) [^.;]*)$"

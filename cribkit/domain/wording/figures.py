@@ -182,7 +182,9 @@ def told_figures(reading: Reading) -> None:
             reading.set(name, (found[1] or found[pattern.groups]).replace("-", ""))
             for token in reading.tokens:
                 token.used = token.used or (token.kind != "stop" and token.text.strip() in found[0])
-            reading.pass_by("snr", "db", "rpm", "min", "ah", "cca", "or", "more", "max", "r")
+            reading.pass_by(
+                "snr", "db", "rpm", "r134a", "r1234yf", "r744", "min", "ah", "cca", "or", "more", "max", "r"
+            )
 
 
 # Told by the smallest and the largest thread that they serve.

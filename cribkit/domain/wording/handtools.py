@@ -186,11 +186,12 @@ def _free_of_drives(reading: Reading) -> None:
 
 def bit_socket(reading: Reading) -> None:
     """A tip and a square."""
-    if reading.has_said("square") and reading.has_said("sumpplug", "plug", "filler"):
+    male = _MALE_SQUARE.search(reading.plain) is not None
+    if male or (reading.has_said("square") and reading.has_said("sumpplug", "plug", "filler")):
         _free_of_drives(reading)
     missing_square(reading)
     squared = any(said.word == "square" and not said.used for said in reading.words)
-    if (squared or _MALE_SQUARE.search(reading.text.lower())) and (across := _lone_mm(reading)):
+    if (squared or male) and (across := _lone_mm(reading)):
         reading.set("profile", "square")
         reading.set("tip", f"square {across}")
     tip_from_numbers(reading)

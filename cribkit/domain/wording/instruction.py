@@ -86,9 +86,17 @@ _CUT_FROM = re.compile(
 )
 _AND_FIT = re.compile(
     rf"^(?:clean|wipe|dry|degrease|scrape|clear|inspect|check|remove|discard|lift off|take off|bin|throw away|isolate|"
-    rf"disconnect|drain|switch off|turn off) "
-    rf"[^;:\d]*?,?(?: and| then)+ (?:then )?(?P<act>fit|install|use|put on|apply|renew|screw in|replace(?: it)? with) "
+    rf"disconnect|drain|switch off|turn off|line up|align|raise|lower|lift|centre|jack up|unstake|turn) "
+    rf"[^;:\d]*?,?(?: and| then)+ (?:then )?(?P<act>fit|install|use|put on|apply|renew|screw in|set|place|insert"
+    r"|replace(?: it)? with) (?!(?:it|them) (?:down|aside|back)\b)"
     rf"{_ARTICLE}(?P<thing>.+)$",
+    re.I,
+)
+# "Lower the vehicle and tighten the nuts with ...": what comes first asks for nothing.
+_AND_ACT = re.compile(
+    r"^(?:lower|raise|lift|support|clean|open|close|refit|fit|align|centre|unstake|clear|turn|jack up|line up) "
+    r"[^,;:\d]*?,? and "
+    r"(?P<act>(?:tighten|loosen|undo|remove|measure|check|unscrew|torque|slacken) .*\b(?:with|using)\b .*)$",
     re.I,
 )
 _CHOCK = re.compile(r"^chock (?:the|both|all|its) (?:[a-z]+ )*(?:wheels?|tyres?|axle)\b(?!.* chocks?\b)", re.I)
@@ -102,7 +110,8 @@ _LAST = re.compile(
 _REASON = re.compile(r",? (?:there(?:'s| is| are)|because|since the|so (?:that|the|it|they|you)) (?:no )?(.*)$", re.I)
 _TAKE = re.compile(
     rf"^(?:(?:for|at|on|to) (?P<done>[^,;:]+?),? (?:take|use|you need|you will need|we need|needs?|fetch|get)|"
-    rf"(?P<then>[^;:]*?)[;:,.]? (?:the|each|this|that) (?P<what>[a-z -]+?) (?:takes|needs|wants|requires|calls for)) "
+    rf"(?P<then>[^;:]*?)(?<! for)[;:,.]? (?:the|each|this|that) (?P<what>[a-z -]+?) "
+    r"(?:takes|needs|wants|requires|calls for)) "
     rf"{_ARTICLE}(?P<thing>.+)$",
     re.I,
 )
@@ -214,6 +223,8 @@ def called_for(text: str) -> str:
         bare = kept(bare)
     if _RENEWED.match(bare):
         bare = first_act(bare)
+    if found := _AND_ACT.match(bare):
+        return called_for(found["act"])
     if found := _IS_DONE.match(bare):
         return _turned(_then(_DAB.sub("", found["thing"])), found["done"])
     if found := _NEEDED.match(bare):
@@ -274,7 +285,7 @@ _WORN = frozenset({"wear", "don"})
 
 def _on(text: str, begins: str) -> str:
     """What a load is set on."""
-    found = _ON.match(text[len(begins) :])
+    found = _ON.match(_NEXT.sub("", text)[len(begins) :])
     return re.sub(rf"^{_ARTICLE}", "", _TO_TEMPERATURE.sub("", found["thing"]), flags=re.I) if found else ""
 
 
@@ -395,4 +406,4 @@ _HOW = re.compile(
 def _turned(thing: str, done: str) -> str:
     done = _HOW.sub("", _MANY.sub("", _PLACES.sub("", done.strip(" ,"))))
     done = _known(_OF_BOLTS.sub("", done) if _SIZED.search(thing) else done)
-    return f"{thing}; on {done}" if done else thing
+    return f"{thing}; on {done.replace(',', ' ')}" if done else thing

@@ -85,8 +85,11 @@ def _may_be_meant(reading: Reading, known: Family) -> bool:
     filters does the use alone tell.
     """
     wider = tables().families[reading.family]
-    worked_on = {said.word for said in reading.words if said.worked_on}
-    special = bool(known.name == "socket" and wider.shape in ("any", "drive-any") and reading.name & worked_on)
+    on = {said.word for said in reading.words if said.worked_on or (said.aside and not said.besides and not said.taken)}
+    beside = {said.word for said in reading.beside()}
+    special = bool(
+        known.name == "socket" and wider.shape in ("any", "drive-any", "socket") and reading.name & on - beside
+    )
     if known.name == "socket" and wider.name == "oil-filter-socket":  # the hexagon on its cap, or its flutes?
         fluted = any(token.kind == "flutes" for token in reading.tokens) or reading.has_said("flutes")
         special = not fluted and reading.has_said("deep")

@@ -12,15 +12,26 @@ from collections.abc import Callable
 from cribkit.domain.wording.reader import read_one
 from cribkit.domain.wording.speech import HINTS, OF_ITS_PLACE, says_something
 from cribkit.domain.wording.tables import tables
+from cribkit.domain.wording.verbs import verb
 
 # No sentence ends with an abbreviation ("1/2 in. F").
 _ENDS = re.compile(
     r"(?<=[a-z\d)%])(?<!\bno)(?<!\bnr)(?<!\bin)(?<!\bft)(?<!\blb)(?<!\bdr)(?<!\bsq)(?<!\bdia)(?<!\bmax)(?<!\bmin)"
-    r"(?<!\bapprox)[.!] (?=[A-Z][a-z])|; ?"
+    r"(?<!\bapprox)[.!] (?=[A-Z][a-z])|; ?|(?<=drive) - (?=[a-z])|(?<=mm) - (?=[a-z]{4})"
 )
+_NUMBERED = re.compile(r"^\s*(?:step )?\d{1,2}[.)] (?=[A-Z])")
 _WARNS = re.compile(r"^(?:caution|warning|danger|note|nb|care|important|hint)[:,] ?", re.I)
 _WHERE = re.compile(r"^(?:place|position|location|where|access)[:,] ?", re.I)
 _USES = re.compile(r"^(?:use|using|take|with) ", re.I)
+# What is read or found with a meter: ": 3 to 5 ohm".
+_READING = re.compile(
+    r"(?<=[a-z]): ?(?:about )?\d[\d. to-]*(?:k?ohms?|mv|v|volts?|bar|psi|kpa|mbar|amps?|deg\w*|°c?)(?!\w)[^:;.]*$", re.I
+)
+_TALK = re.compile(
+    r"^(?:note (?:which|how|where|that|the)|they|it|this|these|there|that"
+    r"|the [a-z ]+ (?:is|are|may|will|can|has|have))\b(?!.*\b(?:must|needs?)\b)",
+    re.I,
+)
 _DENIES = re.compile(r"^(?:and )?(?:do not|don't|never|must not|avoid|keep (?:off|away|clear))\b", re.I)
 _TORQUE = r"\d[\d./ -]*(?:to \d+ )?(?:in[- .]?lbf?s?|ft[- .]?lbf?s?|lbf?[- .]?(?:ft|in)|n[·.⋅ ]?m)\b"
 _TORQUED = re.compile(_TORQUE, re.I)
@@ -35,9 +46,10 @@ _PASSING = re.compile(
 
 def asked_part(text: str, called_for: Callable[[str], str]) -> str:
     """The text without sentences, clauses behind a semicolon and brackets that say nothing of what is asked for."""
-    torque = "torque" in text.lower()
-    if not torque and "(" in text:
+    text = _NUMBERED.sub("", text)
+    if "(" in text and "torque" not in text.lower():
         text = _IN_BRACKETS.sub("", text)
+    text = _READING.sub("", text)
     parts = [part.strip(" .") for part in _ENDS.split(text) if part.strip(" .")]
     if len(parts) < 2:
         return text
@@ -48,8 +60,10 @@ def asked_part(text: str, called_for: Callable[[str], str]) -> str:
         asked = used  # "Air cleaner housing: three screws. Use a 7 mm socket."
     if asked is None:
         return text
-    told = [part for part in parts[asked + 1 :] if _tells(part, torque, kinds[asked])]
-    if asked != used and any(_tells(part, torque, kinds[asked]) for part in parts[:asked]):
+    torque = "torque" in read_one(called_for(parts[asked])).family
+    tells = [_tells(part, torque, kinds[asked], named) for part, named in zip(parts, kinds, strict=True)]
+    told = [part for place, part in enumerate(parts) if place > asked and tells[place]]
+    if asked != used and any(tells[:asked]):
         return text
     return "; ".join([parts[asked], *told])
 
@@ -62,10 +76,12 @@ def _kind(part: str) -> str:
     return family.kind if family else ""
 
 
-def _tells(part: str, torque: bool, kind: str) -> bool:
-    """Whether a further sentence says something of the thing, which is of this kind."""
+def _tells(part: str, torque: bool, kind: str, named: str) -> bool:
+    """Whether a further sentence says something of the thing, which is of this kind; or names a tool itself."""
     if _WHERE.match(part):
         return False
+    if (_TALK.match(part) or verb(part)) and not _qualifies(part, kind) and named != "tool":
+        return False  # what is done next, or why
     said = _WARNS.sub("", part)
     if torque and _TORQUED.search(said):
         return True
@@ -78,6 +94,6 @@ def _tells(part: str, torque: bool, kind: str) -> bool:
 def _qualifies(part: str, kind: str) -> bool:
     """Whether a word tells things of this kind apart, whatever tool is named beside it."""
     found = read_one(part)
-    told = {name for name, _ in found.attributes} - OF_ITS_PLACE - {"use"}
+    told = {name for name, _ in found.attributes} - OF_ITS_PLACE - {"use", "section"}
     safe = {trait for trait in found.traits if trait.endswith("-safe") and kind == "tool"}
     return bool(told or found.traits - safe or HINTS.search(part))

@@ -23,7 +23,12 @@ MEMBER = {
     "trim-tool-set": "trim-tool",
     "trim-tool": "trim-tool",
     "impact-driver": "bit",
+    "punch-set": "pin-punch",
 }
+# Members that are told by a measure without a name of its own.
+_BY_DIMS = frozenset({"pin-punch"})
+# What the words of a set say of its members, beside what all families share.
+_SAID_OF_ALL = frozenset({"rollpin"})
 _WRENCHES = (
     "ratcheting-wrench",
     "flare-nut-wrench",
@@ -115,6 +120,8 @@ def member_family(item: Meaning) -> str:
         return item.family  # "impact driver bits" with contents
     if item.family == "key-set" and ("handle_of", "t") in item.attributes:
         return "t-key"
+    if item.family == "punch-set" and not {"pin", "rollpin", "parallel"} & {word.became for word in item.words}:
+        return ""
     if item.family != "wrench-set":
         return MEMBER.get(item.family, "")
     words = {word.became for word in item.words}
@@ -146,6 +153,7 @@ _NOUNS = {
     "key": "key",
     "t-key": "t handle key",
     "nut-driver": "nut driver",
+    "pin-punch": "pin punch",
     "pick": "pick",
     "trim-tool": "trim tool",
     "flare-crowfoot": "flare nut crowfoot",
@@ -201,6 +209,8 @@ def _inherit(item: Meaning, member: Meaning) -> Meaning:
     if family and family.shape in ("wrench", "wrench2", "key", "bit"):
         shared.pop("drive", None)
         shared.pop("depth", None)
+    if finer := _SAID_OF_ALL & {word.became for word in item.words} if member.family in _BY_DIMS else frozenset():
+        own.setdefault("finer", " ".join(sorted(finer)))
     said = {"ratcheting"} if member.family == "ratcheting-wrench" else set()  # its name says so
     return member._replace(
         attributes=tuple(sorted({**shared, **own}.items())),
@@ -353,7 +363,7 @@ def _pieces_told(text: str) -> int:
 def _of_size(item: Meaning, family: str, size: str, sure: bool) -> Meaning:
     if family in _HEXAGONS:
         return _of_tip(item, family, f"hex {size}", sure)
-    return _made(item, family, size, (("size", size),), sure)
+    return _made(item, family, size, (("dims" if family in _BY_DIMS else "size", size),), sure)
 
 
 def _of_tip(item: Meaning, family: str, tip: str, sure: bool) -> Meaning:

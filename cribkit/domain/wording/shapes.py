@@ -240,7 +240,8 @@ def takes_word(reading: Reading, said: Said) -> bool:
         said.used = True
         _spec(reading, said.word)
         return True
-    if said.worked_on and (reading.family in _BY_DIMS or shape == "sized") and "dims" in reading.attributes:
+    used_on = said.worked_on or (said.aside and not said.besides and reading.family in _BY_DIMS)
+    if used_on and (reading.family in _BY_DIMS or shape == "sized") and "dims" in reading.attributes:
         said.used = True
         return True
     if said.aside and not said.besides and shape in _BY_MEASURES and KEYS[shape][0] in reading.attributes:
@@ -258,7 +259,7 @@ def takes_word(reading: Reading, said: Said) -> bool:
 
 # Parts told by their measures alone: what they are for says nothing more.
 _BY_MEASURES = frozenset({"pin", "washer", "seal-washer", "bolt", "nut", "oring"})
-_BY_DIMS = frozenset({"circlip", "e-clip", "rivet", "trim-clip"})
+_BY_DIMS = frozenset({"circlip", "e-clip", "rivet", "trim-clip", "seal", "terminal"})
 # Files by their section; a file of which nothing is said is flat.
 _FILES = frozenset({"file", "needle-file"})
 _SECTIONS = {

@@ -104,7 +104,7 @@ _NUMBER = re.compile(
 
 # Words that hint at a special kind of fastener or tool, though no table makes them say so alone.
 HINTS = re.compile(
-    r"\b(?:insulat\w*|hv|\w*volts?|\w*voltage|spark\w*|\w*proof|\w*resist\w*|pins?|holes?|secur\w*|special|revers\w*|only"
+    r"\b(?:insulat\w*|hv|\w*volts?|\w*voltage|spark\w*|\w*proof|\w*resist\w*|pins?|holes?|secur\w*|special|revers\w*"
     r"|safe|free)\b",
     re.I,
 )

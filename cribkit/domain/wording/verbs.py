@@ -52,6 +52,8 @@ def verb(text: str) -> str:
     No name of a thing has an article after its first word, so that any word but a preposition is a verb there.
     """
     first, _, rest = text.partition(" ")
+    if "-to-" in first:
+        return ""  # ready-to-use
     word, follows = first.lower().rpartition("-")[2], rest.split(" ")[0].lower().strip(",;:")
     third = rest.split(" ")[1].lower() if follows == "and" and " " in rest else ""
     if third in any_verbs() and word in any_verbs():

@@ -15,6 +15,10 @@ _HELD = (
 )
 
 CHEMICALS = [
+    (r"\b(c\d|a\d/b\d) spec\b", r"\1"),
+    (r"\b(?:thinly|sparingly|lightly|evenly)\b", ""),
+    (r"\bcontinuously variable (?:gearbox(?:es)?|transmissions?)\b", "cvt"),
+    (r"\bready[- ](?:to|for)[- ]use\b|\brtu\b", "ready mixed"),
     (r"\bcont(?:inuously)? variable (?=\(?cvt)", ""),
     (
         r"\bnon[- ]metallic\b(?=.*\b(?:paste|grease))|(?<=paste )non[- ]metallic\b|(?<=grease )non[- ]metallic\b",
@@ -29,7 +33,7 @@ CHEMICALS = [
     (r"\bauto glass\b", "windscreen"),
     (r"\bsn ?60 ?/? ?pb ?40\b", "60/40"),
     (r"\bleaded\b(?=.*\b60/40)", ""),
-    (r"\bspray for (?:the )?(?:electrical )?contacts\b", "contact cleaner spray"),
+    (r"\bspray for (?:cleaning )?(?:the )?(?:electrical )?contacts\b", "contact cleaner spray"),
     (r"\b(?:brake|clutch) juice\b", "brake fluid"),
     (r"\boil for (?:an? |the )?cvt\b(?: (?:gear)?box| transmission)?", "cvt fluid"),
     (r"\b(?:sae )?j?30 ?r ?(\d{1,2})\b", r"r\1"),  # classes of fuel hose
@@ -59,7 +63,7 @@ CHEMICALS = [
     (r"\b(?:asbestos[- ]free|non[- ]asbestos) (?=jointing|sheet|gasket)", "cnaf "),
     (r"\bno metals?\b", "metal free"),
     (r"\bbrush (?=tin\b)", ""),
-    (r"^(?!.*\b(?:grease|grs)\b)(.*)\bep ?-?([0123])\b(?! ?w| ?\d)", r"\1 nlgi \2"),
+    (r"^(?!.*\b(?:grease|grs)\b)(.*)\bep ?-?([0123])\b(?! ?w| ?\d)", r"\1ep nlgi \2"),
     (
         r"^(?!.*(?:moly|copper|ceramic|lithium|;))(.*\bgrease),? (?:for |on )?(?:the )?"
         r"(?:clutch )?(?:shaft )?splines?\b",

@@ -4,6 +4,23 @@ from __future__ import annotations
 
 DRIVES = [
     (
+        r"\bholder (?:for|to put|to take|taking) (.*?\bhex) bits? on (?:an? |the )?"
+        r"(\d/\d|half|quarter|three[- ]eighths?)(?:[- ]inch)? ratchet",
+        r"bit holder \1 \2 drive",
+    ),
+    (
+        r"^(?!.*\badapt)(.*\b(?:socket|skt|bit|extension)\b.*?),? on (?:an? |the )"
+        r"(\d/\d|half|quarter|three[- ](?:eighths?|quarters?))(?:[- ]inch)? (?:ratchet|bar|handle)$",
+        r"\1, \2 drive",
+    ),
+    (r"\blong (?=impact (?:socket|skt)\b)", "deep "),
+    (r"\bdouble square\b(?=.*\b(?:socket|skt)\b)", "8 point"),
+    (r"\bair[- ]powered\b", "air"),
+    (r"\brubber[- ]lined (?=(?:spark ?)?plug (?:socket|skt))", "rubber insert "),
+    (r"^(\d{1,2})(?: ?mm)? (deep )?impact,? on (?:an )?inch drive$", r"\1 mm \2impact socket, 1 in drive"),
+    (r"\be[- ]soc\b", "external sixlobe socket"),
+    (r"\b(?:ordinary|normal|regular) depth\b", "standard depth"),
+    (
         r"\bfor (?:an? |the )?(quarter|half|three[- ](?:eighths?|quarters?)|[13]/[248])(?:[- ]inch)? (?:square|sq)\b"
         r"(?! (?:head|pipe|plug|nut|bolt|drain|sump|filler|recess))",
         r", \1 drive",

@@ -3,6 +3,9 @@
 from __future__ import annotations
 
 FASTENERS = [
+    (r"\btwo[- ]eared (?:crimp )?(?:clip|clamp)", "two ear clamp"),
+    (r"\bhd (?=(?:gasket|gskt|gkt)\b)", "cylinder head "),
+    (r"\bcam \(rocker\) cover\b", "rocker cover"),
     (r"\bo/x[- ]?ring\b", "o-ring"),
     (r"\bnuts?,? prevailing torque(?:,? all[- ](?:steel|metal))?", "all metal lock nut"),
     (r"\bhss[- ]?co ?[58]?\b", "cobalt"),
@@ -113,7 +116,10 @@ FASTENERS = [
     (r"\bworm ?drive, (?=\d)", "wormdrive "),
     (r"(?<=\d) ?in\.? roll\b", '" roll'),
     (r"\b(m\d{1,2}) ?- ?(?=\d?\.\d|[123] ?x)", r"\1 x "),  # M8-1.25 x 40
-    (r"\bw ?/ ?d\b(?=.*\b(?:clamp|clip|clp))|(?<=clamp )w ?/ ?d\b|(?<=clip )w ?/ ?d\b", "worm drive"),
+    (
+        r"\bw ?/ ?d\b(?=.*\b(?:clamp|clip|clp))|(?<=clamp )w ?/ ?d\b|(?<=clip )w ?/ ?d\b|(?<=clmp )w ?/ ?d\b",
+        "worm drive",
+    ),
     (r"\b([1-4])\.(\d{1,2}/(?:2|4|8|16|32)\b)", r"\1-\2"),  # 1.1/16
     (
         (

@@ -3,6 +3,14 @@
 from __future__ import annotations
 
 MEASURING = [
+    (r"\bnon[- ]graduated (?:\(preset\) )?(?=wrench)", "non-graduated torque "),
+    (
+        r"\b(beam|click|dial|electronic)(?: type)?(?: \([a-z ]+\))? wrench\b(?=.*(?:nm|n\.m|lb|newton))",
+        r"\1 torque wrench",
+    ),
+    (r"\bcategory ([1-4])\b", r"cat \1"),
+    (r"\b(\d+) up to (?=\d)", r"\1-"),
+    (r"\binch feelers?\b(?: for [a-z ]+)?,? 0?(\.\d+)", r"feeler gauge \1 in"),
     (r"\bcat ?(iv|iii|ii)-(?=\d)", r"cat \1 "),
     (r"\b0 ?(?:-|to) ?360 ?deg(?:rees)?\b", ""),
     (r"\b2 probe\b(?=.*\bv)", "two pole"),
@@ -63,7 +71,7 @@ MEASURING = [
     (r"\bin (?:half|0?\.5)[ -](?:millimetres?|millimeters?|mm|mil) steps\b", "in 0.5 mm steps"),
     (r"\b(maf|o2|oxy|lambda|air ?flow) sens\b", r"\1 sensor"),
     (
-        r"(\btester\b.*?),? ?\b(?:for )?dot ?\d(?:\.\d)?(?:[/, ]+(?:dot ?)?\d(?:\.\d)?)*\b",
+        r"(\b(?:tester|tstr)\b.*?),? ?\b(?:for )?dot ?\d(?:\.\d)?(?:[/, ]+(?:dot ?)?\d(?:\.\d)?)*\b",
         r"\1",
     ),  # what a fluid tester is for
     (r"\b(?:insulation|insul|megger)(.*?)(\d+) to (?=\d+ ?v\b)", r"insulation\1\2-"),

@@ -5,6 +5,9 @@ from __future__ import annotations
 _SINGLE = ("one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "twelve")
 
 NUMBERS = [
+    (r"\b(\d) (\d/\d{1,2}) long\b", r"x \1-\2 in"),
+    (r"\bhalf[- ]kilo\b", "500 g"),
+    (r"(?<!and a )(?<!and )\bhalf mil\b(?= (?:gasket|feeler|shim|sheet|paper))", "0.5 mm"),
     (r"\bdia(?:meter)?\.? ?(\d+(?:\.\d+)?)\b(?! ?(?:mm|in\b|x|/|\"|-))", r"\1 mm"),
     (r"(-?\d+) ?\.{2,3} ?\+?(?=\d)", r"\1 to "),
     (r"\b(\d{1,2}) ?v ?/ ?(?=\d{1,3} ?w\b)", r"\1v "),

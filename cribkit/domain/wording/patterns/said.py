@@ -9,6 +9,26 @@ _DATE = (
 )
 
 SAID = [
+    (r",? every \d+(?:\.\d+)? ?(?:mm|cm|m) [a-z ]+$", ""),
+    (r", (?:one|two|three|four|half a|a) (?:full )?turns?(?: only)?$", ""),
+    (r"^((?:lay|fit|install|refit|place) .*?),? dry\b", r"\1"),
+    (r",? about (?:\d+(?:\.\d+)?|half a|one|two|three|four|five|ten) (?:litres?|liters?|ml|kg|grams?|g)\b", ""),
+    (
+        r",? (?:but )?not (?:over|on|near|into|onto) (?:the|any) "
+        r"(?:gaskets?|threads?|boots?|linings?|discs?|seat|head)\b",
+        "",
+    ),
+    (
+        r",? between (?:the )?(?:socket|ratchet|extension|wrench|bar|handle)s? and "
+        r"(?:the )?(?:socket|ratchet|extension|wrench|bar|handle)s?\b",
+        "",
+    ),
+    (r",? (?:crosswise|diagonally|in a star pattern)$", ""),
+    (
+        r", (?:and )?(?:held|left|kept|turned|pushed) (?:at|in|on|flush|clear|square|against|by) (?!.*\d).*$",
+        "",
+    ),
+    (r"(?<=drive), so that (?!.*\d).*$|(?<=mm), so that (?!.*\d).*$", ""),
     (
         r"\b(?:the|all|both) (?:two|three|four|five|six|eight|ten|twelve|[2-9]|1[0-2]) "
         r"(?=[a-z]+s\b(?<!sockets)(?<!spanners)(?<!wrenches)(?<!keys)(?<!bits)(?<!gauges)(?<!tools))",

@@ -3,6 +3,9 @@
 from __future__ import annotations
 
 SUPPLIES = [
+    (r"(\bgl(?:o?ves?)\b.*)\b(\d{2,3})s\b", r"\1\2 pc"),
+    (r"\b(?:that |which )?leaves? no lint\b", "lint free"),
+    (r"\bh ?\+ ?l\b(?=$|,| )", "hook and loop"),
     (r"\bspill pads\b", "spill pad"),
     (r"(?<=\dv)(?=\d+ ?ah\b)", " "),
     (r"(\bdiscs?\b.*)\b(?:grip|velour(?: backed)?)\b", r"\1hook and loop"),

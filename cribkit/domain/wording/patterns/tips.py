@@ -3,6 +3,27 @@
 from __future__ import annotations
 
 TIPS = [
+    (r"\b(five|six)[- ]lobed\b", r"\1 lobe"),
+    (r"\bfive lobe security bit,? size (\d{1,2})", r"five lobe security bit \1"),
+    (r",? \bholed tip\b", " tamper"),
+    (r"\b(?:number|no\.?|#) ?([0-4])\b(.*?) ?\((ph|pz)\)", r"\3\1\2"),
+    (r"\b(cross[- ]?(?:point|head|recess)\w*.*?),? sizes ([0-4]) and ([0-4])\b", r"\1 ph\2 x ph\3"),
+    (r"\b(t\d{1,2}\b.*)\btpr\b", r"\1tamper"),
+    (r"\band (e\d{1,2}) the other\b", r"x \1"),
+    (r"\b(?:square|sq) bit (?:socket|skt),? (\d{1,2}) ?mm\b", r"\1 mm male square bit socket"),
+    (
+        r"\b(\d{1,2}) ?mm (?:square|sq) (?:(?:drain|sump|filler|axle|gearbox) plug )?bit (?:socket|skt)\b",
+        r"\1 mm male square bit socket",
+    ),
+    (
+        r"\b(\d{1,2}) ?mm (?:square|sq) bit (?:socket )?for (?:an? |the )?"
+        r"(?:drain|sump|filler|axle|gearbox) plugs?\b",
+        r"\1 mm male square bit socket",
+    ),
+    (
+        r"\b(bit (?:socket|skt)\b.*?)\b(\d{1,2}) ?mm sq(?:uare)? (?:drn|drain|sump) (?:plg|plug)\b",
+        r"\2 mm male square \1",
+    ),
     (r"\b((?:1/4|5/16)(?: in\b|\")? ?hex) x (\d{2,3})(?: ?mm)?$", r"\1 , \2 mm long"),
     (r"\b12[- ]?(?:pt|point) (?=male triple)", ""),
     (

@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 TOOLS = [
+    (r"(\bjack\b.*)\blow[- ]entry\b", r"\1low profile"),
+    (r"\bhammer with copper and (?:raw)?hide faces\b", "copper hide hammer"),
     (r"\btogether with\b", "with"),
     (r"(\bstands?) \(2\)", r"\1"),
     (r"\bspark[- ]resist(?:ant|ing)?\b", "non sparking"),
