@@ -169,11 +169,12 @@ def packing(reading: Reading) -> None:
                     reading.finer.add("ep")
             if token.kind == "temp":
                 reading.set("temperature", celsius(token))
-    bare = reading.tokens[-1:]
-    if bare and bare[0].kind == "num" and not bare[0].unit and bare[0].values[0] in _USUAL_CANS:
+    bare = [token for token in reading.tokens if token.kind == "num" and not token.used and not token.unit]
+    told = tables().families.get(reading.family)
+    poured = told is not None and told.shape in ("chem", "oil", "grease", "seize", "lock")
+    if poured and len(bare) == 1 and bare[0].values[0] in _USUAL_CANS:
         bare[0].used = True
     _dispensed(reading)
-    told = tables().families.get(reading.family)
     if told and told.shape in _HEAT_RATED and (token := reading.take("deg")):
         figure = round(float(number(token.values[0])))
         reading.set("temperature", f"{figure if figure < FAHRENHEIT else _from_fahrenheit(figure)}c")

@@ -92,7 +92,7 @@ def _may_be_meant(reading: Reading, known: Family) -> bool:
     )
     if known.name == "socket" and wider.name == "oil-filter-socket":  # the hexagon on its cap, or its flutes?
         fluted = any(token.kind == "flutes" for token in reading.tokens) or reading.has_said("flutes")
-        special = not fluted and reading.has_said("deep")
+        special = not fluted and (reading.has_said("deep") or "drive" in reading.attributes)
     return wider.kind == known.kind and not special
 
 

@@ -508,12 +508,18 @@ def _traits(need: Meaning, item: Meaning) -> list[str] | None:
 _LABELLED = frozenset({"chem", "oil", "grease", "seize", "lock"})
 
 
+# What would have made another thing of it: a grease with moly is a moly grease.
+NEVER_IN = frozenset({("lithium-grease", "moly")})
+
+
 def _without(held: str, need: Meaning, item: Meaning) -> list[str]:
     """A doubt where a chemical is to be free of something, and the item says nothing of it."""
     told, name = kin().family(need.family), held.partition("=")[0]
     if told is None or told.shape not in _LABELLED or name in dict(item.attributes) or _NOT.search(need.text.lower()):
         return []  # "brake grease, not copper grease": another thing, and this is not it
     value = held.rpartition("=")[2]
+    if (item.family, value) in NEVER_IN:
+        return []
     return [f"without {kin().called(name) if value in ('yes', 'with') else value} not stated"]
 
 

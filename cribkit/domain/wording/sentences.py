@@ -27,6 +27,13 @@ _USES = re.compile(r"^(?:use|using|take|with) ", re.I)
 _READING = re.compile(
     r"(?<=[a-z]): ?(?:about )?\d[\d. to-]*(?:k?ohms?|mv|v|volts?|bar|psi|kpa|mbar|amps?|deg\w*|°c?)(?!\w)[^:;.]*$", re.I
 )
+# "(3.5 bar at idle)", "to measure the supply (5 V) at the plug": what is found there.
+_PRESSED = re.compile(
+    r" \((?:[^()]*\d ?(?:bar|psi|kpa)\b[^()]*\b(?:at|when|with)\b[^()]*)\)"
+    r"|(?<=[a-z]) \(\d+(?:\.\d+)? ?(?:v|volts?|ohms?|bar|psi)\)(?= at | on | of )",
+    re.I,
+)
+_SO_THAT = re.compile(r"(?<=\S), so that .*$", re.I)
 _TALK = re.compile(
     r"^(?:note (?:which|how|where|that|the)|they|it|this|these|there|that"
     r"|the [a-z ]+ (?:is|are|may|will|can|has|have))\b(?!.*\b(?:must|needs?)\b)",
@@ -49,7 +56,7 @@ def asked_part(text: str, called_for: Callable[[str], str]) -> str:
     text = _NUMBERED.sub("", text)
     if "(" in text and "torque" not in text.lower():
         text = _IN_BRACKETS.sub("", text)
-    text = _READING.sub("", text)
+    text = _SO_THAT.sub("", _PRESSED.sub("", _READING.sub("", text)))
     parts = [part.strip(" .") for part in _ENDS.split(text) if part.strip(" .")]
     if len(parts) < 2:
         return text

@@ -245,6 +245,7 @@ TURNS = (
     turn("hydraulic-oil", "brake-fluid", _tokens("dot")),
     turn("bit-holder", "bit", lambda r: _only_for(r, "holder") and bool(_tip(r)) and r.has_said("bit"), ("holder",)),
     turn("gear-oil-pump", "bit-socket", lambda r: r.has_said("bit") and r.has_said("hex") and _driven(r)),
+    turn("socket", "bit-socket", _has("ballend")),
     turn("guide-pin", "bit-socket", lambda r: r.has_said("bit") and r.has_said("socket")),
     turn("box", "gear-oil", lambda r: _tokens("gl")(r) or _thick(r)),
     turn("rtv", "brake-fluid", _tokens("dot")),

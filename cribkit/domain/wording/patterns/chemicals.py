@@ -15,6 +15,13 @@ _HELD = (
 )
 
 CHEMICALS = [
+    (r"\b(?:that |which )?leaves? no lint\b", "lint free"),
+    (r"\bmeeting (?=acea|api|jaso|ilsac|[acbe]\d|s[nmpl]\b)", ""),
+    (r"\bviscosity grade (?=\d)", "iso vg "),
+    (r"\bdegreasing (?=concentrate|fluid|liquid|agent)", "degreaser "),
+    (r"(\boil\b.*) for (?:the |an? )?[a-z ]*?(?:van|minibus|flatbed|truck|lorry|engine) ?\d\.\d\b", r"\1"),
+    (r"\(?\bbead(?: of)? \d+(?:\.\d)? ?mm\b\)?", ""),
+    (r"\bwheel speed sensor", "abs sensor"),
     (r"\b(c\d|a\d/b\d) spec\b", r"\1"),
     (r"\b(?:thinly|sparingly|lightly|evenly)\b", ""),
     (r"\bcontinuously variable (?:gearbox(?:es)?|transmissions?)\b", "cvt"),

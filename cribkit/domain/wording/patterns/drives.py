@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 DRIVES = [
+    (r"\b(?:increasing|reducing) (?=adapt)", ""),
     (
         r"\bholder (?:for|to put|to take|taking) (.*?\bhex) bits? on (?:an? |the )?"
         r"(\d/\d|half|quarter|three[- ]eighths?)(?:[- ]inch)? ratchet",

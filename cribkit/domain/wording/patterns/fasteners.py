@@ -3,6 +3,13 @@
 from __future__ import annotations
 
 FASTENERS = [
+    (r"(\bwheel nuts?|nuts?,? wheel)\b(.*)\b(?:hex ?(?:17|19|21|22)|(?:17|19|21|22) ?hex)\b", r"\1\2"),
+    (r"(\b(?:cotter|split|roll) pins?\b.*?)(\d(?:\.\d+)?) ?mm thick\b", r"\1\2 mm"),
+    (r"\b(\d+) ?mm shaft,? (\d+) ?mm bore,? (\d+) ?mm (?:wide|thick)\b", r"\1 x \2 x \3 mm"),
+    (r"(\bo[- ]?rings?\b.*\d.*)\bcord (?=\d)", r"\1section "),
+    (r"(\bspark ?plugs?\b.*),? set of (?:three|four|six|3|4|6)\b", r"\1"),
+    (r",? \bspan (?=\d)", " "),
+    (r",? either finish$", ""),
     (r"\btwo[- ]eared (?:crimp )?(?:clip|clamp)", "two ear clamp"),
     (r"\bhd (?=(?:gasket|gskt|gkt)\b)", "cylinder head "),
     (r"\bcam \(rocker\) cover\b", "rocker cover"),

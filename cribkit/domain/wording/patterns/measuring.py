@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 MEASURING = [
+    (r"\bpointer[- ]and[- ]beam\b|\bdeflecting[- ]beam\b", "beam"),
     (r"\bnon[- ]graduated (?:\(preset\) )?(?=wrench)", "non-graduated torque "),
     (
         r"\b(beam|click|dial|electronic)(?: type)?(?: \([a-z ]+\))? wrench\b(?=.*(?:nm|n\.m|lb|newton))",

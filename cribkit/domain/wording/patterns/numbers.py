@@ -5,6 +5,8 @@ from __future__ import annotations
 _SINGLE = ("one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "twelve")
 
 NUMBERS = [
+    (r"\b(\d{1,3}) (000)\b(?= ?(?:kg|n\b|v\b|lbs?\b))", r"\1\2"),
+    (r"\b(\d\.\d) d\b(?=$|,| )", r"\1 diesel"),
     (r"\b(\d) (\d/\d{1,2}) long\b", r"x \1-\2 in"),
     (r"\bhalf[- ]kilo\b", "500 g"),
     (r"(?<!and a )(?<!and )\bhalf mil\b(?= (?:gasket|feeler|shim|sheet|paper))", "0.5 mm"),

@@ -9,6 +9,7 @@ _DATE = (
 )
 
 SAID = [
+    (r",? \b(?:half a|one|two|three|\d+) met(?:re|er)s? between [a-z ]+$", ""),
     (r",? every \d+(?:\.\d+)? ?(?:mm|cm|m) [a-z ]+$", ""),
     (r", (?:one|two|three|four|half a|a) (?:full )?turns?(?: only)?$", ""),
     (r"^((?:lay|fit|install|refit|place) .*?),? dry\b", r"\1"),

@@ -3,6 +3,19 @@
 from __future__ import annotations
 
 TIPS = [
+    (r"\b6[.,]3 ?mm hex(?:agon(?:al)?)?\b(?: shank)?", "1/4 hex shank"),  # ISO 1173
+    (r"\b(ph|pz|tx) (?:size|sz) ([0-4])\b", r"\1\2"),
+    (r"\bspherical[- ]end\b", "ball end"),
+    (
+        r"\bcross[- ]?(?:head|point|recess|slot)?\b(.*?),? \b(?:size|no\.?) ?([0-4])\b ?\((ph|pz)\)",
+        r"\3\2 \1",
+    ),
+    (r",? \bstraight end,? not ball\b|,? \bnot ball(?:[- ]end(?:ed)?)?\b", " plainend"),
+    (r"\bball(?:[- ]end(?:ed)?)? hex (?=(?:skt|socket)\b)", "ball end hex bit "),
+    (r"\bwith (?:an? )?cross handle(?: \(t[- ]form\))?", "t handle"),
+    (r"\b(?:extra )?long (\d{2,3})$", r"\1 mm long"),
+    (r"\b(\d{1,2}) ?mm male square (?:drain |sump )?(?:plug )?socket\b", r"\1 mm male square bit socket"),
+    (r"\b(security (?:star|torx) bit),? with (?:an? )?bore\b", r"\1 tamper"),
     (r"\b(five|six)[- ]lobed\b", r"\1 lobe"),
     (r"\bfive lobe security bit,? size (\d{1,2})", r"five lobe security bit \1"),
     (r",? \bholed tip\b", " tamper"),

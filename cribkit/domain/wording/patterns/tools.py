@@ -3,6 +3,15 @@
 from __future__ import annotations
 
 TOOLS = [
+    (r"\blive[- ](?:work(?:ing)?|line)\b", "insulated"),
+    (r"\bworking load\b", "wll"),
+    (r",? \bboth (?:ends|sides)(?: open)?\b", ""),
+    (r"\bspinner grip\b", "spinner handle"),
+    (r"\b(?:ordinary|standard|normal|regular)[- ]length\b", "standard length"),
+    (r"^(\d{3}) (?=(?:combi|combination|long[- ]nose|side|water[- ]pump|needle)\b.*pliers)", r"\1 mm "),
+    (r"\b(pliers?\b.*?) for shafts?\b", r"\1 external"),
+    (r"\b(pliers?\b.*?) for (?:bores?|holes?)\b", r"\1 internal"),
+    (r"\bfixed[- ]head (?=ratchet)", "non flexible head "),
     (r"(\bjack\b.*)\blow[- ]entry\b", r"\1low profile"),
     (r"\bhammer with copper and (?:raw)?hide faces\b", "copper hide hammer"),
     (r"\btogether with\b", "with"),
