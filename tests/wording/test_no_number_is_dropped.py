@@ -34,6 +34,38 @@ CLASSED = re.compile(
 # What insulated tools are made for, IEC 60900 (from memory).
 INSULATED = re.compile(r"^insulated .* for 1000 volts", re.IGNORECASE)
 ALLOWED = {
+    "Insulated open-ended spanner, 10 mm, for the 48-volt terminal. Caution: remove rings and watches.": "the terminal",
+    "Dial indicator with magnetic base; brake disc run-out, limit 0.05 mm": "what is measured, not what it shows",
+    "Dial indicator with magnetic base, to check brake disc run-out (limit 0.05 mm)": "what is measured",
+    "Cooling system pressure tester. Pump up to 15 psi and watch for two minutes.": "what is done with it",
+    "Cooling system pressure tester; pump up to 1.2 bar with the engine cold": "what is done with it",
+    "Adapter to drive 1/4-inch hexagon bits with a ratchet of 1/4-inch square drive": "one of two alike",
+    "premixed 50 % pink OAT coolant, five litres": "ready mixed is ready mixed",
+    "disposable nitrile gloves, size L, black, carton of 100": "how many",
+    "two-ply blue paper wiping roll, 150 metres": "how much",
+    "class 0 insulating gloves sz 10 1000V": "the class says it, EN 60903 (from memory)",
+    "10off M8x25 8.8 set screws": "how many",
+    "2 x 17mm thin wall impact skts 1/2": "how many",
+    "EP2 grease cartridges 2x": "how many",
+    "Penetrating oil for the exhaust manifold nuts; leave it for 15 minutes": "how long",
+    "Engine oil 0W-20, fully synthetic, 3.8 L for the Wren van 1.6": "the engine; its grade is told",
+    "Fuel pressure gauge up to 10 bar, for the rail (3.5 bar at idle)": "what it will show",
+    "Digital multimeter, to measure the sensor supply (5 V) at the throttle body plug": "what it will show",
+    "Silicone sealant, black, for the timing cover (bead 3 mm)": "the bead",
+    "Adapter, 1/4-inch female to 3/8-inch male, so that the 3/8 sockets can be turned with the low-range "
+    "torque wrench": "the same square again",
+    "6.8 mm drill, tapping for M8": "the thread that is tapped; the drill is 6.8 mm",
+    "pressure gauge adaptor, M10x1 female to 1/8 NPT male": "no gauge has such an end; none matches",
+    "Brake fluid DOT 4, about 300 mL for bleeding the clutch": "how much goes in",
+    "Cable ties, black, 200 x 4.8 mm, every 250 mm along the loom": "where they go",
+    "Refrigerant R134a, 0.55 kg": "how much goes in",
+    "Refrigerant R1234yf, 0.48 kg": "how much goes in",
+    "E18 external star socket, half-inch drive, for the rear axle beam bolts; 90 N·m (66 ft-lb), then "
+    "90 degrees": "how the bolts are tightened",
+    "Click torque wrench, quarter-inch drive, 6 to 22 N·m (4.4 to 16 ft-lb)": "the same range in other units",
+    "Dial torque wrench, half-inch drive, 15 to 100 N·m (11 to 74 ft-lb)": "the same range in other units",
+    "Click torque wrench, 1/4 drive, 40 to 120 in-lb (4.5 to 13.5 N·m), for compressor clutch "
+    "bolts": "the same range in other units",
     "Fit the 1/2 drive torque wrench with a 1/2 female to 3/4 male adaptor.": "what the adapter is put on",
     "tapping drill for M8, 6.8 mm": "the thread that is tapped; the drill is 6.8 mm",
     "M12 bolt socket 18 mm AF, 1/2 dr": "the bolt; the socket is told by its size",

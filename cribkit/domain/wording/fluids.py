@@ -147,7 +147,7 @@ def held_as(family: str) -> str:
 
 def packing(reading: Reading) -> None:
     """How much a container holds: nothing that a match hangs on."""
-    if reading.family == "moly-grease" and (token := reading.take("percent")):
+    if reading.family in ("moly-grease", "chassis-grease") and (token := reading.take("percent")):
         reading.set("moly_content", f"{token.values[0]} %")
     if found := _NLGI.search(reading.plain) if "grease" in reading.family else None:
         reading.set("nlgi", found[1] or found[2])

@@ -128,6 +128,8 @@ def _judge_one(need: Meaning, item: Meaning) -> Judgement:
         if name == "pitch_class" and has[name] == "fine" and "thread" in asked:
             return NONE  # a thread named without a pitch is coarse
         loss += 0.5
+        if name == "form" and need.family == "needle-nose-pliers" and has[name] == "bent":
+            doubts.append("bent was not asked for")
         if name == "shank" and need.family == "bit-holder":
             doubts.append(f"it takes bits of {has[name]}, not the usual {USUAL_SHANK}")
         if rule.unasked == "review" and not _left_open(name, has[name], need):

@@ -15,6 +15,14 @@ _HELD = (
 )
 
 CHEMICALS = [
+    (r"\bbrush (?=(?:tin|can|pot|tub)\b)", ""),
+    (r"\b(ck-?4) (?=gal|qt|quart|l\b)", r"\1, 1 "),
+    (r"^(?:an? |one )?lit(?:re|er) of (?=\S)", ""),
+    (r"\bdot 5,1 (?=gal|l\b|lit)", "dot 5, 1 "),
+    (r"\btrans lube\b", "transmission oil"),
+    (r"\bether start(?:ing)? fluid\b", "starting fluid"),
+    (r"\bwindscreen bonder\b", "windscreen adhesive"),
+    (r"\b(\d) ?x$", r"\1 off"),
     (r"\b(?:that |which )?leaves? no lint\b", "lint free"),
     (r"\bmeeting (?=acea|api|jaso|ilsac|[acbe]\d|s[nmpl]\b)", ""),
     (r"\bviscosity grade (?=\d)", "iso vg "),

@@ -3,6 +3,17 @@
 from __future__ import annotations
 
 DRIVES = [
+    (r"(\b(?:socket|skt)\b.*?),? for (?:the |an? )(\d/\d) (?:bar|ratchet|handle)$", r"\1, \2 drive"),
+    (r"\b(adapt\w*|reducer\b.*)\bdown to\b", r"\1to"),
+    (r"^(8|eight) ?(?:pt|point) (\d+/\d+|\d+ ?mm) for (?:an? )?sq(?:uare)? (?:pipe )?plugs?$", r"8 point socket \2"),
+    (r"\binv star\b", "external sixlobe"),
+    (
+        r"\bdeep (six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|seventeen|eighteen|nineteen)"
+        r" for (?:the |an? )?(half|quarter|three[- ]eighths?)(?:[- ]inch)? ratchet$",
+        r"deep \1 mm socket \2 drive",
+    ),
+    (r"(\b(?:socket|skt)\b.*?),? on ([13]/[248])$", r"\1, \2 drive"),
+    (r"\b(\d{1,2}) ?mm square 8 ?pt socket drain plug (1/2|3/8)$", r"8 point socket \1 mm \2 drive"),
     (r"\b(?:increasing|reducing) (?=adapt)", ""),
     (
         r"\bholder (?:for|to put|to take|taking) (.*?\bhex) bits? on (?:an? |the )?"

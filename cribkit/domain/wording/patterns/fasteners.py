@@ -3,6 +3,9 @@
 from __future__ import annotations
 
 FASTENERS = [
+    (r"\bg([58])\b(?=$|,| )(?<=\d g\d)", r"grade \1"),
+    (r"^handful of |^a few (?:of )?(?=[a-z]*\d|[a-z]+s\b)", ""),
+    (r"\bt[- ]?bolt (?=\d)", "t-bolt clamp "),
     (r"(\bwheel nuts?|nuts?,? wheel)\b(.*)\b(?:hex ?(?:17|19|21|22)|(?:17|19|21|22) ?hex)\b", r"\1\2"),
     (r"(\b(?:cotter|split|roll) pins?\b.*?)(\d(?:\.\d+)?) ?mm thick\b", r"\1\2 mm"),
     (r"\b(\d+) ?mm shaft,? (\d+) ?mm bore,? (\d+) ?mm (?:wide|thick)\b", r"\1 x \2 x \3 mm"),

@@ -3,6 +3,10 @@
 from __future__ import annotations
 
 MEASURING = [
+    (
+        r"^(dial|beam|click|digital|electronic) (?=(?:\d/\d) ?(?:dr|drive|sq)\b.*(?:in-lb|ft-lb|nm|n\.m))",
+        r"\1 torque wrench ",
+    ),
     (r"\bpointer[- ]and[- ]beam\b|\bdeflecting[- ]beam\b", "beam"),
     (r"\bnon[- ]graduated (?:\(preset\) )?(?=wrench)", "non-graduated torque "),
     (

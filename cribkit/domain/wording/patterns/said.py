@@ -9,6 +9,8 @@ _DATE = (
 )
 
 SAID = [
+    (r"\([^()]*\b(?:do not lend|don't lend|and the like|back of|ask first|low stock|green or brown)\b[^()]*\)", ""),
+    (r"\((?:dilute|shake|mix)[^()\d]*\)", ""),
     (r",? \b(?:half a|one|two|three|\d+) met(?:re|er)s? between [a-z ]+$", ""),
     (r",? every \d+(?:\.\d+)? ?(?:mm|cm|m) [a-z ]+$", ""),
     (r", (?:one|two|three|four|half a|a) (?:full )?turns?(?: only)?$", ""),

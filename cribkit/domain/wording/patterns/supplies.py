@@ -3,6 +3,10 @@
 from __future__ import annotations
 
 SUPPLIES = [
+    (r"^box of (small|medium|large|xl) nitriles?\b", r"nitrile gloves \1"),
+    (r"^oil only pads$", "oil only absorbent pad"),
+    (r"\bcut[- ]?off wheel (\d(?: \d/\d)?) x (0?\.\d+)\b", r"cutoff wheel \1 in x \2 in"),
+    (r"\bsand (?=discs?\b)", "sanding "),
     (r"\bcloth tape\b(?=.*\b(?:harness|loom|wiring)\b)", "cloth loom tape"),
     (r"\bfabric\b(?=.*\btape\b)|(?<=tape )fabric\b|(?<=tape, )fabric\b", "cloth"),
     (r"(\bgl(?:o?ves?)\b.*)\b(\d{2,3})s\b", r"\1\2 pc"),

@@ -3,6 +3,12 @@
 from __future__ import annotations
 
 TIPS = [
+    (r"(\b(?:screwdriver|s/driver|driver|scdr)\b.*?)\b(\d{2,3}) blade\b(?!s)", r"\1\2 mm blade"),
+    (r"\bin-?hex (\d{1,2}) ?mm (half|quarter|three[- ]eighths?)(?: ?inch)?$", r"hex bit socket \1 mm \2 drive"),
+    (
+        r"\b(\d{1,2}) ?mm hex for (?:the )?(?:diff|gearbox)? ?(?:fill|filler|drain) plug (\d/\d) ?(?:dr|drive)$",
+        r"\1 mm hex bit socket \2 drive",
+    ),
     (r"\b6[.,]3 ?mm hex(?:agon(?:al)?)?\b(?: shank)?", "1/4 hex shank"),  # ISO 1173
     (r"\b(ph|pz|tx) (?:size|sz) ([0-4])\b", r"\1\2"),
     (r"\bspherical[- ]end\b", "ball end"),

@@ -3,6 +3,15 @@
 from __future__ import annotations
 
 TOOLS = [
+    (r"\blow[- ]profile jack\b", "low profile trolley jack"),
+    (r"(\btrolley jack\b.*) low$", r"\1 low profile"),
+    (r"\btiny (?=(?:ph|pz|t)\d)", ""),
+    (r"^bent nose (?=\d)", "bent nose pliers "),
+    (r"\b(\d/\d{1,2} x \d/\d{1,2}) (deep )?offset box$", r"\1 \2offset box wrench"),
+    (r"\bext(?:ernal)? circlip (?=.*\b(?:45|90) ?deg)", "external circlip pliers "),
+    (r"\bint(?:ernal)? circlip (?=.*\b(?:45|90) ?deg)", "internal circlip pliers "),
+    (r"\bpliers (\d{1,2})$", r"pliers \1 in"),
+    (r"\bbreaker bar (half inch|1/2|3/8|3/4)(?: drive| dr)? (1[258]|18|24|30|36)$", r"breaker bar \1 drive \2 in"),
     (r"\blive[- ](?:work(?:ing)?|line)\b", "insulated"),
     (r"\bworking load\b", "wll"),
     (r",? \bboth (?:ends|sides)(?: open)?\b", ""),
