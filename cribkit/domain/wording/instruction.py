@@ -13,6 +13,7 @@ from cribkit.domain.wording.clauses import first_act, kept, stripped
 from cribkit.domain.wording.speech import plainly
 from cribkit.domain.wording.tables import tables
 from cribkit.domain.wording.verbs import any_verbs, verb
+from cribkit.domain.wording.verbs import words as listed
 
 _ARTICLE = r"(?:an? |the |your |our |some |its |suitable |correct )*"
 # How much of it: no pack of such a size is asked for ("Apply 90 g of grease"), and no measure ("a dab of").
@@ -213,8 +214,32 @@ def _held_meanwhile(text: str) -> str:
     return found["held"] if found else text
 
 
+# What an instruction may have beside its verb. Without any of these marks, of the words in `cues` of
+# data/instruction.toml, and of a verb or a word for the manner in front, a text is none.
+_MARKS = frozenset(":;()&!?+")
+
+
+def _plain(text: str) -> bool:
+    """Whether the text can only name a thing: most do, and the searches below are many."""
+    if not _MARKS.isdisjoint(text) or text.endswith(".") or " - " in text or text[:1].isspace():
+        return False
+    lower = text.lower()
+    words = lower.replace(",", " ").split()
+    if (
+        not words
+        or "w/" in lower
+        or not listed("cues").isdisjoint(words)
+        or words[0] in listed("manners")
+        or words[0].endswith("ly")
+    ):
+        return False
+    return not verb(text) and not _AND_REPLACE.match(text)
+
+
 def called_for(text: str) -> str:
     """The text with the thing that it calls for in front; a text that is no instruction stays as it is."""
+    if _plain(text):
+        return plainly(text)
     bare = _REASON.sub(r", for \1", _STEP.sub("", _W.sub("with ", plainly(text.strip()))).rstrip(" ."))
     bare = _TESTED.sub("test", _AND_REPLACE.sub("Replace ", stripped(bare)))
     bare = _held_meanwhile(_LATER_SAID.sub("", bare))

@@ -19,6 +19,8 @@ _ENDS = re.compile(
     r"(?<=[a-z\d)%])(?<!\bno)(?<!\bnr)(?<!\bin)(?<!\bft)(?<!\blb)(?<!\bdr)(?<!\bsq)(?<!\bdia)(?<!\bmax)(?<!\bmin)"
     r"(?<!\bapprox)[.!] (?=[A-Z][a-z])|; ?|(?<=drive) - (?=[a-z])|(?<=mm) - (?=[a-z]{4})"
 )
+# Without any of these a text is one sentence with nothing beside it.
+_MARKS = (". ", "! ", ") ", ";", "(", ":", " - ", ", so that")
 _NUMBERED = re.compile(r"^\s*(?:step )?\d{1,2}[.)] (?=[A-Z])")
 _WARNS = re.compile(r"^(?:caution|warning|danger|note|nb|care|important|hint)[:,] ?", re.I)
 _WHERE = re.compile(r"^(?:place|position|location|where|access)[:,] ?", re.I)
@@ -53,6 +55,8 @@ _PASSING = re.compile(
 
 def asked_part(text: str, called_for: Callable[[str], str]) -> str:
     """The text without sentences, clauses behind a semicolon and brackets that say nothing of what is asked for."""
+    if not any(mark in text for mark in _MARKS):
+        return text
     text = _NUMBERED.sub("", text)
     if "(" in text and "torque" not in text.lower():
         text = _IN_BRACKETS.sub("", text)
