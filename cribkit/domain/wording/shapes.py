@@ -5,7 +5,9 @@ from __future__ import annotations
 import re
 from collections.abc import Callable
 
+from cribkit.domain.wording.abrasives import grit, wipes
 from cribkit.domain.wording.adapters import adapter, multiplier
+from cribkit.domain.wording.electrics import fuse, wire
 from cribkit.domain.wording.figures import any_numbers, told_figures
 from cribkit.domain.wording.fluids import chem, lock, oil
 from cribkit.domain.wording.handtools import (
@@ -30,25 +32,19 @@ from cribkit.domain.wording.handtools import (
 from cribkit.domain.wording.hoses import hose
 from cribkit.domain.wording.reading import Reading, Said
 from cribkit.domain.wording.rule import KEYS
+from cribkit.domain.wording.seals import hardness, oring, two_ends
 from cribkit.domain.wording.squares import long_numbers
 from cribkit.domain.wording.stores import (
     GLOVE_TYPES,
     GLOVES,
     clamp,
     drill,
-    fuse,
     glove,
-    grit,
-    hardness,
-    oring,
     part,
     put_place,
     ring,
     stud_tool,
     tie,
-    two_ends,
-    wipes,
-    wire,
 )
 from cribkit.domain.wording.tables import Family, tables
 from cribkit.domain.wording.threads import adapters_threads, thread
