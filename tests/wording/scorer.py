@@ -290,6 +290,9 @@ OTHERS = (
     "hundredandthirtysecond",
     "hundredandthirtythird",
     "hundredandthirtyfourth",
+    "hundredandthirtyfifth",
+    "hundredandthirtysixth",
+    "hundredandthirtyseventh",
 )
 
 

@@ -36,6 +36,8 @@ def same(name: str, asked: str, has: str, nominal_from: float = 0.0) -> list[str
         return []
     if name in BORES:
         return [] if abs(mm_of(asked) - mm_of(has)) <= SAME_BORE else None
+    if name == "ends_of" and (asked, has) == ("ring", "combination"):
+        return []  # one of its ends is a ring
     if name == "length_class" and {asked, has} == {"short", "stubby"}:
         return []
     if name == "size":

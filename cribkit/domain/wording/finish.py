@@ -292,7 +292,9 @@ def _own_sense(reading: Reading, shape: str) -> None:
         reading.attributes.setdefault("recess", "phillips")
     if reading.family == "lock-nut" and any("nyl" in said.text for said in reading.words if not said.negated):
         reading.attributes.setdefault("locking_kind", "nylon")
-    if reading.family == "ratcheting-wrench" and " x " in reading.attributes.get("size", ""):
+    if reading.family == "ratcheting-wrench" and (
+        " x " in reading.attributes.get("size", "") or reading.has_said("ringend", "ring")
+    ):  # unless it is the ring of a combination wrench that ratchets
         reading.attributes.setdefault("ends_of", "ring")
     if (
         reading.family == "rivet" and "dims" in reading.attributes

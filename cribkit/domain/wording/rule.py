@@ -75,6 +75,8 @@ WHERE_RINGS_GO = frozenset(
         "fuel",
         "oil",
         "pneumatic",
+        "airconditioning",
+        "ac",
     }
 )
 USUAL_SHANK = "1/4 in"

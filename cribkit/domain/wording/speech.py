@@ -43,7 +43,11 @@ _WHICHEVER = re.compile(
     re.I,
 )
 _THE_SORT = re.compile(r",? the (?:sort|kind|ones?|type) (?=(?:with|on|for|that|in|of)\b)", re.I)
-_THE_ONE = re.compile(r", (?:the |a )?(?P<which>[^,;]+?) ones?$", re.I)
+_THE_ONE = re.compile(  # but "DOT five point one" is a number
+    r", (?:the |a )?(?P<which>[^,;]+?)(?<! point)(?<! and)(?<!twenty)(?<!thirty)(?<!forty)(?<!fifty)"
+    r"(?<!number)(?<!size) ones?$",
+    re.I,
+)
 _DOZEN = re.compile(r"^(?:half a |a half |a |two |one )?dozen (?:of )?(?=\S)", re.I)
 _SETS = re.compile(
     r"^(?:a |one |two )?(?:full )?sets? of "

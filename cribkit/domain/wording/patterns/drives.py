@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 DRIVES = [
+    (r"\bbit ?skt (?=hex)|\bbitskt\b", "bit socket "),
+    (r"\b(\d) (\d/\d{1,2})(?=af\b)", r"\1-\2 "),
     (r"(\b(?:socket|skt)\b.*?),? for (?:the |an? )(\d/\d) (?:bar|ratchet|handle)$", r"\1, \2 drive"),
     (r"\b(adapt\w*|reducer\b.*)\bdown to\b", r"\1to"),
     (r"^(8|eight) ?(?:pt|point) (\d+/\d+|\d+ ?mm) for (?:an? )?sq(?:uare)? (?:pipe )?plugs?$", r"8 point socket \2"),

@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 FASTENERS = [
+    (r"\bclamp to hold (?:an? |the )?", "hose clamp "),
+    (r"(\b(?:clamp|clip|clmp)\b.*\d) ?(?:mm )?\b(9|12)w\b", r"\1 mm, \2 mm band"),
     (r"\bg([58])\b(?=$|,| )(?<=\d g\d)", r"grade \1"),
     (r"^handful of |^a few (?:of )?(?=[a-z]*\d|[a-z]+s\b)", ""),
     (r"\bt[- ]?bolt (?=\d)", "t-bolt clamp "),

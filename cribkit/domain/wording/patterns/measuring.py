@@ -4,6 +4,10 @@ from __future__ import annotations
 
 MEASURING = [
     (
+        r"^(?=.*(?:nm|n\.m|lbs?\b|newton))(.*?)\b(beam|click|dial)(?: type)? wrench\b",
+        r"\1\2 torque wrench",
+    ),
+    (
         r"^(dial|beam|click|digital|electronic) (?=(?:\d/\d) ?(?:dr|drive|sq)\b.*(?:in-lb|ft-lb|nm|n\.m))",
         r"\1 torque wrench ",
     ),

@@ -9,6 +9,12 @@ _DATE = (
 )
 
 SAID = [
+    (
+        r"^(?!.*\b(?:torque|wrench|tw)\b)(.*?\d.*?),? (?:then |and )?"
+        r"(?:tighten(?: to)?|refit at|refit|(?:bolts?|plug|nuts?) to) "
+        r"\d[\d ./-]* ?(?:n\.?m|in-?lbs?|ft-?lbs?)$",
+        r"\1",
+    ),
     (r"\([^()]*\b(?:do not lend|don't lend|and the like|back of|ask first|low stock|green or brown)\b[^()]*\)", ""),
     (r"\((?:dilute|shake|mix)[^()\d]*\)", ""),
     (r",? \b(?:half a|one|two|three|\d+) met(?:re|er)s? between [a-z ]+$", ""),

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 SUPPLIES = [
+    (r"(\bgl(?:o?ves?)\b.*)\b(s|m|l|xl) (100|50|200)$", r"\1\2, \3 pc"),
     (r"^box of (small|medium|large|xl) nitriles?\b", r"nitrile gloves \1"),
     (r"^oil only pads$", "oil only absorbent pad"),
     (r"\bcut[- ]?off wheel (\d(?: \d/\d)?) x (0?\.\d+)\b", r"cutoff wheel \1 in x \2 in"),

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 TIPS = [
+    (r"\bhex(?:agon)? key,? l (?=\d)", "hex l key "),
     (r"(\b(?:screwdriver|s/driver|driver|scdr)\b.*?)\b(\d{2,3}) blade\b(?!s)", r"\1\2 mm blade"),
     (r"\bin-?hex (\d{1,2}) ?mm (half|quarter|three[- ]eighths?)(?: ?inch)?$", r"hex bit socket \1 mm \2 drive"),
     (
@@ -129,7 +130,7 @@ TIPS = [
     (r"\b(?:sq|square)(?:[ -](?:drive|recess|head|tip))? ?(?:#|no\.? ?)([0-4])\b", r" robertson \1 "),
     (r"\b(e\d{1,2}) ?[x/] ?(?=e\d)", r"\1 x "),
     (r"\b((?:ph|pz|tx?|sl)\d{1,2}) ?/ ?(?=(?:ph|pz|tx?|sl)\d)", r"\1 x "),  # PH1/PH2
-    (r"\b(ph|pz|sl|tx) (\d(?:\.\d)?) ?x ?(?=\d)", r"\1\2 x "),  # SL 5.5X125
+    (r"\b(?:(ph|pz) ([0-4])|(sl|tx) (\d(?:\.\d)?)) ?x ?(?=\d)", r"\1\3\2\4 x "),  # SL 5.5X125
     (r"\b(keys?),? on (?:a |the )?(?:ring|rail|rack)\b", r"\1 set"),
     (r"(?<=key), ?l[- ]handle\b|(?<=\d), l[- ]handle\b|\bl[- ]handle(?= (?:hex|key|star|six))", " l type"),
     (r"\b(?:triple|trpl|trp|tri)[ -]sq(?:r|uare)?\b", "triplesquare"),

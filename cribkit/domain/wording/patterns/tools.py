@@ -3,6 +3,10 @@
 from __future__ import annotations
 
 TOOLS = [
+    (r"\btroll(?:e?y|ey) (?=jack)", "trolley "),
+    (r"\b(?:slotted|split) ring (?=(?:spanner|spnr|wrench)\b)", "flare nut "),
+    (r"(\b(?:brake pipe|flare nut) (?:spanner|spnr|wrench)),? (?:slotted|split) ring\b", r"\1"),
+    (r"(\bratchet\w*\b.*)\brev\b", r"\1reversible"),
     (r"\blow[- ]profile jack\b", "low profile trolley jack"),
     (r"(\btrolley jack\b.*) low$", r"\1 low profile"),
     (r"\btiny (?=(?:ph|pz|t)\d)", ""),
