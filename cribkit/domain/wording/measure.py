@@ -3,10 +3,12 @@
 from __future__ import annotations
 
 from fractions import Fraction
+from functools import lru_cache
 
 MM = {"mm": Fraction(1), "cm": Fraction(10), "m": Fraction(1000), "in": Fraction("25.4"), "ft": Fraction("304.8")}
 
 
+@lru_cache(maxsize=4096)  # the same sizes come again and again, and a Fraction is slow to make
 def number(text: str) -> Fraction:
     """The exact value of a plain, decimal, fractional or mixed number."""
     whole, _, rest = text.replace("-", " ").partition(" ")

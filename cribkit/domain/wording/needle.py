@@ -66,12 +66,19 @@ class Sieve:
         plain, pieces = _in_pieces(text)
         begun = self._begun.keys() & pieces
         held = [places for start in begun for needle, places in self._begun[start] if needle in plain]
-        found = [
-            place
-            for place in set(chain.from_iterable(held))
-            if all(any(needle in plain for needle in choices) for choices in self._besides[place])
-        ]
+        found = [place for place in set(chain.from_iterable(held)) if _holds(plain, self._besides[place])]
         return sorted(found + self._always, reverse=True)
+
+
+def _holds(plain: str, besides: list[Sequence[str]]) -> bool:
+    """Whether a text has one of each; in plain loops, since it is asked some twenty times for each description."""
+    for choices in besides:
+        for needle in choices:
+            if needle in plain:
+                break
+        else:
+            return False
+    return True
 
 
 @lru_cache(maxsize=4)  # each table of patterns asks the same of a text that none has changed
