@@ -293,6 +293,10 @@ OTHERS = (
     "hundredandthirtyfifth",
     "hundredandthirtysixth",
     "hundredandthirtyseventh",
+    "hundredandthirtyeighth",
+    "hundredandthirtyninth",
+    "hundredandfortieth",
+    "hundredandfortyfirst",
 )
 
 

@@ -13,12 +13,10 @@ HERE = Path(__file__).parent / "harm"
 # Where we hold another view than the author: the reason.
 OTHER_VIEW = {
     "2-285": "a spill kit that says nothing takes up oil, the usual one",
-    "3-079": "crosshead without more is Phillips",
     "3-114": "a slogging spanner without more has a ring",
     "6-064": "whether a wrench is in date its own record says, not its description",
     "6-119": "an impact driver with a square is struck by hand; a cordless one says so",
     "6-185": "a micrometer without more is an outside one",
-    "6-249": "the rating is that of a stand",
     "7-037": "whether a wrench is calibrated its own record says, not its description",
     "7-146": "a battery and a charger are no part of what is asked for",
 }

@@ -252,6 +252,28 @@ _SYSTEMS = frozenset({"system inch", "system metric"})
 # What is chromed is turned by hand: impact sockets are black.
 _PLATED = frozenset({"socket", "bit-socket", "lobe-socket", "plug-socket", "extension", "adapter"})
 
+
+def _unnamed(reading: Reading) -> None:
+    """Everyday names that leave open what the thing is, or say what it must stand."""
+    if reading.family in ("screwdriver", "bit", "bit-socket") and reading.attributes.get("tip", "").startswith("PH"):
+        texts = {said.text for said in reading.words if said.word == "phillips"}
+        if texts <= {"crosshead", "cross head", "x head"} and not _CODED.search(reading.text.lower()):
+            reading.traits.add("crosshead")
+    if reading.family == "set-screw" and any(
+        _HEADLESS & set(said.text.split()) for said in reading.words if not said.negated
+    ):
+        reading.traits.add("grub")  # a set screw alone may be a bolt that is threaded up to its head
+    if reading.family == "anti-seize" and "material" not in reading.attributes and reading.has_said("oxygen"):
+        reading.traits.add("sensor-safe")
+
+
+_CODED = re.compile(r"ph ?\d|\bph\b|#")
+# What only a screw without a head is called by, or has.
+_HEADLESS = frozenset(
+    {"grub", "grubs", "grubscrew", "headless", "cup", "cone", "dog", "flat", "point", "socket", "hex"}
+)
+
+
 # A lower socket there is none: the word says where the bolt is.
 _UNSIDED = frozenset({"socket", "bit-socket", "lobe-socket", "wrench", "wrench2", "key", "bit", "extension"})
 _WHERE = frozenset({"front", "rear", "upper", "lower"})
@@ -290,6 +312,7 @@ def _own_sense(reading: Reading, shape: str) -> None:
         reading.attributes["single_of"] = dims
     if shape == "bolt" and reading.attributes.get("tip", "").startswith("PH"):
         reading.attributes.setdefault("recess", "phillips")
+    _unnamed(reading)
     if reading.family == "lock-nut" and any("nyl" in said.text for said in reading.words if not said.negated):
         reading.attributes.setdefault("locking_kind", "nylon")
     if reading.family == "ratcheting-wrench" and (

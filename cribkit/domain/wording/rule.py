@@ -80,6 +80,8 @@ WHERE_RINGS_GO = frozenset(
     }
 )
 USUAL_SHANK = "1/4 in"
+# Screwed in by fine threads as often as by coarse ones: common practice, no source.
+OFTEN_FINE = frozenset({"sump-plug", "spark-plug", "glow-plug", "grease-nipple", "brake-pipe-nut"})
 _OPEN = Rule("review", "", "free")
 
 
@@ -128,6 +130,9 @@ def _judge_one(need: Meaning, item: Meaning) -> Judgement:
         if rule.unasked == "none" or (name == "points" and has[name] in SQUARE_HEADS):
             return NONE
         if name == "pitch_class" and has[name] == "fine" and "thread" in asked:
+            if need.family in OFTEN_FINE:
+                doubts.append("its thread is fine, and no pitch was asked for")
+                continue
             return NONE  # a thread named without a pitch is coarse
         loss += 0.5
         if name == "form" and need.family == "needle-nose-pliers" and has[name] == "bent":
@@ -539,6 +544,7 @@ OPPOSED = tuple(
 # What is said of a trait that nobody asked for, where its name says too little.
 UNASKED = {
     "unlisted": "the set names a range, not this size",
+    "crosshead": "a crosshead may be PH or PZ",
     "called-spline": "'spline' may be another profile than triple square",
 }
 

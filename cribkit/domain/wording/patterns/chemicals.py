@@ -190,4 +190,6 @@ CHEMICALS = [
     (r"(?<=\d)[- ]?(?:wt|weight)\b", "w"),
     (r"\btl (?=(?:med|hi|high|lo|low|stick|wick|perm|ret|blu|red|grn|green)[a-z]*\b)", "threadlocker "),
     (r"(?<=brake fluid )5\.1\b", "dot 5.1"),
+    (r"\bp(?:o?we?)?r st(?:ee)?r(?:i?ng|g) fl(?:ui)?d\b", "power steering fluid"),
+    (r"\bthreadlock(?:er|ing)? (?=activator)", ""),
 ]

@@ -155,4 +155,9 @@ DRIVES = [
     (r"(?<=/\d)[\"']{0,2} ?-?(?:sd|sqd)\b", " sq dr"),  # 3/8SD
     (r"(?<=[\d\"'])(?=(?:dr|drv|drive|sq|sqdr|skt|socket|sckt)\b)", " "),  # 1/4dr
     (r"\b(dr|drv|drive|sq(?![0-4](?![\d/.]))|skt|sckt|socket|spanner|spnr)(?=\d)", r"\1 "),
+    (
+        r"^(?=.*\bbits?\b)(?=.*\bset\b)(?!.*\b(?:soc|sock\w*|skts?|keys?|hex bits?)\b)"
+        r"(.*?)(?<![\d/-])(1/4|5/16) ?hex\b(?! ?(?:sh\w*|bits?|dr\w*)\b)",
+        r"\1\2 hex shank",
+    ),
 ]

@@ -166,4 +166,13 @@ FASTENERS = [
     (r"(?<=\d/\d)( ?)w\b(?! ?\d)|(?<=\d/\d\d)( ?)w\b(?! ?\d)", " whitworth"),
     (r"\balloy (?=wheels?\b|rims?\b)", ""),
     (r"\b(female|male) \([fm]\)", r"\1"),
+    # The noun first, its size, and then what kind it is.
+    (r"^(washers?),? (m?\d[\dx.]*(?: ?mm)?),? (spring|split)\b", r"\3 \1 \2"),
+    (r"^(pins?),? (\d[\dx./ -]*(?: ?mm)?),? (split|roll|cotter|clevis|dowel|taper)\b(?! ?(?:pin|clip))", r"\3 \1 \2"),
+    (r"^(clips?|clamps?),? (\d[\dx./ -]*(?: ?mm)?),? (hose|p|r|e|ear)\b(?! ?(?:clip|clamp))", r"\3 \1 \2"),
+    (r"^(plugs?),? (m\d[\dx. ]*),? (sump|drain)\b", r"\3 \1 \2"),
+    (r"^(ties?),? (\d[\dx. ]*(?: ?mm)?),? (cable|zip)\b", r"\3 \1 \2"),
+    (r"^(stands?),? (\d[\d.]* ?(?:t|ton|tonne)s?),? (axle|jack)\b", r"\3 \1 \2"),
+    (r"^(wrench|spanner),? (\d[\d./ -]*(?: ?(?:mm|in))?),? (strap|chain)\b", r"\3 \1 \2"),
+    (r"^(files?),? (\d[\d./ -]*(?: ?(?:mm|in))?),? half[ -]?round\b", r"half-round \1 \2"),
 ]

@@ -114,4 +114,7 @@ MEASURING = [
         " ",
     ),
     (r"\bt/w\b", "torque wrench"),
+    (r"\bup to (\d+) ?(n\.?m|nm|ft-?lbs?|in-?lbs?),? (?:and )?from (\d+)$", r"\3-\1 \2"),
+    (r"\b(\d+)/(\d+) volts?\b", r"\1/\2v"),
+    (r"\b([oi])/d\b", r"\1d"),
 ]

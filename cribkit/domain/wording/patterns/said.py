@@ -138,4 +138,10 @@ SAID = [
     (r"(?<=; on )(?:the )?oil filter (?:cap|housing|cover|canister)$", "cover"),  # a hexagon on it
     (r"(?<=, )((?:hv )?battery) trays?$", r"\1 cover"),  # where a job is, no tray of sockets
     (r"\bc/w\b", " with "),
+    (r" \((?:[a-z]+ )+(?:axle|sump|box|diff|side|case),? \d(?:\.\d+)? ?l(?:itres?)?\)$", ""),  # as much as it takes
+    (r" \(hold \d[\d.]* ?(?:bar|psi|kpa)(?:,? (?:for )?\d+ ?min\w*)?\)$", ""),
+    (r"\bpee ?(?:zed|zee) (?=\d|one|two|three)", "pz"),
+    (r"\bpee ?aitch (?=\d|one|two|three)", "ph"),
+    (r",? (?:the |a )?(?:big|large|small|little|good|old|new|spare) one$", ""),
+    (r"(\bdrill\b.*) \((?:stud|bolt|screw|stud and bolt) (?:removal|extraction|removing)\)$", r"\1"),
 ]

@@ -149,4 +149,10 @@ TIPS = [
     (r"\b((?:ph|pz|tx?|sl|jis|h)\d{1,2}(?:\.\d)?)x(?=\d)", r"\1 x "),  # PZ2x100
     (r"(?<=\d\dh) tpr\b|(?<=tx\d\d) tpr\b|(?<=tx) tpr\b", " tamper"),  # behind another profile it may be a taper
     (r"\bt?[- ]?(\d{1,3})[- ]?ip\b", r" ip\1 "),  # T25 IP
+    (
+        r"^((?:triplesquare|xzn),? m\d+|m\d+,? (?:triplesquare|xzn)),? "
+        r"(half inch|half|1/2|3/8|three eighths)(?: (?:inch|in))?(?: (?:dr\w*|sq\w*))?$",
+        r"\1 bit socket \2 drive",
+    ),
+    (r"\bsquare bit,? (?:no\.? ?|#|number )([0-4])\b", r"robertson bit #\1"),
 ]
