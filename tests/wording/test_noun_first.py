@@ -71,6 +71,22 @@ ADDED = [
 ]
 
 
+# The label tells of a fault: the condition column says whether it may be used, and a person looks.
+UNFIT = [
+    ("17 mm socket 1/2", "SOCKET 17MM 1/2DR (CRACKED)", "review"),
+    ("17 mm socket 1/2", "SOCKET 17MM 1/2DR, cracked", "review"),
+    ("17 mm socket 1/2", "SOCKET 17MM 1/2DR (welded)", "review"),
+    ("13 mm combination spanner", "COMB SPNR 13MM (damaged)", "review"),
+    ("30 mm cold chisel", "COLD CHISEL 30MM (chipped)", "review"),
+    ("axle stand 3 t", "AXLE STAND 3T - faulty", "review"),
+]
+
+
+@over(UNFIT)
+def test_a_fault_that_the_label_tells_is_not_read_over(need: str, item: str, verdict: str) -> None:
+    assert verdict_on(need, item) == verdict
+
+
 @over(ADDED)
 def test_what_a_hand_adds_says_nothing_of_the_thing(need: str, item: str, verdict: str) -> None:
     assert verdict_on(need, item) == verdict

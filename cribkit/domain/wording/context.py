@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from functools import cache
 
+from cribkit.domain.wording.leftovers import unfit
 from cribkit.domain.wording.lexer import Token
 from cribkit.domain.wording.reading import Reading, Said
 from cribkit.domain.wording.rule import KEYS
@@ -253,7 +254,7 @@ def idle(text: str) -> bool:
 
 
 def _idle(word: str) -> bool:
-    if len(word) < 4 or not word.isalpha() or word in tables().names_of or word in telling():
+    if len(word) < 4 or not word.isalpha() or word in tables().names_of or word in telling() | unfit():
         return False
     return not any(_may_be(word, one) for one in telling())
 
