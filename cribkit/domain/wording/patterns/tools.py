@@ -51,7 +51,7 @@ TOOLS = [
     (r"\bpunch,? pin,? par\b", "parallel pin punch"),
     (r"\b(\d{1,2}) ?mm square sump key\b", r"\1 mm square sump plug key"),
     (r"\b\d+(?:\.\d+)? ?t per pair ?\((\d+(?:\.\d+)?) ?t(?:ons?|onnes?)? (?:ea|each)\)", r"\1 t each"),
-    (r"^(?=.*\bstands?\b)(.*?\d ?(?:t|tons?|tonnes?),?) (?:ea|each)\b(?! side)", r"\1 eachrated"),
+    (r"^(?=.*\bstands?\b)(.*?\d ?(?:t|tons?|tonnes?),?) (?:ea|each)\b(?! side)", r"\1 rated each"),
     (r"\bper pair\b(?=.*\bstands?\b)|(?<=stands )per pair\b|(?<=\dt )per pair\b", "perpair"),
     (r"\bplr(?=,? (?:brg|bearing|hub|gear|wiper|strg|steering|pulley)\b)", "puller"),
     (r"\bc15(?:e)?\b(?=.*\b(?:wll|m\d)|)", ""),
