@@ -5,10 +5,10 @@ from __future__ import annotations
 import re
 
 from cribkit.domain.wording.reading import Reading, Said
-from cribkit.domain.wording.tables import Family, tables
+from cribkit.domain.wording.tables import FLUIDS, Family, tables
 
 # Shapes of what is poured, spread, worn or wiped with.
-_STUFF = frozenset({"oil", "grease", "chem", "lock", "seize", "glove", "wipe"})
+_STUFF = FLUIDS | {"glove", "wipe"}
 # Where one of these words stands, a pump belongs to the pack.
 _PACKED = frozenset({"pack", "action", "spray", "can", "bottle"})
 # What stuff comes in.

@@ -4,28 +4,13 @@ from __future__ import annotations
 
 from functools import cache
 
-from cribkit.domain.wording.leftovers import unfit
 from cribkit.domain.wording.lexer import Token
 from cribkit.domain.wording.reading import Reading, Said
 from cribkit.domain.wording.rule import KEYS
-from cribkit.domain.wording.tables import Family, load, tables
-
-
-@cache
-def listed(name: str) -> frozenset[str]:
-    """A list of data/context.toml."""
-    return frozenset(_file().get(name, "").split())
-
-
-@cache
-def _file() -> dict[str, str]:
-    return load("context.toml")
-
+from cribkit.domain.wording.tables import FLUIDS, Family, listed, tables
 
 # Shapes of what is told by its place.
 _PLACED_SHAPES = frozenset({"part", "bolt", "nut", "thread-part", "clip", "pin", "sized", "wire"})
-# Shapes of what is poured, sprayed or smeared.
-FLUIDS = frozenset({"chem", "oil", "grease", "seize", "lock"})
 
 
 def beside_the_point(family: Family | None, effect: tuple[str, str] | None, word: Said) -> bool:
@@ -38,7 +23,7 @@ def beside_the_point(family: Family | None, effect: tuple[str, str] | None, word
         if family.shape in ("chem", "wipe", "grit", "glove", "lock", "grease", "seize") and effect == ("+", "flanged"):
             return True
         idle_here = {"side", "colour"} | (set() if word.besides else {"material"})
-        return family.shape in ("oil", "grease", "chem", "lock", "seize") and effect[0] in idle_here
+        return family.shape in FLUIDS and effect[0] in idle_here
     said = effect[1] if effect[0] == "+" else effect[0]
     if said in ("material", "flanged") and word.worked_on:
         return True  # what it is used on is of alloy
@@ -254,7 +239,7 @@ def idle(text: str) -> bool:
 
 
 def _idle(word: str) -> bool:
-    if len(word) < 4 or not word.isalpha() or word in tables().names_of or word in telling() | unfit():
+    if len(word) < 4 or not word.isalpha() or word in tables().names_of or word in telling() or word in listed("unfit"):
         return False
     return not any(_may_be(word, one) for one in telling())
 

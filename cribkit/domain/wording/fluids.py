@@ -8,7 +8,7 @@ from cribkit.domain.wording.lexer import Token
 from cribkit.domain.wording.measure import number
 from cribkit.domain.wording.reading import Reading
 from cribkit.domain.wording.spoken import in_digits
-from cribkit.domain.wording.tables import tables
+from cribkit.domain.wording.tables import FLUIDS, tables
 
 
 def _fork_oil(reading: Reading) -> None:
@@ -171,7 +171,7 @@ def packing(reading: Reading) -> None:
                 reading.set("temperature", celsius(token))
     bare = [token for token in reading.tokens if token.kind == "num" and not token.used and not token.unit]
     told = tables().families.get(reading.family)
-    poured = told is not None and told.shape in ("chem", "oil", "grease", "seize", "lock")
+    poured = told is not None and told.shape in FLUIDS
     if poured and len(bare) == 1 and bare[0].values[0] in _USUAL_CANS:
         bare[0].used = True
     _dispensed(reading)

@@ -4,10 +4,10 @@ from __future__ import annotations
 
 import re
 
-from cribkit.domain.wording.context import listed
 from cribkit.domain.wording.figures import any_numbers
 from cribkit.domain.wording.reading import Reading
 from cribkit.domain.wording.sizes import Length
+from cribkit.domain.wording.tables import listed
 
 # What a hose carries, the more telling first; a hose for one is none for another.
 _CARRIES = (

@@ -3,10 +3,9 @@
 from __future__ import annotations
 
 import re
-from functools import cache
 
 from cribkit.domain.wording.meaning import NONE, Judgement, Meaning
-from cribkit.domain.wording.tables import load, tables
+from cribkit.domain.wording.tables import listed, tables
 
 
 def unread_doubts(need: Meaning, item: Meaning) -> list[str] | None:
@@ -47,13 +46,7 @@ def _afterthoughts(item: Meaning) -> frozenset[str]:
     if " " not in name.strip() or words & _DENIALS:
         return frozenset()
     strange = {said.text for said in item.words if said.how == "unread" and not said.became}
-    return frozenset(word for word in item.unread if word in (words & strange) - unfit())
-
-
-@cache
-def unfit() -> frozenset[str]:
-    """Words that tell what is wrong with a tool; nobody reads over them."""
-    return frozenset(load("context.toml")["unfit"].split())
+    return frozenset(word for word in item.unread if word in (words & strange) - listed("unfit"))
 
 
 _WORDS = re.compile(r"[a-z]+")

@@ -7,11 +7,10 @@ from functools import cache
 
 from cribkit.domain.wording import shapes
 from cribkit.domain.wording.abbreviation import expanded, senses, slipped
-from cribkit.domain.wording.context import listed
 from cribkit.domain.wording.lexer import Token
 from cribkit.domain.wording.reading import Reading, Said
 from cribkit.domain.wording.remarks import set_apart
-from cribkit.domain.wording.tables import Family, tables
+from cribkit.domain.wording.tables import Family, listed, tables
 
 
 def name_words(reading: Reading) -> None:

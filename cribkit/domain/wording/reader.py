@@ -6,14 +6,14 @@ import re
 from itertools import pairwise
 
 from cribkit.domain.wording import handtools, shapes, squares, stores, threads, turns
-from cribkit.domain.wording.context import FLUIDS, beside_the_point, listed, pass_over, pass_remarks
+from cribkit.domain.wording.context import beside_the_point, pass_over, pass_remarks
 from cribkit.domain.wording.damage import mend
 from cribkit.domain.wording.finish import finish
 from cribkit.domain.wording.lexer import lex
 from cribkit.domain.wording.meaning import Meaning
 from cribkit.domain.wording.naming import expand_in, name_words
 from cribkit.domain.wording.reading import Reading, Said
-from cribkit.domain.wording.tables import Family, tables
+from cribkit.domain.wording.tables import FLUIDS, Family, listed, tables
 from cribkit.domain.wording.text import tidy
 
 # Ends of a word that say nothing: sockets, boxes.

@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from itertools import takewhile
 
-from cribkit.domain.wording.context import FLUIDS, idle, listed
+from cribkit.domain.wording.context import idle
 from cribkit.domain.wording.lexer import Token
 from cribkit.domain.wording.reading import Reading, Said
-from cribkit.domain.wording.tables import tables
+from cribkit.domain.wording.tables import FLUIDS, listed, tables
 
 # Names that say in the first part of a text that it is a tool.
 _TOOL_NAMES = frozenset(

@@ -8,7 +8,7 @@ from math import inf
 from cribkit.domain.wording.agree import PLASTICS, about, amount, mm_of, same, stands
 from cribkit.domain.wording.leftovers import unnamed, unread_doubts
 from cribkit.domain.wording.meaning import MOST_DOUBTED, NONE, Judgement, Meaning
-from cribkit.domain.wording.tables import Family, Rule, kin
+from cribkit.domain.wording.tables import FLUIDS, Family, Rule, kin
 
 # The attributes that an item of a shape is looked up by; the first is the one that it is told by.
 KEYS: dict[str, tuple[str, ...]] = {
@@ -513,10 +513,6 @@ def _traits(need: Meaning, item: Meaning) -> list[str] | None:
     return sorted(doubts)
 
 
-# Shapes of what is poured, sprayed or smeared: what it is to be free of only its label can say.
-_LABELLED = frozenset({"chem", "oil", "grease", "seize", "lock"})
-
-
 # What would have made another thing of it: a grease with moly is a moly grease.
 NEVER_IN = frozenset({("lithium-grease", "moly")})
 
@@ -524,7 +520,7 @@ NEVER_IN = frozenset({("lithium-grease", "moly")})
 def _without(held: str, need: Meaning, item: Meaning) -> list[str]:
     """A doubt where a chemical is to be free of something, and the item says nothing of it."""
     told, name = kin().family(need.family), held.partition("=")[0]
-    if told is None or told.shape not in _LABELLED or name in dict(item.attributes) or _NOT.search(need.text.lower()):
+    if told is None or told.shape not in FLUIDS or name in dict(item.attributes) or _NOT.search(need.text.lower()):
         return []  # "brake grease, not copper grease": another thing, and this is not it
     value = held.rpartition("=")[2]
     if (item.family, value) in NEVER_IN:

@@ -180,9 +180,8 @@ def _fraction(found: re.Match[str]) -> str:
     after = found.string[found.end() :].lstrip(" -,")
     if over is None and not whole and not _FRACTION_BEFORE.match(after):
         return found[0]
-    if (
-        part == "half" and over not in (None, "a", "an", "one", "1") and not whole
-    ):  # "13 half inch drive", "200 half round"
+    # "13 half inch drive", "200 half round": several halves are not told so
+    if part == "half" and not whole and over not in (None, "a", "an", "one", "1"):
         return f"{over}, 1/2" if _FRACTION_BEFORE.match(after) else found[0]
     top = 1 if over is None else _count(over)
     return f"{_count(whole)} {top}/{PARTS[part]}" if whole else f"{top}/{PARTS[part]}"

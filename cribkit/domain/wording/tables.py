@@ -64,6 +64,16 @@ def load(name: str) -> dict[str, str]:
     return files.table("cribkit.domain.wording", f"data/{name}")
 
 
+@cache
+def listed(name: str) -> frozenset[str]:
+    """A list of data/context.toml."""
+    return frozenset(load("context.toml").get(name, "").split())
+
+
+# Shapes of what is poured, sprayed or smeared.
+FLUIDS = frozenset({"chem", "oil", "grease", "seize", "lock"})
+
+
 class Kin:
     """What a judgement needs: which family meets the need of which, and how attributes are treated.
 

@@ -8,6 +8,7 @@ import unicodedata
 from functools import cache
 
 from cribkit.domain import tables as files
+from cribkit.domain.wording.lexer import torque_nm
 from cribkit.domain.wording.needle import Sieve, needles
 from cribkit.domain.wording.patterns import PATTERNS
 from cribkit.domain.wording.patterns.scanning import SCAN
@@ -118,12 +119,11 @@ def tidy(text: str) -> str:
 # "22 N·m (195 in-lb)", "106 in-lb (12 Nm)": one torque in two units, where the two agree.
 _TORQUE = r"(\d[\d.]*) ?(n[.·]?m|in[-./ ]?lbs?|ft[-./ ]?lbs?)\.?"
 _TORQUES = re.compile(rf"\b{_TORQUE} \({_TORQUE}\)")
-_IN_NM = {"n": 1.0, "i": 0.1129848, "f": 1.3558179}  # NIST SP 811
 AS_MUCH = 0.06  # figures in two units are rounded
 
 
 def _one_torque(found: re.Match[str]) -> str:
-    one, other = (float(found[at].rstrip(".")) * _IN_NM[found[at + 1][0]] for at in (1, 3))
+    one, other = (float(found[at].rstrip(".")) * float(torque_nm(found[at + 1])) for at in (1, 3))
     said = f"{found[1]} {found[2]}"
     return said if abs(one - other) <= AS_MUCH * one else f"{said} {found[3]}"  # a number that nothing takes is a doubt
 
