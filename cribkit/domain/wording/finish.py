@@ -269,9 +269,7 @@ def _unnamed(reading: Reading) -> None:
 
 _CODED = re.compile(r"ph ?\d|\bph\b|#")
 # What only a screw without a head is called by, or has.
-_HEADLESS = frozenset(
-    {"grub", "grubs", "grubscrew", "headless", "cup", "cone", "dog", "flat", "point", "socket", "hex"}
-)
+_HEADLESS = frozenset({"grub", "grubs", "grubscrew", "headless", "cup", "cone", "dog", "flat", "point", "socket"})
 
 
 # A lower socket there is none: the word says where the bolt is.
