@@ -3,21 +3,22 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Callable
+from functools import partial
 from typing import TYPE_CHECKING
 
 if TYPE_CHECKING:
     from fractions import Fraction
 
+# [] where two values agree, what a person has to look at, or None where they differ.
+Verdict = list[str] | None
+Compare = Callable[[str, str], Verdict]
+
 # Lengths of extensions, blades and ties are nominal: 6 in and 150 mm are one, within this share. Common practice.
 NOMINAL = 0.04
 NOMINAL_NAMES = frozenset({"length", "dims", "weight", "grip"})
-# What a thing stands or keeps off: more serves as well.
-AT_LEAST = frozenset({"rpm", "snr"})
 # Bores of hoses: 5/16 in is sold as 8 mm, 3/4 as 19. Common practice, no source.
-BORES = frozenset({"bore", "outside"})
 SAME_BORE = 0.15
-# Attributes of which the item may have more than the need asks.
-MORE_IS_FINE = frozenset({"place", "spec", "adapters", "crimps", "jaw_at", "reads", "stamps", "jaws", "gauges"})
 
 
 def mm_of(text: str) -> Fraction:
@@ -27,67 +28,19 @@ def mm_of(text: str) -> Fraction:
     return exact(text)
 
 
-def same(name: str, asked: str, has: str, nominal_from: float = 0.0) -> list[str] | None:
+def same(name: str, asked: str, has: str, nominal_from: float = 0.0) -> Verdict:
     """Whether two values of an attribute agree: [] yes, a doubt, or None.
 
     Lengths in mm and inches are nominal, one for the other, from `nominal_from` mm on.
     """
     if asked == has:
         return []
-    if name in BORES:
-        return [] if abs(mm_of(asked) - mm_of(has)) <= SAME_BORE else None
-    if name == "ends_of" and (asked, has) == ("ring", "combination"):
-        return []  # one of its ends is a ring
-    if name == "length_class" and {asked, has} == {"short", "stubby"}:
-        return []
-    if name == "size":
-        return [] if set(asked.split(" x ")) <= set(has.split(" x ")) else None
-    if name == "washer_kind" and "star" in (asked, has) and f"{asked}{has}".replace("star", "").endswith("-tooth"):
-        return [] if asked == "star" else ["internal or external teeth not stated"]
-    if name == "suits_threads" and " to " not in has:
-        return [f"it is for {has}"]
-    if name in ("thread", "suits_threads") and " to " in has:
-        return _spanned(asked, has)
-    if name in ("tip", "profile") and " x " in has:
-        return [] if set(asked.split(" x ")) <= set(has.split(" x ")) else None
-    if name in ("set_of", "wick_strength"):
-        return [] if set(asked.split()) <= set(has.split()) else None
-    if name in ("side", "system") and has == "both":
-        return []
-    if name == "rating":
-        from cribkit.domain.wording.ratings import rated  # few items have one: start-up counts
-
-        return rated(asked, has)
-    if name == "cut_level" and asked.rstrip("+") < has:  # A to F, EN 388 (from memory)
-        return [] if asked.endswith("+") else [f"its cut level is {has}, not {asked}"]
-    if name in AT_LEAST:
-        return [] if float(has) >= float(asked) else None
-    if name == "temperature":
-        return _reaches(asked, has)
-    if name in ("range", "area"):
-        return _range(asked, has)
     if name == "dyed" or (name, {asked, has}) in ALIKE:
         return [f"it says {has}, not {asked}"]
-    if name == "gl" and set(asked.split(";")) & set(has.split(";")):
-        return [f"it says GL-{has.replace(';', ' and GL-')}"]
-    if name == "dot":
-        return [] if set(asked.split(";")) & set(has.split(";")) else None
-    if name == "finer":
-        lacking = " ".join(sorted(set(asked.split()) - set(has.split())))
-        return [f"{lacking} not stated"] if lacking else []
-    if name in MORE_IS_FINE:
-        return _words(asked, has, name)
-    if name == "pack":
-        small, large = sorted((_content(asked), _content(has)))
-        if large <= small * SAME_CAN:
-            return []
-        alike = large <= small * NEARLY_SAME_CAN or _weighed(asked) != _weighed(has)
-        return [f"it holds {has}, not {asked}"] if alike else None
     if name in NOMINAL_NAMES:
         return _nominal(asked, has, nominal_from)
-    if name == "material" and "plastic" in (asked, has) and {asked, has} - {"plastic"} <= PLASTICS:
-        return [] if asked == "plastic" else [f"it says plastic, not {asked}"]
-    return None
+    compared = AGREE.get(name)
+    return compared(asked, has) if compared else None
 
 
 # Values that the trade takes for each other, and yet not every label: a person looks. ACEA C3 counts as low in ash
@@ -99,7 +52,81 @@ ALIKE = (
 )
 
 
-def _spanned(asked: str, has: str) -> list[str] | None:
+def _all_there(separator: str) -> Compare:
+    """Each part asked for is among those given."""
+    return lambda asked, has: [] if set(asked.split(separator)) <= set(has.split(separator)) else None
+
+
+def _one_there(asked: str, has: str) -> Verdict:
+    return [] if set(asked.split(";")) & set(has.split(";")) else None
+
+
+def _either(*pair: str) -> Compare:
+    """Two words for one thing, in either order."""
+    return lambda asked, has: [] if {asked, has} == set(pair) else None
+
+
+def _serves(need: str, given: str) -> Compare:
+    """The item's value serves where that is needed, or whatever is (""): a combination spanner has a ring end."""
+    return lambda asked, has: [] if need in (asked, "") and has == given else None
+
+
+def _bore(asked: str, has: str) -> Verdict:
+    return [] if abs(mm_of(asked) - mm_of(has)) <= SAME_BORE else None
+
+
+def _at_least(asked: str, has: str) -> Verdict:
+    """What a thing stands or keeps off: more serves as well."""
+    return [] if float(has) >= float(asked) else None
+
+
+def _star_washer(asked: str, has: str) -> Verdict:
+    if "star" not in (asked, has) or not f"{asked}{has}".replace("star", "").endswith("-tooth"):
+        return None
+    return [] if asked == "star" else ["internal or external teeth not stated"]
+
+
+def _suits_threads(asked: str, has: str) -> Verdict:
+    return _spanned(asked, has) if " to " in has else [f"it is for {has}"]
+
+
+def _rated(asked: str, has: str) -> Verdict:
+    from cribkit.domain.wording.ratings import rated  # few items have one: start-up counts
+
+    return rated(asked, has)
+
+
+def _cut_level(asked: str, has: str) -> Verdict:
+    """A to F, EN 388 (from memory)."""
+    if asked.rstrip("+") >= has:
+        return None
+    return [] if asked.endswith("+") else [f"its cut level is {has}, not {asked}"]
+
+
+def _axle_class(asked: str, has: str) -> Verdict:
+    return None if _one_there(asked, has) is None else [f"it says GL-{has.replace(';', ' and GL-')}"]
+
+
+def _finer(asked: str, has: str) -> Verdict:
+    lacking = " ".join(sorted(set(asked.split()) - set(has.split())))
+    return [f"{lacking} not stated"] if lacking else []
+
+
+def _pack(asked: str, has: str) -> Verdict:
+    small, large = sorted((_content(asked), _content(has)))
+    if large <= small * SAME_CAN:
+        return []
+    alike = large <= small * NEARLY_SAME_CAN or _weighed(asked) != _weighed(has)
+    return [f"it holds {has}, not {asked}"] if alike else None
+
+
+def _plastic(asked: str, has: str) -> Verdict:
+    if "plastic" not in (asked, has) or not {asked, has} - {"plastic"} <= PLASTICS:
+        return None
+    return [] if asked == "plastic" else [f"it says plastic, not {asked}"]
+
+
+def _spanned(asked: str, has: str) -> Verdict:
     """Whether the metric threads asked for lie between the smallest and the largest that the item serves."""
     wanted, served = ([float(part[1:]) for part in text.split(" to ") if _METRIC.match(part)] for text in (asked, has))
     if not wanted or not served:
@@ -143,7 +170,7 @@ def _content(pack: str) -> float:
 PLASTICS = frozenset({"nylon", "polyurethane", "pvc"})
 
 
-def _reaches(asked: str, has: str) -> list[str] | None:
+def _reaches(asked: str, has: str) -> Verdict:
     """Whether what stands the item's temperature stands the asked one: as hot, or as cold below nought."""
     first, second = ([int(part) for part in _WHOLE.findall(text)] for text in (asked, has))
     if not first or not second:
@@ -154,7 +181,7 @@ def _reaches(asked: str, has: str) -> list[str] | None:
 _WHOLE = re.compile(r"(?<!\d)-?\d+")
 
 
-def _words(asked: str, has: str, name: str) -> list[str] | None:
+def _words(asked: str, has: str, name: str) -> Verdict:
     wanted, given = set(asked.replace(";", " ").split()), set(has.replace(";", " ").split())
     if name == "place" and (given - wanted) & OTHER_PART:
         return None
@@ -177,7 +204,7 @@ def _older(one: str, given: set[str]) -> bool:
     return len(one) == 2 and one[0] == "s" and any(len(has) == 2 and has[0] == "s" and has > one for has in given)
 
 
-def _nominal(asked: str, has: str, nominal_from: float) -> list[str] | None:
+def _nominal(asked: str, has: str, nominal_from: float) -> Verdict:
     """Each asked measure is there; across units within the nominal share, unless the measure is what identifies."""
     given = has.split("; ")
     for wanted in asked.split("; "):
@@ -214,7 +241,7 @@ def about(one: str, other: str, nominal_from: float = 0.0) -> bool:
     return min(first, second) >= nominal_from and abs(first - second) <= max(first, second) * NOMINAL
 
 
-def _range(asked: str, has: str) -> list[str] | None:
+def _range(asked: str, has: str) -> Verdict:
     """The item's range holds the asked one; "0 - 200" and "200" alone are upper ends."""
     if asked.rpartition(" ")[2] != has.rpartition(" ")[2]:
         return None
@@ -254,8 +281,44 @@ _HARMED = {
 }
 
 
-def stands(medium: str, rubber: str) -> list[str] | None:
+def stands(medium: str, rubber: str) -> Verdict:
     """Whether a ring of this rubber may keep that in: None where it is harmed, a doubt where nobody can tell."""
     if rubber in _HARMED[medium]:
         return None
     return [] if rubber in _STANDS[medium] else [f"whether {rubber or 'it'} stands {medium} is not stated"]
+
+
+# How two different values of an attribute are held against each other; what is not named here must be equal.
+AGREE: dict[str, Compare] = {
+    "size": _all_there(" x "),
+    "tip": _all_there(" x "),
+    "profile": _all_there(" x "),
+    "set_of": _all_there(" "),
+    "wick_strength": _all_there(" "),
+    "dot": _one_there,
+    "gl": _axle_class,
+    "ends_of": _serves("ring", "combination"),
+    "side": _serves("", "both"),
+    "system": _serves("", "both"),
+    "length_class": _either("short", "stubby"),
+    "washer_kind": _star_washer,
+    "thread": lambda asked, has: _spanned(asked, has) if " to " in has else None,
+    "suits_threads": _suits_threads,
+    "bore": _bore,
+    "outside": _bore,
+    "range": _range,
+    "area": _range,
+    "rating": _rated,
+    "rpm": _at_least,
+    "snr": _at_least,
+    "temperature": _reaches,
+    "cut_level": _cut_level,
+    "pack": _pack,
+    "material": _plastic,
+    "finer": _finer,
+    # The item may have more of these than the need asks for.
+    **{
+        name: partial(_words, name=name)
+        for name in ("place", "spec", "adapters", "crimps", "jaw_at", "reads", "stamps", "jaws", "gauges")
+    },
+}

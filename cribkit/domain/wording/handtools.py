@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Sequence
 from itertools import pairwise
 
 from cribkit.domain.wording.figures import any_numbers
 from cribkit.domain.wording.lexer import Token
-from cribkit.domain.wording.measure import number
+from cribkit.domain.wording.measure import mm_of, number
 from cribkit.domain.wording.reading import Reading
 from cribkit.domain.wording.rule import USUAL_SHANK
 from cribkit.domain.wording.sizes import Length, square
@@ -33,7 +34,22 @@ def socket(reading: Reading) -> None:
     one_size(reading, 3, 105)
     if "size" in reading.attributes:
         reading.take("thread")
+        _how_long(reading)
     _doubt_hex(reading)
+
+
+def _how_long(reading: Reading) -> None:
+    """The length of a deep socket or of the shaft of a nut driver: a measure much greater than that of the hexagon."""
+    sizes = [size for size in reading.attributes["size"].split(" x ") if size.endswith((" mm", " in"))]
+    least = max([SHORTEST_SOCKET, *(2 * float(mm_of(size)) for size in sizes)])
+    left = [group for group in reading.numbers() if len(group.tokens) == 1 and group.tokens[0].unit in ("mm", "in")]
+    if sizes and len(left) == 1 and "length" not in reading.attributes and float(left[0].lengths()[0].mm) >= least:
+        left[0].use()
+        reading.set("length", left[0].lengths()[0].text)
+
+
+# The length from which a second measure of a socket is no other size, mm. Common practice, no source.
+SHORTEST_SOCKET = 38
 
 
 def _two_cups(reading: Reading) -> None:
@@ -525,11 +541,20 @@ def torque(reading: Reading) -> None:
     while token := reading.take("torque"):
         scales.append(token.values)
     ranges = [values for values in scales if len(values) == 2]
-    if ranges:
-        reading.set("range", " - ".join(ranges[0]) + " N·m")
-    elif scales:
+    for ends in ranges:
+        if ends is ranges[0] or not _same_scale(ranges[0], ends):  # a scale that contradicts the first is a doubt
+            reading.set("range", " - ".join(ends) + " N·m")
+    if scales and not ranges:
         reading.set("range", f"{'to ' if _UP_TO.search(reading.plain) else ''}{scales[0][0]} N·m")
 
 
+def _same_scale(one: Sequence[str], other: Sequence[str]) -> bool:
+    """Whether two scales of a wrench are one in two units: the marks at their ends are round figures of either."""
+    (low, high), (low2, high2) = (tuple(map(float, ends)) for ends in (one, other))
+    return abs(high - high2) <= END_ROUNDED * high and abs(low - low2) <= START_ROUNDED * max(low, low2)
+
+
+# How far the ends of two scales of one wrench lie apart as a share, since each begins and ends at a round figure.
+END_ROUNDED, START_ROUNDED = 0.1, 0.5
 # Only the upper end of a scale is told.
 _UP_TO = re.compile(r"\b(?:max(?:imum)?\.?|up to|upto) ?\d")

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 
+from cribkit.domain.wording.agree import same
 from cribkit.domain.wording.figures import any_numbers
 from cribkit.domain.wording.reading import Reading
 from cribkit.domain.wording.sizes import Length
@@ -134,7 +135,11 @@ def _measures(reading: Reading) -> None:
             group.use()
             unit = token.unit or ("in" if "/" in token.text else "mm")
             outer = any(_OUTSIDE.match(word) for word in beside)
-            reading.set("outside" if outer else "bore", Length(group.lengths()[0].value, unit).text)
+            name, size = "outside" if outer else "bore", Length(group.lengths()[0].value, unit).text
+            if same(name, size, reading.attributes.get(name, size)) is None:  # "5/16 (8 mm)" is one bore
+                reading.doubts.append(f"{name} {size}")
+            else:
+                reading.attributes.setdefault(name, size)
 
 
 def _near(beside: list[str]) -> bool:

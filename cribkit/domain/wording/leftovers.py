@@ -65,7 +65,12 @@ def matters(word: str) -> bool:
     """Whether an unread word of an item could change what it is; a long code is a catalogue number and does not."""
     letters = sum(char.isalpha() for char in word)
     digits = sum(char.isdigit() for char in word)
-    return not (letters and digits and len(word) >= 6 and "/" not in word)
+    code = letters and digits and len(word) >= 6 and not {"/", " "} & set(word)
+    return not code or bool(_MEASURE.fullmatch(word))
+
+
+# A figure with its unit: "12.5mm", "1500rpm".
+_MEASURE = re.compile(r"[\d.,-]+[a-z]{1,4}")
 
 
 def unnamed(need: Meaning, item: Meaning) -> Judgement:

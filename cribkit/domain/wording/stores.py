@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from fractions import Fraction
 from itertools import pairwise
 
 from cribkit.domain.wording.figures import any_numbers, dims, lone_number, rated
@@ -56,6 +57,7 @@ def clamp(reading: Reading) -> None:
             reading.set("dims", lengths[1].text)
         elif len(lengths) == 2 and lengths[0].mm < lengths[1].mm:
             group.use()
+            _named_by(reading, lengths[0].mm, lengths[1].mm)
             reading.set("range", f"{decimal(lengths[0].mm)} - {decimal(lengths[1].mm)} mm")
         elif len(lengths) == 1 and _width_of_band(reading, group):
             group.use()
@@ -64,13 +66,39 @@ def clamp(reading: Reading) -> None:
             group.tokens[0].unit or "/" in group.tokens[0].text or "." in group.tokens[0].text or lone_number(reading)
         ):
             group.use()
-            reading.set("range", f"{decimal(lengths[0].mm)} mm")
+            behind = _bounds(reading)  # 20-32 9MM: less than the clamp closes on is the width of its band
+            if behind and lengths[0].mm < behind and lengths[0].text in BANDS:
+                reading.set("band", lengths[0].text)
+            else:
+                reading.set("range", f"{decimal(lengths[0].mm)} mm")
+
+
+# Widths of worm-drive bands, DIN 3017 (from memory).
+BANDS = frozenset({"5 mm", "8 mm", "9 mm", "12 mm", "12.7 mm", "14.2 mm"})
+
+
+def _bounds(reading: Reading) -> Fraction | None:
+    """The least that a clamp closes on, where a whole range was read."""
+    low, _, high = reading.attributes.get("range", "").removesuffix(" mm").partition(" - ")
+    return Fraction(low) if high else None
 
 
 def _width_of_band(reading: Reading, group: Group) -> bool:
-    """Whether the measure is that of the band: 9 mm band."""
+    """Whether the measure is that of the band: 9 mm band, band 9 mm."""
     place = reading.place_of(group.tokens[0])
-    return [token.text for token in reading.tokens[place + 1 : place + 2]] in (["band"], ["wide"], ["width"])
+    words = [token.text for token in reading.tokens]
+    before = words[max(place - 1, 0) : place] if reading.family != "spring-clamp" else []  # spring band 22 mm
+    return not _BANDS.isdisjoint(words[place + 1 : place + 2] + before)
+
+
+_BANDS = frozenset({"band", "wide", "width"})
+
+
+def _named_by(reading: Reading, low: Fraction, high: Fraction) -> None:
+    """A size beside the range that holds it only names the clamp: "3 in (2.97-3.28)"."""
+    given = reading.attributes.get("range", "").removesuffix(" mm")
+    if given and " - " not in given and low <= Fraction(given) <= high:
+        reading.decide("range")
 
 
 def tie(reading: Reading) -> None:
@@ -200,7 +228,7 @@ _USUAL_VOLTS = frozenset({"1.5v", "1.2v", "3v", "9v"})
 
 def _opens_at(reading: Reading) -> None:
     """The pressure at which a cap opens, in bar: 16 psi is 1.1 bar."""
-    if token := reading.take("pressure"):
+    while token := reading.take("pressure"):  # a second, other pressure is a doubt
         figure, unit = (
             float(number(token.values[0])) if token.values[0].replace(".", "").isdigit() else 0,
             token.values[1],

@@ -134,7 +134,7 @@ CHEMICALS = [
     (r"\bnot gl[- ]?\d\b", " "),
     (r"\bc v (?=joint|boot)", "cv "),
     (r"\bliquid (?=grease)", "semi fluid "),
-    (r"(\b(?:oil|fluid)\b.*\b\d) pt\b", r"\1 pint"),
+    (r"^(?!.*\b(?:sockets?|skts?|spanners?|wrench(?:es)?|cap|key)\b)(.*\b(?:oil|fluid)\b.*\b\d) pt\b", r"\1 pint"),
     (r"\bnon-?chlor\b", "non-chlorinated"),
     (r"(?<=nlgi 00), ?semi[- ]?fluid\b|(?<=nlgi 000), ?semi[- ]?fluid\b|(?<=nlgi 0), ?semi[- ]?fluid\b", ""),
     (r"\b(?:does|do) not burn\b|\bwill not burn\b", "non-flammable"),

@@ -15,6 +15,7 @@ SAID = [
         r"\d[\d ./-]* ?(?:n\.?m|in-?lbs?|ft-?lbs?)$",
         r"\1",
     ),
+    (r"\bthe (?:van|minibus|flatbed|truck|lorry|car|bus|engine)'s got\b", ""),
     (r"\([^()]*\b(?:do not lend|don't lend|and the like|back of|ask first|low stock|green or brown)\b[^()]*\)", ""),
     (r"\((?:dilute|shake|mix)[^()\d]*\)", ""),
     (r",? \b(?:half a|one|two|three|\d+) met(?:re|er)s? between [a-z ]+$", ""),
