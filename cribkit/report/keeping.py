@@ -195,6 +195,10 @@ def _sense(word: Word, said: AbstractSet[str]) -> str:
         return "a measure or a code"
     if word.how == "context":
         return "passed over: what it is used on, or where"
+    if word.how == "denied":
+        return "what it is not to have, or has not"
+    if word.how == "beside":
+        return "what it is to have, which the other must say"
     if word.how == "stray":
         return "not used: it names another thing"
     if word.how == "unread":

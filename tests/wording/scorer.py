@@ -297,6 +297,12 @@ OTHERS = (
     "hundredandthirtyninth",
     "hundredandfortieth",
     "hundredandfortyfirst",
+    "hundredandfortysecond",
+    "hundredandfortythird",
+    "hundredandfortyfourth",
+    "hundredandfortyfifth",
+    "hundredandfortyseventh",
+    "hundredandfortyninth",
 )
 
 

@@ -14,7 +14,8 @@ ADAPTERS = [
     ("adapter 3/4 to 1/2, impact", "ADP 1/2F X 3/4M IMP", "none"),
     ("reducer 1 to 3/4, impact", "impact adapter 1 in f x 3/4 m pin hole", "match"),
     ("reducer 1 to 3/4, impact", "impact adapter 3/4 in f x 1 m", "none"),
-    ("adapter 3/4 to 1/2 for impact gun", "ADP 3/4F X 1/2M", "match"),
+    ("adapter 3/4 to 1/2 for impact gun", "ADP 3/4F X 1/2M IMPACT", "match"),
+    ("adapter 3/4 to 1/2 for impact gun", "ADP 3/4F X 1/2M", "none"),
     ("adapter 3/4 to 1/2 for impact gun", "ADP 1/2F X 3/4M", "none"),
     ("adapter for 3/8 sockets on a 1/2 impact", "ADP 1/2F X 3/8M IMP", "match"),
     ("adapter for 3/8 sockets on a 1/2 impact", "ADP 3/8F X 1/2M IMP", "none"),
@@ -125,7 +126,7 @@ DRIVERS = [
 # Spanners and torque wrenches.
 SPANNERS = [
     ("box spanner 16 mm with tommy bar", "ring spanner 16 x 17", "none"),
-    ("box spanner 16 mm with tommy bar", "box spanner tube 16 mm", "match"),
+    ("box spanner 16 mm with tommy bar", "box spanner tube 16 mm", "review"),
     ("12 mm ratchet spanner", "4 in 1 ratchet spanner 8x10 12x13", "match"),
     ("11 mm ratchet spanner", "4 in 1 ratchet spanner 8x10 12x13", "none"),
     ("10 mm flare nut spanner", "BRAKE LINE SPANNER 8 X 10 C/V", "match"),

@@ -20,7 +20,8 @@ HOW_MANY = re.compile(
     r"^[1-9] (?:off |new |copper |cable |litres of )|\((?:2|4)\)$|QTY 4|1 EA$|"
     r"\d ?(?:mL|L|qt|gal|gallon|g cartridge|oz cartridge)(?: bottle)?$|\d ?(?:mL|L|g|kg) of |"
     r"\ball [2-9] bolts|roll [2-9] ply|x ?[2-9]$|\d ea$|qty \d+$|\d ?pc$|\d (?:cans|bottles)$|^[1-9] ply |"
-    r"\b[2-9] (?:mount )?bolts with |: \d off |\b[2-9]-ply$",
+    r"\b[2-9] (?:mount )?bolts with |: \d off |\b[2-9][- ]ply$|"
+    r"^[1-9]x |, \d{1,2} off$|, \d (?:tubes|sachets|if you have)$",
     re.IGNORECASE,
 )
 # The number of a step, and the torque that a fastener gets beside what turns it or what it is.
@@ -34,6 +35,8 @@ CLASSED = re.compile(
 # What insulated tools are made for, IEC 60900 (from memory).
 INSULATED = re.compile(r"^insulated .* for 1000 volts", re.IGNORECASE)
 ALLOWED = {
+    "19mm socket for the 3/4 bar (3/4 drive)": "said twice",
+    "high strength red threadlock, fifty mil bottle (50 ml)": "said twice",
     "Insulated open-ended spanner, 10 mm, for the 48-volt terminal. Caution: remove rings and watches.": "the terminal",
     "Dial indicator with magnetic base; brake disc run-out, limit 0.05 mm": "what is measured, not what it shows",
     "Dial indicator with magnetic base, to check brake disc run-out (limit 0.05 mm)": "what is measured",

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from functools import cache
+from itertools import pairwise
 
 from cribkit.domain.wording.lexer import Token
 from cribkit.domain.wording.reading import Reading, Said
@@ -56,12 +57,15 @@ def pass_over(reading: Reading, family: Family | None) -> None:
         return
     if family.name in _TOLD_BY_USE:
         return
+    aside = _context(reading, end=False)
     context = _context(reading, end=family.shape in closed and family.shape not in listed("placed"))
     worked_on = _worked_on(reading, family)
+    denied = {id(said) for before, said in pairwise(reading.words) if before.text in ("not", "un")}
     for said in reading.words:
         sign = said.text == "x"  # between two sizes
         idles = id(said) in worked_on or (id(said) in context and (idle(said.text) or said.text in listed("places")))
-        if said.how == "unread" and not said.negated and (sign or idles):
+        idles = idles or (id(said) in aside and _no_trait(said.text))
+        if said.how == "unread" and not said.negated and (sign or idles) and id(said) not in denied:
             said.how, said.used = "context", True
     for token in _measures(reading):
         token.used = True
@@ -78,18 +82,19 @@ def pass_remarks(reading: Reading, family: Family | None) -> None:
         if said.remark and said.how == "unread" and not said.negated:
             said.how, said.used = "context", True
     at = {id(token): said for said in reading.words for token in said.tokens}
+    denied = any(said.text == "not" for said in reading.words)  # "(ends not noted)" says something of the thing
     inside = False
     for token in reading.tokens:
         here = at.get(id(token))
         if token.kind == "stop":
             inside = token.text in "([" or (inside and token.text not in ")]")
-        elif inside and here is not None and here.how == "unread" and not here.negated and _remark(here):
+        elif inside and here is not None and here.how == "unread" and not here.negated and _remark(here, denied):
             here.how, here.used = "context", True
 
 
-def _remark(said: Said) -> bool:
+def _remark(said: Said, denied: bool) -> bool:
     return (
-        idle(said.text)
+        (not denied and _no_trait(said.text))
         or said.word in tables().names_of
         or said.word in listed("worked_on") | {"air", "flow", "plug", "plugs", "extr"}
     )
@@ -239,9 +244,27 @@ def idle(text: str) -> bool:
 
 
 def _idle(word: str) -> bool:
-    if len(word) < 4 or not word.isalpha() or word in tables().names_of or word in telling() or word in listed("unfit"):
-        return False
-    return not any(_may_be(word, one) for one in telling())
+    return _plain_word(word) and not any(_may_be(word, one) for one in telling())
+
+
+def _plain_word(word: str) -> bool:
+    known = word in tables().names_of or word in telling() or word in listed("unfit")
+    return len(word) >= 4 and word.isalpha() and not known
+
+
+@cache
+def _no_trait(text: str) -> bool:
+    """Whether a word aside could at most be short for a noun: a wrench aside ("(Wren)") is no matter."""
+    words = text.removesuffix("'s").replace("-", " ").split()
+    traits = telling() & _traits()
+    return bool(words) and all(_plain_word(word) and not any(_may_be(word, one) for one in traits) for word in words)
+
+
+@cache
+def _traits() -> frozenset[str]:
+    known = tables()
+    told = {word for word, effect in known.effects.items() if effect[0] != "~"}
+    return frozenset(told | {phrase[0] for phrase, word in known.spellings.items() if word in told})
 
 
 def _may_be(word: str, one: str) -> bool:
@@ -249,12 +272,18 @@ def _may_be(word: str, one: str) -> bool:
     if len(one) >= 5 and one in word:
         return True
     if word[0] == one[0] and len(word) < len(one) and _inside(word, one):
-        return True
+        return one.startswith(word) or len(word) * CUT_TO > len(one) or not _VOWELS & set(word)
     if abs(len(word) - len(one)) > 2 or min(len(word), len(one)) < 4:
         return False
     from rapidfuzz.distance import OSA  # imported here: start-up counts
 
     return OSA.distance(word, one) <= (1 if len(word) < 8 else 2)
+
+
+# A word with vowels that does not begin the other is cut to half at
+# most: "tern" stands in "torquewrench" by chance.
+CUT_TO = 2
+_VOWELS = frozenset("aeiou")
 
 
 def _inside(word: str, one: str) -> bool:

@@ -18,7 +18,7 @@ AREA = re.compile(r"\b((?:\d+(?:\.\d+)? ?(?:-|to) ?)?\d+(?:\.\d+)?) ?(?:mm ?2\b|
 
 def figure(reading: Reading, name: str, pattern: re.Pattern[str]) -> None:
     """A figure that only its unit or sign tells, anywhere in the text."""
-    found = pattern.search(reading.text.lower().replace("²", "2"))
+    found = pattern.search(reading.plain) or pattern.search(reading.text.lower().replace("²", "2"))
     if found is None:
         return
     value = next(group for group in found.groups() if group)

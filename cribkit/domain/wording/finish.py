@@ -328,6 +328,8 @@ def _own_sense(reading: Reading, shape: str) -> None:
         reading.attributes.pop("side", None)
     if reading.family == "circlip-pliers" and ({"internal", "external"} <= words or "convertible" in words):
         reading.decide("side", "both")
+    if reading.family == "thread-gauge" and reading.attributes.get("angle") == "55":  # BS 84 (from memory)
+        reading.decide("system", "whitworth")
     if reading.family == "feeler-gauge" and {"metric", "inch"} & words and _SYSTEMS.intersection(reading.doubts):
         reading.attributes["system"] = "both"  # marked in both
         reading.doubts = [doubt for doubt in reading.doubts if doubt not in _SYSTEMS]

@@ -42,6 +42,9 @@ def _how_long(reading: Reading) -> None:
     """The length of a deep socket or of the shaft of a nut driver: a measure much greater than that of the hexagon."""
     sizes = [size for size in reading.attributes["size"].split(" x ") if size.endswith((" mm", " in"))]
     least = max([SHORTEST_SOCKET, *(2 * float(mm_of(size)) for size in sizes)])
+    for before, token in pairwise(reading.tokens):
+        if (before.kind == "by" or before.text == "x") and token.kind == "num" and not (token.used or token.unit):
+            token.unit = "mm"  # 7MM X 125
     left = [group for group in reading.numbers() if len(group.tokens) == 1 and group.tokens[0].unit in ("mm", "in")]
     if sizes and len(left) == 1 and "length" not in reading.attributes and float(left[0].lengths()[0].mm) >= least:
         left[0].use()

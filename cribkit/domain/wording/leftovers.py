@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 
 from cribkit.domain.wording.meaning import NONE, Judgement, Meaning
-from cribkit.domain.wording.tables import listed, tables
+from cribkit.domain.wording.tables import kin, listed, tables
 
 
 def unread_doubts(need: Meaning, item: Meaning) -> list[str] | None:
@@ -16,11 +16,22 @@ def unread_doubts(need: Meaning, item: Meaning) -> list[str] | None:
     asked, has = set(need.unread), set(item.unread)
     if (asked ^ has) & (strays(need) | strays(item)):
         return None
-    spoken = {part for word in item.words for part in (word.text, word.became)}
+    spoken = {part for word in item.words for part in (word.text, word.became) if word.how != "denied"}
     doubts = [
         f"could not read {word!r} of the need"
         for word in need.unread
         if word not in has and not (need.kind == item.kind == "tool" and _denies_another(word, spoken))
+    ]
+    told = spoken | kin().unspoken | set(dict(need.attributes).get("finer", "").split())
+    doubts += [
+        f"whether it has {word.became!r} is not stated"
+        for word in need.words
+        if word.how == "beside" and word.became not in told
+    ]
+    doubts += [
+        f"it says {word.became!r}, which is not wanted"
+        for word in need.words
+        if word.how == "denied" and word.became in spoken - kin().unspoken
     ]
     named = {part for word in need.words for part in (word.text, word.became)}
     more = {word for word in has - asked if matters(word) and not _denies_another(word, named)}

@@ -17,7 +17,37 @@ LONGEST = 2000
 
 def read(text: str, kind: str = "") -> Meaning:
     """What a need asks for; an instruction asks for what it calls for; "or" gives alternatives. Never raises."""
-    return _read(called_for(asked_part(text[:LONGEST], called_for)), kind)._replace(text=text)
+    said = _OTHER_THAN.sub("not", text[:LONGEST])
+    rest = _DENIED.sub(" ", said)
+    meaning = _read(called_for(asked_part(rest, called_for)), kind)._replace(text=text)
+    return meaning if rest == said else _denying(meaning, [found[1] for found in _DENIED.finditer(said)])
+
+
+# "Other than 12 point", "anything but black".
+_OTHER_THAN = re.compile(
+    r"\b(?:other than|anything but|anything except|any but|all but|but not|as long as it is not|except)\b",
+    re.IGNORECASE,
+)
+# "Not the 3/8 drive one", "not M6": a measure or a code that is not wanted.
+_DENIED = re.compile(
+    r"[,;(]?\s*\bnot (?:the |an? |any )?"
+    r"((?:[a-z]{1,3}[- ]?)?\d[\w./-]*(?: ?(?:mm|in|inch|\"|dr|drive|sq|square|pt|point)\b)*)(?: ones?\b)?\s*\)?",
+    re.IGNORECASE,
+)
+
+
+def _denying(meaning: Meaning, denied: list[str]) -> Meaning:
+    """The meaning with what must not be so: the same words with the denied measure are read for what it says."""
+    name = " ".join(word.text for word in meaning.words if word.how in ("name", "corrected"))
+    wanted = set(meaning.attributes)
+    not_so = {
+        f"not-{key}={value}"
+        for measure in denied
+        for key, value in read_one(f"{measure} {name}", meaning.kind).attributes
+        if (key, value) not in wanted
+    }
+    others = tuple(other._replace(traits=other.traits | not_so) for other in meaning.others)
+    return meaning._replace(traits=meaning.traits | not_so, others=others)
 
 
 def _read(text: str, kind: str) -> Meaning:

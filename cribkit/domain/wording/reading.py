@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import builtins
+from collections.abc import Mapping
 from dataclasses import dataclass, field
 
 from cribkit.domain.wording.agree import PLASTICS
@@ -178,13 +180,16 @@ class Reading:
         of = {id(token): said for said in self.words for token in said.tokens[:1]}
         inner = {id(token) for said in self.words for token in said.tokens[1:]}
         found = []
+        beside = self._beside(of)
         for token in self.tokens:
             if said := of.get(id(token)):
                 strange = said.how == "unread" and said.word not in tables().known
                 became = said.became or ("" if strange else said.word)
                 named = tables().names_of.get(said.text, self.family) if said.how == "unread" else self.family
                 how = "stray" if named != self.family else said.how
-                how = "context" if how == "known" and (said.aside or said.worked_on) and became == said.word else how
+                aside = how == "known" and (said.aside or said.worked_on) and became == said.word
+                how = ("beside" if id(said) in beside else "context") if aside else how
+                how = "denied" if said.negated and said.how == "known" and became == said.word else how
                 found.append(Word(said.text, became, how))
             elif id(token) not in inner and token.kind not in QUIET:
                 found.append(
@@ -192,7 +197,33 @@ class Reading:
                 )
         return tuple(found)
 
+    def _beside(self, of: Mapping[int, Said]) -> builtins.set[int]:
+        """The words after "with" of which nothing was made: what a thing is to have and a label may not tell."""
+        found: builtins.set[int] = builtins.set()
+        group: list[int] = []
+        told, before = True, ""  # whether something of this group says more of the thing
+        for token in self.tokens:
+            said = of.get(id(token))
+            if token.kind == "stop" or (said is not None and said.text in _WITH):
+                found.update([] if told else group)
+                group, told = [], before in _USED
+            elif said is not None and said.besides and not (said.taken or said.worked_on or _said_more(said)):
+                group.append(id(said))
+            else:
+                told = told or token.used or (said is not None and _said_more(said))
+            before = token.text
+        return found.union([] if told else group)
 
+
+def _said_more(said: Said) -> bool:
+    """Whether something was made of a word: a part of the name, an attribute, a trait."""
+    telling = said.used and tables().effects.get(said.word, ("~", ""))[0] != "~"
+    return said.how in ("name", "attribute") or said.became not in ("", said.word) or telling
+
+
+# "Struck with a hammer", "for work with brake fluid": that is no part of the thing.
+_USED = frozenset({"hit", "struck", "strike", "work", "use", "used", "works", "goes", "go", "compatible", "worked"})
+_WITH = frozenset({"with", "w", "c/w", "incl", "including", "includes", "complete"})
 # Attributes of which a thing may have several values at once.
 SEVERAL = frozenset({"crimps", "jaw_at", "reads", "stamps", "jaws"})
 

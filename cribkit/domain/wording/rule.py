@@ -159,6 +159,8 @@ def _left_open(name: str, value: str, need: Meaning) -> bool:
     """Whether what only the item says is left open by every need of this kind."""
     if need.family == "torque-multiplier":
         return name in ("drive_in", "drive_out")
+    if need.family == "sump-plug" and name == "thread":
+        return "model" in dict(need.attributes)  # the vehicle tells which one it is
     hexagon = name == "drive_in" and "hex_end" in dict(need.attributes)  # the hexagon that a drill takes
     return hexagon or (need.family, name, value) == ("wrench-set", "set_of", "combination")  # the usual set
 
@@ -520,6 +522,8 @@ NEVER_IN = frozenset({("lithium-grease", "moly")})
 def _without(held: str, need: Meaning, item: Meaning) -> list[str]:
     """A doubt where a chemical is to be free of something, and the item says nothing of it."""
     told, name = kin().family(need.family), held.partition("=")[0]
+    if need.family == "gloves" and name == "material" and name not in dict(item.attributes):
+        return [f"without {held.rpartition('=')[2]} not stated"]  # whom latex harms
     if told is None or told.shape not in FLUIDS or name in dict(item.attributes) or _NOT.search(need.text.lower()):
         return []  # "brake grease, not copper grease": another thing, and this is not it
     value = held.rpartition("=")[2]

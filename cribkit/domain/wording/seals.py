@@ -53,6 +53,7 @@ _BESIDE = {
     "c/s": 1,
     "thick": 2,
     "thk": 2,
+    "thickness": 2,
     "wide": 1,
 }
 
@@ -85,6 +86,8 @@ def _named_measures(reading: Reading, first: str, second: str) -> None:
 def _words_lead(tokens: list[Token]) -> bool:
     """Whether the words stand before their numbers: ID 20 CS 2."""
     told = [token.text in _BESIDE for token in tokens if token.kind == "num" or token.text in _BESIDE]
+    if told[:4] == [True, False, True, False]:
+        return True
     told = told[told.index(True) :] if True in told else []
     return len(told) > 3 and not told[-1] and told[::2] == [True] * len(told[::2]) and not any(told[1::2])
 

@@ -106,7 +106,8 @@ _VISCOSITY = re.compile(r"\b(\d{1,3})[ -]?w[ -]?(\d{2,3})\b(?! ?v)")
 _GEAR_OIL = re.compile(r"\b(70|75|80|85)[ -](80|85|90|110|140)\b(?=.*\b(?:gear|gl|oil)\b)")
 # Hyphens between a spoken number and what follows: "two-hundred-mil ties", "six-tonne stands".
 _HYPHENED = re.compile(
-    r"(?<=[a-z])-(?=(?:hundred|thousand|mil|mill|tonne|ton|inch|volt|amp|lit(?:re|er)|degree|pin|jaw|piece|way|point|pound)s?\b)"
+    r"(?<=[a-z])-(?=(?:hundred|thousand|mil|mill|tonne|ton|inch|volt|amp|lit(?:re|er)|degree|pin|jaw|"
+    r"piece|way|point|pound)s?\b)"
 )
 _DOUBLE_NOUGHT = re.compile(r"\bdouble[- ](?:nought|naught|zero)\b")
 _BARE_POINT = re.compile(rf"\b({_NUMBER})[ -]point[ -]({_ONES})(?:[ -]({_ONES}))?\b")
@@ -116,6 +117,13 @@ _NOUGHT_POINT = re.compile(
 _POINTED = re.compile(r"\b(?:sockets?|skts?|spanners?|wrench(?:es)?|ring|bits?)\b")
 # "sixteen by two and a half", where nothing is in inches.
 _AND_A = re.compile(rf"(?<=by )({_NUMBER}) and a (half|quarter)\b")
+# "six and a half wide", "thickness one and a half", "four tenths of a millimetre".
+_HALF_WIDE = re.compile(
+    rf"\b({_NUMBER}) and a half(?= ?(?:wide|thick|across)\b)|(?<=thickness )({_NUMBER}) and a half\b"
+)
+_DECIMALS = re.compile(
+    rf"\b({_NUMBER}|\d) (tenth|hundredth)s?(?: (?:of an? )?(?:millimet(?:re|er)|mil|mm)s?\b|(?= to (?:{_NUMBER}|\d)))"
+)
 _IN_INCHES = re.compile(r"\b(?:inch(?:es)?|in|eighths?|sixteenths?|\d/\d+|three[- ]quarters?|unc|unf)\b|\"")
 _PAIR_BY = re.compile(r"\b(two|three|four|five|six)-(one|two|three|four|five|six|seven|eight|nine) (?=by\b)")
 _SHORT_CLASS = re.compile(
@@ -157,6 +165,8 @@ def _run_together(text: str) -> str:
         text = _NOUGHT_POINT.sub(lambda m: f"0.{''.join(str(_count(one)) for one in m.groups() if one)}", text)
     if not _IN_INCHES.search(text):
         text = _AND_A.sub(lambda m: f"{_count(m[1])}.{'5' if m[2] == 'half' else '25'}", text)
+        text = _HALF_WIDE.sub(lambda m: f"{_count(m[1] or m[2])}.5 mm", text)
+    text = _DECIMALS.sub(lambda m: f"{_count(m[1]) / (10 if m[2] == 'tenth' else 100):g} mm", text)
     text = _PAIR_BY.sub(lambda m: f"{_count(m[1])}.{_count(m[2])} ", text)
     if _FASTENED.search(text):
         text = _SHORT_CLASS.sub(lambda m: f"{UNITS[m[1]]}.{UNITS[m[2]]}", text)

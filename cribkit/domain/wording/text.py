@@ -103,7 +103,7 @@ def tidy(text: str) -> str:
         plain = _INITIALS.sub(lambda found: found[0].replace(".", "").replace(" ", ""), plain)
     if "(" in plain:
         plain = _TORQUES.sub(_one_torque, _SQUARES.sub(_one_square, plain))
-    plain = _mended(plain, 1)
+    plain = _mended(_NUMBERED.sub(_in_digits, plain), 1)
     plain = _STANDARD.sub(" ", _REUSE.sub(" ", plain))
     if not _CLOSES.search(plain):
         plain = _PURPOSE.sub(" ", plain)
@@ -114,6 +114,19 @@ def tidy(text: str) -> str:
     plain = _UNMARKED.sub(" ", plain)
     plain = _joined(in_digits(plain))
     return " ".join(plain.split())
+
+
+# "PH number two", "size ten": the digits of what comes in numbered sizes.
+_NUMBERED = re.compile(
+    r"\b(number|no\.?|size) ((?:(?:twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety)(?:[ -](?:five|"
+    r"seven|six|eight))?|"
+    r"nought|zero|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|fifteen|sixteen|eighteen)(?![a-z]))"
+    r"(?! (?:hundred|thousand|point|and|half|inch))"
+)
+
+
+def _in_digits(found: re.Match[str]) -> str:
+    return f"{found[1]} {in_digits(found[2])}"
 
 
 # "22 N·m (195 in-lb)", "106 in-lb (12 Nm)": one torque in two units, where the two agree.
@@ -160,6 +173,7 @@ _NOTES = re.compile(
     r"[ :#.]*(?:[a-z]-?\d{1,3}|\d{1,3}[a-z]?|[a-h])\b"
     r"|\b(?:return to )?(?:tub|dwr|hook)(?: no\.?)? ?(?:[a-h]-?)?[12]?\d\b"  # no measure: a hook of 10 mm, a tub of 5 l
     r"(?![./]|-\d| ?(?:mm|in\b|inch|\"|l\b|lt|ml|pcs?\b|x|deg|kg|way|tier|t\b))"
+    r"|\(tray \d{1,2}\)"
     r"|[(*\[]+ *(?:[a-z]+ )?(?:red|blue|green|grn|yellow|white|black|orange|pink|purple) "
     r"(?:tape|band|dot|mark|stripe|ring|tag|label|paint)s? *[)*\]]+"
 )
@@ -206,7 +220,8 @@ _MIXED = re.compile(
     r"(?=( ?-?(?:in\b|inch|\"|''|lbs?\b|oz\b|kg\b|tons?\b))?)"
 )
 _SQUARED = re.compile(
-    r"\b(?:dr|drv|drive|sq|square|skts?|sckts?|sockets?|ratchets?|extensions?|ext|adapt\w*|bits?|hex|hx|allen|bolts?|screws?|"
+    r"\b(?:dr|drv|drive|sq|square|skts?|sckts?|sockets?|ratchets?|extensions?|ext|adapt\w*|bits?|hex|hx|"
+    r"allen|bolts?|screws?|"
     r"nuts?|studs?|spanners?|spnrs?|wrench(?:es)?|wr|dp|deep|pt|point)\b"
 )
 

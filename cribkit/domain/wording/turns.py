@@ -328,6 +328,8 @@ TURNS = (
     turn("", "universal-joint", _joint_alone, ("swivel", "universal", "knuckle")),
     turn("", "torque-wrench", lambda r: _scale(r) and r.has("click", "dial", "beam", "deflecting")),
     turn("", "torque-wrench", lambda r: _tokens("torque")(r) and r.has("click", "beam", "preset", "electronic")),
+    turn("", "threadlocker", lambda r: r.has("wicking")),
+    turn("socket", "swivel-socket", lambda r: r.has_said("swivel")),
     turn("", "coolant", lambda r: r.has_said("oat", "hoat", "iat", "sioat", "poat", "phoat")),
     turn("pipe-plug-socket", "socket", _eight_points),
     turn("set-screw", "bolt", _tokens("bolt_grade")),  # a hexagon's: grub screws have a hardness

@@ -14,7 +14,64 @@ _HELD = (
     r"silicones?|zinc|pumice|moly|molybdenum|graphite|copper|nickel|dye|ash)"
 )
 
+# A class or grade that a label denies: "(not C3)", "DOT 5, not 5.1", "instead of GL-4".
+_DENYING = r"(?:not|non|never|nor|instead of|in place of|rather than|except|excl(?:uding)?\.?|without|w/o)"
+_FILLER = (
+    r"(?:for|suitable|to|meeting|meets|mixable|mix|mixed|with|use|in|approved|compatible|api|acea|the|spec|class|any)"
+)
+_CODES = r"(?:dot ?\d(?:\.\d)?|gl[- ]?\d|[abe]\d{1,2}|c[1-6]|c[d-k]-?4|s[g-q]|5\.1|atf ?\w+)"
+
+# Harm, as a need says that there must be none, and the words before what must not be harmed.
+_HARM = (
+    r"(?:strip|harm|attack|damage|hurt|eat|melt|lift|affect|poison|kill|upset|ruin|foul|contaminat|craze|soften|spoil)"
+)
+_DO_HARM = rf"{_HARM}e?"
+_DOING_HARM = rf"{_HARM}ing"
+_WHOSE = (
+    r"(?:the|any|your|an?|our|oxygen|lambda|o2|air ?flow|maf|hot ?film|hot ?wire|wheel speed|abs|soft|old|painted|bare|"
+    r"all) "
+)
+
 CHEMICALS = [
+    (
+        rf"\b(?:(?:that |which )?(?:won't|wont|will not|would not|does not|doesn't|do not|must not|mustn't|"
+        rf"cannot|can't|"
+        rf"never|should not|shouldn't) {_DO_HARM}|without {_DOING_HARM}|no (?:harm|damage|danger) to|"
+        rf"(?:harmless|kind|gentle) (?:to|on|for)) (?:{_WHOSE})*({_HARMED})\b"
+        r"(?: (?:plugs?|connectors?|lens(?:es)?|housings?|parts?|seals?)\b)?",
+        r"\1 safe",
+    ),
+    (
+        r"\b(?:that |which )?(?:leaves? (?:nothing|no (?:film|residue|trace|oil|deposit)s?)(?: behind)?|"
+        r"(?:dries|drying) (?:without (?:a )?(?:residue|film|trace)|residue[- ]free))\b",
+        "residue free",
+    ),
+    (r"\b(?:that |which )?(?:never|won't|will not|does not|doesn't) sets?\b|\bnon[- ]set(?:ting)?\b", "non-setting"),
+    (r"\bminus (?=\d{1,2} ?(?:deg(?:rees?)? ?)?c\b)", "-"),
+    (r"\bprop\.? (?=glycol)", "propylene "),
+    (r"\badhs?v\b|\badhsv\b", "adhesive"),
+    (r"\bwater[- ]borne\b", "water based"),
+    (r"\b(?:a )?quarter (?:of a )?lit(?:re|er)\b", "250 ml"),
+    (
+        r"\b(?:muffler|silencer|exhaust|exh) (?:assembly|assy|jointing|jtg|joint) (?=paste|cement|compound|putty)",
+        "exhaust ",
+    ),
+    (r"\bsemi[- ]?fluid\b(?=.*\b(?:000?|double (?:nought|zero|naught))\b)", ""),
+    (r"\bready to (?:pour|use|go|fill)\b(?=.*|)", "ready mixed"),
+    (r"\bthr?d?l(?:oc)?kr?\b|\bthdlkr\b|\bthrdlkr\b", "threadlocker"),
+    (r"(\bthread ?lock\w*\b.*?)\bpur\b", r"\1purple"),
+    (r"(\bthread ?lock\w*\b.*?)\bstk\b", r"\1stick"),
+    (r"\b(?:ep|e\.p\.) ?([0-3]),? (?=cart)(?<!grease )", r"grease ep \1 "),
+    (r"\btrans(?:mission)?\.? fluid,? (?=dct|dual)", "dct fluid "),
+    (r"\bcopper[- ]based assembly (?:compound|paste)\b", "copper anti-seize"),
+    (rf"[,;(]*\s?\b{_DENYING}[- ]?(?:{_FILLER} )*{_CODES}(?:(?: ?[/,&+] ?| and | or ){_CODES})*\b ?\)?", " "),
+    (rf"\b((?:brake|clutch|brk)\b.*\bdot\b.*?)[,;(]*\s?\b{_DENYING}[- ]?(?:{_FILLER} )*[345](?:\.1)?\b ?\)?", r"\1 "),
+    (r"(?<![\d./])\b[1-9]\d? ?x ?(?=\d+(?:\.\d+)? ?(?:ml|l|lt|ltrs?|lit(?:re|er)s?)\b)", ", "),  # 4x1L
+    (
+        r"(\bthread ?lock\w*\b.*?),? ?\b(?:red|blue|green|purple|yellow|black|white) (?:cap|lid|top|label|"
+        r"bottle cap)\b",
+        r"\1",
+    ),
     (r"\bbrush (?=(?:tin|can|pot|tub)\b)", ""),
     (r"\b(ck-?4) (?=gal|qt|quart|l\b)", r"\1, 1 "),
     (r"^(?:an? |one )?lit(?:re|er) of (?=\S)", ""),

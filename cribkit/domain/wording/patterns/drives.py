@@ -2,7 +2,63 @@
 
 from __future__ import annotations
 
+# What goes on an impact wrench, how it is said, and what such a wrench is called.
+_NOT_DENIED = r"^(?!.*\b(?:not|never|no|nor|hand|don't|step)\b)"
+_PUT_ON = r"sockets?|skts?|sckts?|(?:(?:extensions?|ext|joints?|ujs?|adapt[eo]rs?)(?=.*(?:\d/\d|half|quarter|three)))"
+_MEANT = r"(?:to (?:go|fit|be used)|going|goes|for use|use|used|using|fits?|safe|suitable|ok|good|rated)"
+_THE = r"(?:the|an?|my|our|use (?:with|on))"
+_SQUARE_SAID = r"1/4|3/8|1/2|3/4|1|quarter|half|three[- ]eighths?|three[- ]quarters?"
+_GUNS = (
+    r"(?:impact|air|rattle|windy|buzz|nut|wheel) ?-?(?:guns?|wrench(?:es)?|drivers?|tools?|runners?)|guns?|rattler|"
+    r"power tools?|nut ?runner"
+)
+
 DRIVES = [
+    (r"^(\d{1,2})(?: ?mm)? (deep|shallow) (1/4|3/8|1/2)(?: ?(?:dr|drive))?(?= for\b|,)", r"\1 mm \2 socket \3 drive"),
+    (
+        rf"{_NOT_DENIED}(.*\b(?:{_PUT_ON})\b.*?),? (?:that |which )?"
+        rf"(?:can |will )?(?:stands?|takes?|withstands?|survives?|bears?)(?: up to)? (?:{_THE} )*(?:{_GUNS})\b",
+        r"\1 impact",
+    ),
+    (
+        r"[-,;(]+ ?\b(?:for )?(?:deep|long|impact|short|stubby|[\w./]+(?: ?mm)?) (?:one |see |is |"
+        r"are )*(?:see|in) (?:the )?(?:next|other|top|bottom) (?:drawer|shelf|bin|rack|box|tray|board)\b\)?",
+        "",
+    ),
+    (r"\b(?:no|without(?: an?)?) (?:side |cable )?(?:slot|window|cut-?out)\b(?=.*|)", "unslotted"),
+    (
+        r"\b(socket|skt) (?:to (?:get|take|undo|remove|shift)|for (?:a |the )?|that (?:gets|takes)) ?(?:a |the )?"
+        r"(?:rounded|chewed|worn|damaged)(?:[- ]off)?((?: \d{1,2} ?mm)?) (?:nut|bolt|fastener)"
+        r"s?(?: heads?)?(?: off| out)?",
+        r"extractor \1\2",
+    ),
+    (r"\b(?:that |which )locks?(?: on(?: ?to)?(?: the)?(?: socket)?)?\b(?=.*\b)(?<!wheel )", "locking"),
+    (r"^(\d{1,2}/\d{1,2}|\d{1,2} ?mm) (deep|shallow) (1/4|3/8|1/2)(?: ?(?:dr|drive))?$", r"\1 \2 socket \3 drive"),
+    (r"(\btorque wrench\b.*\d ?(?:nm|n\.m|ft-?lb)\b),? (?:for )?(?:the )?wheel ?(?:nuts?|bolts?)$", r"\1"),
+    (r"\bsw ?(?=\d{1,2}\b(?!/))(?=.*)(?<!\d )", "af "),
+    (r"\balloy[- ]wheel (?=.*\b(?:socket|skt)\b)", "wheel nut "),
+    (r"\b(\d{2,3})[-/](\d{2})p\b", r"\1 mm \2 flutes"),
+    (r"(?<![\d.])\b(0?\.\d{1,4}) (?:and|x|by) (?=0?\.\d{1,4} ?(?:in\b|inch|\"))", r"\1 in x "),
+    (r"(?<=\d) ?in\.? ?a/f\b", " in af"),
+    (r"\bwobble bar\b", "wobble extension"),
+    (r"\((?:universal[- ])?jointed\)|(?<!universal[- ])\bjointed (?=(?:\S+ )*(?:socket|skt)\b)", "swivel "),
+    (  # "for the impact gun", "to go on the half inch air wrench": only an impact socket may be used there
+        rf"{_NOT_DENIED}(.*\b(?:{_PUT_ON})\b.*?),? (?:{_MEANT} )*(?:for|on|with|under|off|onto) (?:{_THE} )*"
+        rf"({_SQUARE_SAID})(?:[- ]?(?:inch|in\b|\"))?(?: drive| dr)? (?:{_GUNS})\b(?! down)",
+        r"\1, \2 drive impact",
+    ),
+    (
+        rf"{_NOT_DENIED}(.*\b(?:{_PUT_ON})\b.*?),? (?:{_MEANT} )*(?:for|on|with|under|off|onto) (?:{_THE} )*"
+        rf"(?:{_GUNS})\b(?! down)",
+        r"\1 impact",
+    ),
+    (
+        rf"{_NOT_DENIED}(.*\b(?:{_PUT_ON})\b.*?),? (?:impact )?gun (?:use|rated|proof|safe)\b|"
+        rf"{_NOT_DENIED}(.*\b(?:{_PUT_ON})\b.*?),? (?:rated|safe|fit|ok) (?:for|with|on) (?:impact|air tools?)\b",
+        r"\1\2 impact",
+    ),
+    (r",? ?\bimpact[- ](?:proof|resistant|resisting) (?:case|box|tray|roll|pouch)\b", ""),
+    (r"\b(six|eight|twelve)-point (?=\w+[- ])", r"\1 pt "),  # "twelve-point ten-mil socket": no 12.10
     (r"\bbit ?skt (?=hex)|\bbitskt\b", "bit socket "),
     (r"\b(\d) (\d/\d{1,2})(?=af\b)", r"\1-\2 "),
     (r"(\b(?:socket|skt)\b.*?),? for (?:the |an? )(\d/\d) (?:bar|ratchet|handle)$", r"\1, \2 drive"),

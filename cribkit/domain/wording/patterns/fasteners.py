@@ -3,6 +3,50 @@
 from __future__ import annotations
 
 FASTENERS = [
+    (r"^(?:clamp|clip) for (?:an? |the )?(\d+) ?mm (?:\w+ )?hose\b", r"hose clamp \1 mm"),
+    (r"\bfine (?=finish)|\bcoarse (?=finish)", ""),
+    (r"(?:#|\bno\.? ?)(4-40|6-32|8-32|10-24|12-24)\b(?! ?un)", r"\1 unc "),  # ASME B1.1 (from memory)
+    (r"(?:#|\bno\.? ?)(4-48|6-40|8-36|10-32|12-28)\b(?! ?un)", r"\1 unf "),
+    (r"\bmach\.? (?=scr|screw)", "machine "),
+    (r"^(?=.*\b(?:bolt|capscrew|cap screw|screw)\b)(.*?)\bf/?t\b(?! ?-?lb)", r"\1 full thread"),
+    (
+        r"^(?=.*\b(?:bolts?|pins?|rivets?|studs?|screws?)\b)(.*?)(?:\blg ?(\d{1,3})(?: ?mm)?\b|(?<![\d/.])"
+        r"\b(\d{2,3}) ?(?:mm )?lg\b)",
+        r"\1 \2\3 mm long",
+    ),
+    (
+        r"\b(?:shaft|id) (\d+(?:\.\d+)?),? (?:housing|bore|od) (\d+(?:\.\d+)?),? (?:width|wide|thick\w*)"
+        r" (\d+(?:\.\d+)?)\b",
+        r"\1x\2x\3",
+    ),
+    (r"\b(?:an? |one )?(eighth|sixteenth|quarter) of an inch\b", r"\1 inch"),
+    (r"(?<=ths) of an inch\b|(?<=quarters) of an inch\b", " inch"),
+    (r"\bem (?=(?:\d|three|four|five|six|eight|ten|twelve|fourteen|sixteen|twenty)\b)", "m "),
+    (r"\b(?:eight point eight|ten point nine|twelve point nine) ?\((8\.8|10\.9|12\.9)\)", r"\1"),
+    (r"(?<=\bone) millimet(?:re|er) (?=pitch)", " "),
+    (r"(\brivets?\b.*?)\bst\b", r"\1steel"),
+    (r"\bcrimp(?:ed|ing)?[- ](?:type )?(ear (?:clamp|clip))\b(?!.*\b(?:pliers?|tool|pincers?)\b)", r"\1"),
+    (r"\bhose (?:clp|clip|clamp|clmp),? ear\b", "ear clamp"),
+    (r"\bstrap,? tie ?-?down,? (?:cable|electrical)\b", "cable tie"),
+    (
+        r"^(?=.*\b(?:bolts?|nuts?|studs?|(?:cap)?screws?)\b)(.*\d.*?),? (?:for )?(?:the )?"
+        r"(?:exh(?:aust)?|manifold|pipe|turbo|downpipe|prop ?shaft|drive ?shaft)\.? flange\b(?! (?:bolt|nut|"
+        r"screw|stud|head))",
+        r"\1 exhaust",
+    ),
+    (
+        r"^(?=.*\b(?:bolts?|nuts?|studs?|(?:cap)?screws?)\b)(.*?)\b(?:[lr]h|left[- ]hand|right[- ]hand|left|right) "
+        r"(?=(?:front |rear )?(?:door|mirror|seat|wing|headlamp|bumper|caliper|hub|side)\b)",
+        r"\1",
+    ),
+    (r"^(?=.*\bnuts?\b)(.*?)\b(?:solid|all|full|plain|hex) (?:nylon|plastic)\b(?! insert)", r"\1 plastic"),
+    (
+        r"^(?=.*\b(?:washer|wshr|washr)s?\b)(.*?)\b(?:cu|copper)[- ]?(?:plated|pltd|coated|clad)\b(?:(.*?)"
+        r"\b(?:steel|stl|st)\b)?",
+        r"\1 steel\2",
+    ),
+    (r"^(?=.*\b(?:washer|wshr|washr)s?\b)(.*?)\bcoppered\b", r"\1"),
+    (r"\b(thk|dia|sg|id|od|cs|lg)(?=\d)", r"\1 "),
     (r"\bclamp to hold (?:an? |the )?", "hose clamp "),
     (r"(\b(?:clamp|clip|clmp)\b.*\d) ?(?:mm )?\b(9|12)w\b", r"\1 mm, \2 mm band"),
     (r"\bg([58])\b(?=$|,| )(?<=\d g\d)", r"grade \1"),

@@ -4,6 +4,54 @@ from __future__ import annotations
 
 MEASURING = [
     (
+        r"^(?=.*\b(?:vernier|calipers?|micrometer|ruler|rule|tape)\b)(.*?)\b(?:with )?both (?:scales?|units?|"
+        r"systems?|graduations?)\b",
+        r"\1 bothscales",
+    ),
+    (
+        r"\b(?:mag(?:netic)? )?(stand|base|holder|handle|adapt[eo]r|case|leads?|batter(?:y|ies)|charger|"
+        r"lance|nozzle|hose|sleeve|key|face)s? "
+        r"(?:is |are )?not (?:incl(?:uded)?\b\.?|supplied|present|here|with it)",
+        r"without \1",
+    ),
+    (r",? \bwith (?:the |an? )?engine (?:cold|hot|warm|off|running|idling)\b", ""),
+    (r"\bthat (?:can be |is )?sets? (?:to |at )?(?=\d+(?:\.\d+)? ?(?:nm|n\.m|ft|in-?lb|lb))", ""),
+    (r"\b(mic|micrometer)\b(\D*?)\b(\d{1,3})/(\d{1,3}) ?(?=mm\b)", r"\1\2 \3-\4 "),
+    (r"^(?=.*\bmultiplier\b)(.*?)(?:\bratio )?\b1 ?: ?(\d{1,3})\b", r"\1 ratio\2 "),
+    (r"^(?=.*\b(?:terminal|lug|cable|ferrule|wire|crimp\w*)s?\b)(.*?\d) ?sq\b(?! ?(?:dr|drive|mm|m))", r"\1 sqmm"),
+    (r"\b(\d{2}) ?mm (?:spark )?plug (?:thread|adapt[eo]r)\b", r"m\1 adapter"),
+    (
+        r"\b(coolant|cooling|radiator|rad|cyl|fuel|oil) (?:system )?press\.? (?=(?:tester|tstr|test|gauge)\b)",
+        r"\1 pressure ",
+    ),
+    (r"\bunc ?(?:/|and|&|\+)? ?unf(?= .*\bgauge\b)|(?<=gauge for )unc ?(?:/|and|&|\+)? ?unf\b", "inch"),
+    (
+        r"^(?=.*(?:\bnm\b|n\.m|\dnm\b|in-?lb|ft-?lb|\bclick\b|\bbeam\b|\bdial\b|\bpreset\b))(.*?)\btw\b",
+        r"\1torque wrench",
+    ),
+    (r"\bwheel ?nut wrench\b(?=.*\d ?(?:nm|n\.m|ft-?lb))", "torque wrench"),
+    (
+        r"\b(?:one )?half (?:of )?(?:an? )?(?=(?:newton|nm\b|n\.m|foot[- ]p|ft[- ]?lb|pound[- ]f|lbf?[- ]f|"
+        r"inch[- ]p|in[- ]?lb))",
+        "0.5 ",
+    ),
+    (
+        r"\b(?:a |one )?quarter (?:of )?(?:an? )?"
+        r"(?=(?:newton|nm\b|n\.m|foot[- ]p|ft[- ]?lb|pound[- ]f|lbf?[- ]f|inch[- ]p|in[- ]?lb))",
+        "0.25 ",
+    ),
+    (
+        r"^(?=.*\b(?:vernier|calipers?|micrometer|ruler|rule|tape)\b)(.*?)\b(?:with )?(?:both )?(?:dual )?"
+        r"(?:mm|metric|cm|millimet\w+) ?(?:and|/|&|\+|or) ?(?:inch(?:es)?|imperial|in)\b(?: scales?| graduations?)?",
+        r"\1 bothscales",
+    ),
+    (r"\b(mic|micrometer|(?:circlip|retaining ring|snap[- ]?ring)\b.*?) (\d{1,3})/(\d{1,3}) ?(?=mm\b)", r"\1 \2-\3 "),
+    (
+        r"\bpressure[- ]?(?:limit(?:ed|ing)|reduc(?:ed|ing)|relief|safe)\b(?=.*\b(?:tip|nozzle|gun)\b)|"
+        r"\b(?:limited|reduced) pressure\b(?=.*\b(?:tip|nozzle|gun)\b)",
+        "pressurelimited",
+    ),
+    (
         r"^(?=.*(?:nm|n\.m|lbs?\b|newton))(.*?)\b(beam|click|dial)(?: type)? wrench\b",
         r"\1\2 torque wrench",
     ),

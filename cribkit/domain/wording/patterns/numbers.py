@@ -5,12 +5,15 @@ from __future__ import annotations
 _SINGLE = ("one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "twelve")
 
 NUMBERS = [
+    (r"(?<![\d,./])(\d),(\d{1,2}) ?[-/] ?(\d{1,2}),(\d{1,2}) ?(?=(?:mm2?|sqmm|sq|nm|n\.m)\b)", r"\1.\2-\3.\4 "),
+    (r"(?<![\d,./])(\d),(\d{1,2}) ?[-/] ?(\d{1,2}) ?(?=(?:mm2?|sqmm|sq|nm|n\.m)\b)", r"\1.\2-\3 "),
+    (r"(?<![\d,./])(\d{1,2}),(\d{1,2})(?=,\s*(?:\d+ ?)?(?:lg|long|mm|len|thk|thick)\b)", r"\1.\2"),
     (r"\b(\d{1,3}) (000)\b(?= ?(?:kg|n\b|v\b|lbs?\b))", r"\1\2"),
     (r"\b(\d\.\d) d\b(?=$|,| )", r"\1 diesel"),
     (r"\b(\d) (\d/\d{1,2}) long\b", r"x \1-\2 in"),
     (r"\bhalf[- ]kilo\b", "500 g"),
     (r"(?<!and a )(?<!and )\bhalf mil\b(?= (?:gasket|feeler|shim|sheet|paper))", "0.5 mm"),
-    (r"\bdia(?:meter)?\.? ?(\d+(?:\.\d+)?)\b(?! ?(?:mm|in\b|x|/|\"|-))", r"\1 mm"),
+    (r"\bdia(?:meter)?\.? ?(\d+(?:\.\d+)?)\b(?! ?(?:mm|in\b|x|/|\"|-)|,\d)", r"\1 mm"),
     (r"(-?\d+) ?\.{2,3} ?\+?(?=\d)", r"\1 to "),
     (r"\b(\d{1,2}) ?v ?/ ?(?=\d{1,3} ?w\b)", r"\1v "),
     (r"\bhalf[- ](?:a )?millimet(?:re|er)\b", "0.5 mm"),
@@ -80,7 +83,7 @@ NUMBERS = [
     (r"(?<=\dmm)(?=\d)", " "),
     (r"(?<=\d[\"'])(?=[a-z\d])", " "),
     (r"(?<=mm)(?=dp\b|deep\b|skt\b|imp\b|hex\b|x\d)", " "),
-    (r"(?<![\d,])(\d+),(\d{1,2})(?![\d,])(?=\s*(?:mm|nm|n\.m|l\b|ml|kg|in\b|x))", r"\1.\2"),  # 6,3 mm
+    (r"(?<![\d,.])(\d+),(\d{1,2})(?![\d,])(?=\s*(?:mm|nm|n\.m|l\b|ml|kg|in\b|x))", r"\1.\2"),  # 6,3 mm
     (r"(?<=x)(\d),(\d{1,2})\b", r"\1.\2"),  # M8x1,25
     (r"(?<![\d,./])(\d{1,3}),(\d{1,2})(?![\d,./]|\s*(?:pt|point|dr|drive|sq|pc|-))", r"\1.\2"),  # 15,3
     (r"(?<=\d),(?=\d{3}\b)", ""),  # 1,000

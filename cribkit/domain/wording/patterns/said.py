@@ -9,6 +9,58 @@ _DATE = (
 )
 
 SAID = [
+    (r"\b(?:cannot|can't|can not|must not|mustn't|do not|don't) (?:have|contain|want|wear)(?: any)?\b", "not"),
+    (r"\bfree (?:of|from) ((?:methylene )?[a-z]+)\b", r"\1 free"),
+    (r"(?<=\d) in it\b", ""),
+    (
+        r"(x ?\d+(?:\.\d+)?) in (?=(?:copper|alumini?um|steel|stainless|brass|nylon|fibre|a[24]\b|rubber|nitrile|fkm|"
+        r"epdm|ptfe|silicone|plastic|zinc|bronze|leather|mild|spring)\b)",
+        r"\1 , ",
+    ),
+    (r"\bsafe (?:on|for|with) live (?:circuits?|work(?:ing)?|parts?|terminals?|conductors?|wires?)\b", "insulated"),
+    (
+        r"\b(?:that |which )?(?:must not|does not|doesn't|won't|will not|cannot) (?:make (?:a )?)?sparks?\b",
+        "non-sparking",
+    ),
+    (
+        r"\b(?:that |which )?(?:must not|does not|doesn't|won't|will not|cannot) (?:burn|catch fire|ignite)\b",
+        "non-flammable",
+    ),
+    (r" - ((?:for )?(?:the )?[a-z]{3,}(?: [a-z]{3,})?)$", r" (\1)"),
+    (r",? ?\bmust be (?=\d|[a-z])", ", "),
+    (
+        r",? ?\b(?:i )?(?:need|want) (?:two|three|four|five|six|\d)(?: (?:of them|off))?$|,? \b(?:two|three|"
+        r"four|\d) if (?:you have|there are|possible)(?: it| them)?$",
+        "",
+    ),
+    (r"^(?=.*\b(?:spanner|spnr|wrench|socket|skt|pliers|screwdriver|hammer|ratchet)s?\b)(.*\d ?mm) x ?[2-9]$", r"\1"),
+    (r",? ?\bwood(?:en)? handles?\b", ""),
+    (
+        r"\b(?:that |which )?(?:won't|will not|does not|doesn't|cannot|must not) (?:scratch|mark|mar|scuff)\b"
+        r"(?: (?:the |your |my )?(?:alloys?|wheels?|rims?|paint\w*|finish|trim|chrome)\b)*",
+        "nonmarring",
+    ),
+    (
+        r"\b(?:that|which) (?:is|are) (?=(?:magnetic|insulated|impact|deep|long|short|stubby|flexible|bent|"
+        r"angled|swivel\w*)\b)",
+        "",
+    ),
+    (
+        r"[-,;(]* ?\bnew,? (?:in )?20[12]\d\b\)?|[-,;(]* ?\b(?:bought|purchased|received|ordered|replaced)"
+        r" (?:in )?(?:[a-z]{3,9} )?20[12]\d\b\)?",
+        "",
+    ),
+    (
+        r",? ?\b(?:a )?couple of (?:sheets?|lit(?:re|er)s?|tubes?|cans?|tins?|bottles?|pairs?|packs?|rolls?|"
+        r"lengths?|pieces)\b(?: of)?",
+        "",
+    ),
+    (r"[-,(]* ?\b(?:on )?(?:the )?(?:top|bottom|middle|upper|lower) (?:shelf|drawer|tray|rack)\b\)?", ""),
+    (
+        r",? (?:red|blue|green|yellow|white|black|orange|pink|purple) (?:tape|band|dot|stripe|ring|tag|paint)"
+        r"(?: mark)?$",
+        "",
+    ),
     (
         r"^(?!.*\b(?:torque|wrench|tw)\b)(.*?\d.*?),? (?:then |and )?"
         r"(?:tighten(?: to)?|refit at|refit|(?:bolts?|plug|nuts?) to) "

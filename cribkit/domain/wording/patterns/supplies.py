@@ -3,6 +3,11 @@
 from __future__ import annotations
 
 SUPPLIES = [
+    (r"\bwet ?\+ ?dry\b", "wet and dry"),
+    (r"\b(?:to go |for use |for )?inside (?:the |a )?(?:fuel )?tank\b", "in-tank"),
+    (r"\b(?:outside (?:of )?|not (?:for |in )?(?:the )?)(?:in[- ])?tank(?: only)?\b", ""),
+    (r"\bpdr[- ]?free\b|\bpwd[- ]?free\b", "powder free"),
+    (r"\bheat res\b\.?", "heat resistant"),
     (r"(\bgl(?:o?ves?)\b.*)\b(s|m|l|xl) (100|50|200)$", r"\1\2, \3 pc"),
     (r"^box of (small|medium|large|xl) nitriles?\b", r"nitrile gloves \1"),
     (r"^oil only pads$", "oil only absorbent pad"),

@@ -3,6 +3,37 @@
 from __future__ import annotations
 
 TIPS = [
+    (r"\bbit (?=(?:1/2|3/8|3/4)(?: ?(?:dr|drive|sq)\b|$))", "bit socket "),
+    (
+        r"^(m\d{1,2}) (spline|triple[- ]square|xzn)\b(?!.*\b(?:bit|key|skt|socket)\b)(.*\b(?:1/2|3/8|half|quarter))",
+        r"\1 \2 bit socket\3",
+    ),
+    (
+        r"^(?=.*\b(?:t\d\d?|tamper\w*|security|sec)\b)(.*?)(?:, )?\bwith (?:the |a )(?:little |small |"
+        r"centre |center |middle )?(?:pin|hole)(?: ?hole)?\b",
+        r"\1 tamper",
+    ),
+    (
+        r"^(?=.*\b(?:pz\b|pz ?\d|pozi\w*))(.*?)(?:, )?(?:the one )?with (?:the |its )?(?:extra|little|four|"
+        r"small) (?:lines?|ribs?)\b",
+        r"\1",
+    ),
+    (r"\bno\.? ?([0-4]) cross(?:[- ]?(?:head|point))? (ph|pz)\b", r"\2\1"),
+    (r"\bsq(?:uare)? (?:drain|sump) ?plug bit,? (\d{1,2}) ?mm,? (\d/\d)(?! ?hex)", r"\1 mm male square bit socket \2"),
+    (
+        r"\bsq(?:uare)? (?:drain|sump) ?plug bit,? (\d/\d)(?! ?hex)( ?dr\w*)?,? (\d{1,2}) ?mm",
+        r"\3 mm male square bit socket \1",
+    ),
+    (
+        r"\b(ext(?:ernal)?[- ](?:six|6)[- ]?lobe|ext(?:ernal)? (?:torx|star)|inverted (?:torx|star)|"
+        r"female (?:torx|star))\b"
+        r"(?!.*\be\d)(.*?),? \b(?:no\.?|number|size) ?(\d{1,2})\b",
+        r"\1 e\3\2",
+    ),
+    (r"\b(tamper|tpr|security|tmpr) x ?(\d{2,3})\b", r"\1 , \2 mm long"),
+    (r"\bbit\b(.*?) for (?:an? |the )?(1/4|5/16)(?: ?in\b| ?inch|\")? (?:bit )?holder\b", r"bit\1 \2 hex shank"),
+    (r"(?<![\d.])0?\.25 ?(?:in\b\.?|inch|\")? ?(?=hex)", "1/4 "),
+    (r"\b(\d{1,2}) ?mm sq(?:uare)? (?:drain|sump) ?plug bit,? (\d/\d)(?! ?hex)", r"\1 mm male square bit socket \2"),
     (r"\bhex(?:agon)? key,? l (?=\d)", "hex l key "),
     (r"(\b(?:screwdriver|s/driver|driver|scdr)\b.*?)\b(\d{2,3}) blade\b(?!s)", r"\1\2 mm blade"),
     (r"\bin-?hex (\d{1,2}) ?mm (half|quarter|three[- ]eighths?)(?: ?inch)?$", r"hex bit socket \1 mm \2 drive"),

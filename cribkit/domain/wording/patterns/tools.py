@@ -3,6 +3,37 @@
 from __future__ import annotations
 
 TOOLS = [
+    (r"\bbroken (?=(?:stud|bolt|screw)s?\b)", ""),
+    (r"\bstrap wrench\b(.*)\boil filters?\b", r"oil filter strap wrench\1"),
+    (
+        r"\bthings? (?:that )?(?:a |the )?magnets? (?:does|do|will|can)(?:n't| not) (?:hold|pick|lift|catch)"
+        r"\w*(?: up)?\b",
+        "with claw",
+    ),
+    (r"\bcobalt[- ]blue\b", "blue"),
+    (r"^(?=.*\bdrill\b)(.*?)\bsh(?:an)?k (?:of )?\d+(?:\.\d+)? ?mm\b", r"\1 shank"),
+    (
+        r"^(?=.*\bdrill\b)(.*?\d ?mm\b.*?),? \b\d+(?:\.\d+)? ?mm (?:reduced |parallel |straight )?sh(?:an)?k\b",
+        r"\1 shank",
+    ),
+    (r"\bw/(?=cutters?\b|case\b|stand\b|sleeve\b|leads?\b)", "with "),
+    (r"\beffective (?:working )?length\b|\bewl\b", "effectivelength"),
+    (r"(\d ?mm,? hole\b.*?),? \b\d{1,2}(?:\.\d)? ?mm,? head\b", r"\1 head"),
+    (r"\bhead,? (?:dia )?\d{1,2}(?:\.\d)? ?mm\b(?=.*\bhole\b)", "head"),
+    (r"\bright[- ]angled? (?=(?:points?|tips?|jaws?|noses?|ends?)\b)", "90 deg "),
+    (r"\b(two|three|2|3)[- ]?(?:armed|arms?|legged|legs?)\b(?=.*\bpuller)", r"\1 jaw"),
+    (r"(\bpuller\b.*)\b(two|three|2|3)[- ]?(?:armed|arms?|legged|legs?)\b", r"\1\2 jaw"),
+    (r"\bstepped (?=(?:cone|drill|cutter))", "step "),
+    (r"\bslip[- ]?joint,? \(?water ?pump\)?", "water pump"),
+    (r"\bslide (?=t[- ]?(?:bar|handle))", "sliding "),
+    (
+        r"^([^,]*\b(?:flare nut|brake[- ](?:line|pipe)|open[- ]end(?:ed)?|ring|double[- ]ended) (?:wrench|"
+        r"spanner|spnr)),? "
+        r"(\w+) and (\w+)(?= ?mm$| ?mil$|$)",
+        r"\1 \2 x \3",
+    ),
+    (r"^[1-9]x (?=\d{1,2} ?mm [a-z])(?!.*\dx\d)", ""),
+    (r"^reaction arm(?: only)?\b,? (?:for )?(?:an? |the )?(?=torque)", "spare bracket for "),
     (r"\btroll(?:e?y|ey) (?=jack)", "trolley "),
     (r"\b(?:slotted|split) ring (?=(?:spanner|spnr|wrench)\b)", "flare nut "),
     (r"(\b(?:brake pipe|flare nut) (?:spanner|spnr|wrench)),? (?:slotted|split) ring\b", r"\1"),

@@ -1,0 +1,122 @@
+"""What a need demands in a phrase instead of a word, and what a label says by the way of something else.
+
+Each pair was once a wrong match, or a right one that was missed. The verdicts are common practice, no source.
+"""
+
+from tests.wording.pairs import over, verdict_on
+
+# On an impact wrench only an impact socket is used, however the need says so.
+ON_THE_GUN = [
+    ("13 mm socket for the impact gun, 3/8 drive", "SKT 3/8DR 13MM 6PT", "none"),
+    ("13 mm socket for the impact gun, 3/8 drive", "SKT IMP 3/8DR 13MM 6PT", "match"),
+    ("13 mm socket for use with an impact wrench", "SKT 3/8DR 13MM 6PT", "none"),
+    ("13 mm socket to go on the air gun", "SKT 3/8DR 13MM 6PT", "none"),
+    ("13 mm socket, gun rated", "SKT 3/8DR 13MM 6PT", "none"),
+    ("13 mm socket fit for power tools", "SKT 3/8DR 13MM 6PT", "none"),
+    ("19 mm socket for the half inch gun", "SKT 1/2DR 19MM 6PT", "none"),
+    ("19 mm socket for the half inch gun", "IMPACT SKT 1/2DR 19MM", "match"),
+    ("19 mm socket for the half inch gun", "IMPACT SKT 3/4DR 19MM", "none"),
+    ("universal joint 1/2 that stands the impact gun", "UNIV JOINT 1/2DR CHROME", "none"),
+    ("13 mm socket, not for the impact gun", "SKT 3/8DR 13MM 6PT", "match"),
+    ("21 mm impact socket, half inch", "SKT 1/2DR 21MM CHR, IMPACT-PROOF CASE", "none"),
+]
+
+# What must not be harmed.
+HARMLESS = [
+    ("silicone sealant that will not harm the oxygen sensor", "RTV SILICONE BLACK 310ML", "review"),
+    ("silicone sealant that will not harm the oxygen sensor", "RTV SILICONE ACETOXY, not sensor safe", "none"),
+    ("silicone sealant that will not harm the oxygen sensor", "RTV SILICONE SENSOR SAFE 85G", "match"),
+    ("throttle body cleaner, harmless to sensors", "THROT BODY CLNR SENSOR SAFE 400ML", "match"),
+    ("throttle body cleaner that doesn't poison the lambda sensor", "THROTTLE BODY CLEANER 400ML", "review"),
+    ("brake cleaner without attacking painted plastic", "BRAKE CLEANER PLASTIC SAFE 500ML", "match"),
+    ("contact cleaner that leaves nothing behind", "CONTACT CLEANER W/ LUBE FILM 400ML", "review"),
+]
+
+# "With" and "that is" tell of the thing; the label must say so too.
+WITH = [
+    ("PH2 screwdriver that is magnetic", "SCREWDRIVER PH2", "none"),
+    ("PH2 screwdriver that is magnetic", "SCREWDRIVER PH2 MAGNETIC", "match"),
+    ("safety blow gun with pressure limited tip", "BLOW GUN 100MM NOZZLE, FULL LINE PRESSURE", "review"),
+    ("vernier caliper with both mm and inch scales", "CALIPER VERNIER 150MM METRIC ONLY 0.02", "review"),
+    ("multimeter with temperature probe", "MULTIMETER", "review"),
+    ("multimeter with temperature probe", "MULTIMETER WITH TEMPERATURE PROBE", "match"),
+    ("test lamp with buzzer", "TEST LAMP 12V", "review"),
+    ("dial gauge with magnetic stand", "DTI 0-10MM W/MAG BASE", "match"),
+    ("dial gauge complete with magnetic stand", "DIAL GAUGE 0-10MM 0.01, stand not incl", "review"),
+    ("long nose pliers 200 without a cutter", "L/NOSE PLIERS 200MM W/CUTTER", "review"),
+    ("extension 3/8 150 mm that locks on to the socket", "EXT BAR 3/8DR 150MM", "none"),
+    ("impact driver you hit with a hammer, half inch", "hand impact driver, strike type, 1/2 drive", "match"),
+]
+
+# What a label denies, and what it says of a cap, a case, another part or another drawer.
+BY_THE_WAY = [
+    ("DOT 5.1 brake fluid", "BRAKE FLUID DOT 5 (NOT 5.1)", "none"),
+    ("DOT 4 brake fluid", "BRAKE FLUID DOT 3 NOT DOT 4", "none"),
+    ("DOT 4 brake fluid", "BRK FLUID DOT 3 4X1L", "none"),
+    ("DOT 3 brake fluid", "BRK FLUID DOT 3 4X1L", "match"),
+    ("DOT 4 brake fluid", "BRAKE FLUID DOT 3/4", "match"),
+    ("5W-30 C3 oil", "OIL ENG 5W30 A3/B4 (NOT C3)", "none"),
+    ("5W-30 C3 oil", "OIL ENG 5W30 A3/B4, instead of C3", "none"),
+    ("5W-30 A3/B4 oil", "OIL ENG 5W30 A3/B4 (NOT C3)", "match"),
+    ("threadlocker medium strength, blue", "THREADLOCK 10ML BLUE CAP", "review"),
+    ("flange bolt M8x30", "BOLT HEX M8X30 FOR EXH FLANGE", "none"),
+    ("left-hand thread nut M14x1.5", "NUT M14X1.5 (LH DOOR)", "none"),
+    ("M8 nylon insert lock nut", "NUT HEX M8 SOLID NYLON", "none"),
+    ("copper sealing washer 14 x 20 x 1.5", "WSHR SEAL STL CU-PLATED 14X20X1.5", "none"),
+    ("M10 fine thread bolt 30 long", "BOLT M10X30 8.8, fine finish", "none"),
+    ("10 mm drill", "DRILL HSS 13MM REDUCED SHANK 10MM", "none"),
+    ("10 mm deep socket, quarter drive", "SKT 1/4DR 10MM 6PT, for deep see next drawer", "none"),
+    ("torque multiplier complete with reaction arm", "REACTION ARM ONLY, TORQUE MULTIPLIER", "none"),
+    ("trim push rivet, 8 mm hole", "PUSH RIVET HEAD 8MM, HOLE 5MM", "none"),
+    ("30 mm axle nut socket 1/2 dr", "1/2dr 30mm skt 12pt axle nut (Wren)", "match"),
+    ("18mm socket 3/8dr", "3/8dr 18 mm socket 12pt - for the Tern", "match"),
+    ("1/2 female to 3/4 male adapter", "drive adaptor 1/2 x 3/4 (ends not noted)", "review"),
+]
+
+
+# What is not wanted, and a measure that is not.
+OTHER_THAN = [
+    ("10 mm socket, other than 12 point, 3/8 drive", "SKT 3/8DR 10MM 12PT", "none"),
+    ("10 mm socket, other than 12 point, 3/8 drive", "SKT 3/8DR 10MM 6PT", "match"),
+    ("10 mm socket, not the 3/8 drive one", "SKT 3/8DR 10MM 6PT", "none"),
+    ("10 mm socket, not the 3/8 drive one", "SKT 1/4DR 10MM 6PT", "match"),
+    ("10 mm socket, anything but deep", "SKT 3/8DR 10MM DEEP", "none"),
+    ("13 mm socket, not 14", "SKT 13MM 3/8DR", "match"),
+    ("T10 bit socket 1/4 drive (not the E10)", "T10 BIT SKT 1/4DR", "match"),
+    ("ratchet, not 1/2", "RATCHET 1/2DR", "none"),
+    ("DOT 4, not DOT 5.1", "DOT 4 BRAKE FLUID", "match"),
+    ("RTV silicone other than black", "RTV SILICONE BLACK 85G", "none"),
+    ("RTV silicone other than black", "RTV SILICONE CLEAR 85G", "match"),
+    ("gloves L, I cannot have latex", "GLOVES LATEX L", "none"),
+    ("gloves L, I cannot have latex", "NITRILE GLV BLK L, LATEX FREE", "match"),
+    ("coolant, any but OAT", "COOLANT OAT", "none"),
+    ("anti-seize free of copper", "ANTI-SEIZE COPPER", "none"),
+    ("brake cleaner that does not burn", "BRAKE CLEANER FLAMMABLE", "none"),
+    ("250 mm adjustable spanner, must not spark", "ADJ WRENCH 250", "none"),
+    ("sump washer 14x20x1.5 in copper", "WASHER, SEALING, CU 14 X 20 X 1.5", "match"),
+]
+
+
+@over(OTHER_THAN)
+def test_what_is_not_wanted_is_no_match(need: str, item: str, verdict: str) -> None:
+    assert verdict_on(need, item) == verdict
+
+
+@over(ON_THE_GUN)
+def test_only_an_impact_socket_goes_on_an_impact_wrench(need: str, item: str, verdict: str) -> None:
+    assert verdict_on(need, item, "tool") == verdict
+
+
+@over(HARMLESS)
+def test_what_must_not_be_harmed_is_asked_for(need: str, item: str, verdict: str) -> None:
+    assert verdict_on(need, item, "consumable") == verdict
+
+
+@over(WITH)
+def test_what_a_thing_is_to_have_must_be_on_its_label(need: str, item: str, verdict: str) -> None:
+    assert verdict_on(need, item, "tool") == verdict
+
+
+@over(BY_THE_WAY)
+def test_what_a_label_says_of_something_else_is_not_taken_for_the_thing(need: str, item: str, verdict: str) -> None:
+    assert verdict_on(need, item) == verdict
