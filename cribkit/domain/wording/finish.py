@@ -75,6 +75,8 @@ def finish(reading: Reading) -> None:
             and not {"size", "tip", "thread"} & reading.attributes.keys()
         ):
             reading.attributes["system"] = system
+        if system == "both":  # the scales of a caliper
+            reading.attributes["system"] = system
         if system == "whitworth" and {"size", "thread"} & reading.attributes.keys():
             reading.traits.add("whitworth")
     if "weld_kind" in reading.attributes:  # whatever leather or gauntlet they are
@@ -333,7 +335,7 @@ def _own_sense(reading: Reading, shape: str) -> None:
     if reading.family == "feeler-gauge" and {"metric", "inch"} & words and _SYSTEMS.intersection(reading.doubts):
         reading.attributes["system"] = "both"  # marked in both
         reading.doubts = [doubt for doubt in reading.doubts if doubt not in _SYSTEMS]
-    if shape in ("bolt", "nut"):
+    if shape in ("bolt", "nut") or (reading.family == "rivet" and "dims" in reading.attributes):
         reading.attributes.pop("length_class", None)
     if reading.family in ("drill-bit", "drill-set") and "hss" in words:
         reading.attributes.setdefault("material", "HSS")

@@ -14,6 +14,7 @@ _GUNS = (
 )
 
 DRIVES = [
+    (r"\bcable slot\b|\bside cut-?out\b|\bcut-?out side\b", "slotted"),
     (r"^(\d{1,2})(?: ?mm)? (deep|shallow) (1/4|3/8|1/2)(?: ?(?:dr|drive))?(?= for\b|,)", r"\1 mm \2 socket \3 drive"),
     (
         rf"{_NOT_DENIED}(.*\b(?:{_PUT_ON})\b.*?),? (?:that |which )?"

@@ -3,8 +3,14 @@
 from __future__ import annotations
 
 MEASURING = [
+    (r"\bgauge,? ?press\b(?!ure)", "pressure gauge"),
     (
-        r"^(?=.*\b(?:vernier|calipers?|micrometer|ruler|rule|tape)\b)(.*?)\b(?:with )?both (?:scales?|units?|"
+        r"^(?=.*\b(?:vernier|vern|calipers?|micrometer|mic)\b)(.*?)\bdual (?:grad(?:uation|uated)?s?|scales?|"
+        r"units?|marked|readings?)\b\.?",
+        r"\1 bothscales",
+    ),
+    (
+        r"^(?=.*\b(?:vernier|calipers?|micrometer)\b)(.*?)\b(?:with )?both (?:scales?|units?|"
         r"systems?|graduations?)\b",
         r"\1 bothscales",
     ),
@@ -41,7 +47,7 @@ MEASURING = [
         "0.25 ",
     ),
     (
-        r"^(?=.*\b(?:vernier|calipers?|micrometer|ruler|rule|tape)\b)(.*?)\b(?:with )?(?:both )?(?:dual )?"
+        r"^(?=.*\b(?:vernier|calipers?|micrometer)\b)(.*?)\b(?:with )?(?:both )?(?:dual )?"
         r"(?:mm|metric|cm|millimet\w+) ?(?:and|/|&|\+|or) ?(?:inch(?:es)?|imperial|in)\b(?: scales?| graduations?)?",
         r"\1 bothscales",
     ),

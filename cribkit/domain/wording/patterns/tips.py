@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 TIPS = [
+    (r"\b(scr?dri?v\w*|screwdriver|scdr|sdriver|s/driver|bit),? sl\b(?= ?\d)", r"\1 slotted"),
     (r"\bbit (?=(?:1/2|3/8|3/4)(?: ?(?:dr|drive|sq)\b|$))", "bit socket "),
     (
         r"^(m\d{1,2}) (spline|triple[- ]square|xzn)\b(?!.*\b(?:bit|key|skt|socket)\b)(.*\b(?:1/2|3/8|half|quarter))",
