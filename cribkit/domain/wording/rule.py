@@ -433,6 +433,7 @@ def _reach_of(measure: str) -> str:
 # What nobody leaves out: an item that does not say it does not have it.
 ALWAYS_SAID = frozenset(
     {("material", "microfibre"), ("material", "butyl"), ("alloy", "lead-free"), ("head_form", "raised")}
+    | {("points", "8"), ("points", "4"), ("holds_by", "magnet")}
 )
 
 # What a family implies where an item says nothing: a flat combination spanner's ring is 12 point. Common practice.
