@@ -81,6 +81,10 @@ def load_command(name: str, entry: Entry) -> Any:
     return typer.main.get_command(app)
 
 
+# What reading a compiled file says, by where it ends; the end of the input is told in other words.
+_CUT_SHORT = ("marshal", "EOF read where")
+
+
 def unbroken(work: Callable[..., Any]) -> Callable[..., Any]:
     """The same, but a compiled file that a full disk or a kill cut short is told by its name.
 
@@ -92,7 +96,7 @@ def unbroken(work: Callable[..., Any]) -> Callable[..., Any]:
         try:
             return work(*words, **options)
         except EOFError as error:
-            if "marshal" not in str(error):
+            if not any(said in str(error) for said in _CUT_SHORT):
                 raise
             raise CutShortError.of(
                 "cut-short", "this compiled file was cut short. Delete it: it is made anew.", source=cut_short(error)

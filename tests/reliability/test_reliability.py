@@ -6,6 +6,7 @@ The long versions, with figures, are in tests/bench/ledger.py and docs/reliabili
 from __future__ import annotations
 
 import json
+import marshal
 import os
 import random
 import resource
@@ -131,9 +132,22 @@ def test_a_compiled_file_that_was_cut_short_is_told_by_its_name(tmp_path: Path) 
     for name in ("checking", "find", "read"):  # the command itself, what it loads at once, what it loads in its course
         compiled = next((tmp_path / "compiled").rglob(f"cribkit/**/{name}.cpython-*.pyc"))
         whole = compiled.read_bytes()
-        compiled.write_bytes(whole[: len(whole) // 2])
-        done = subprocess.run(command, env=environment, capture_output=True, text=True, check=False)
-        assert (done.returncode, done.stdout) == (3, "")
-        assert f"{compiled}: this compiled file was cut short. Delete it" in done.stderr
+        for cut in cuts(whole):
+            compiled.write_bytes(whole[:cut])
+            done = subprocess.run(command, env=environment, capture_output=True, text=True, check=False)
+            assert (done.returncode, done.stdout) == (3, "")
+            assert f"{compiled}: this compiled file was cut short. Delete it" in done.stderr
         compiled.unlink()
         assert subprocess.run(command, env=environment, capture_output=True, check=False).returncode == 0
+
+
+def cuts(whole: bytes) -> list[int]:
+    """One length for each thing that Python says of a compiled file, by what it was reading where the file ends."""
+    found: dict[str, int] = {}
+    for length in range(17, len(whole)):
+        try:
+            marshal.loads(whole[16:length])  # behind the header of a compiled file
+        except EOFError as error:
+            found.setdefault(str(error), length)
+    assert len(found) > 1
+    return list(found.values())

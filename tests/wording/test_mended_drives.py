@@ -30,7 +30,7 @@ PLUG_SOCKETS = [
     ("16 mm spark plug socket with magnet", "S/PLUG SKT 3/8DR 16MM MAG", "match"),
     ("16 mm spark plug socket with magnet", "spark plug socket 16 mm, rubber insert", "none"),
     ("spark plug socket 16 mm, rubber insert", "spark plug socket 16 mm with magnet", "none"),
-    ("16 mm spark plug socket with magnet", "spark plug socket 16 mm", "review"),
+    ("16 mm spark plug socket with magnet", "spark plug socket 16 mm", "none"),
     ("16 mm spark plug socket with magnet", "spark plug socket 18 mm with magnet", "none"),
 ]
 

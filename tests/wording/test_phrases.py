@@ -120,3 +120,25 @@ def test_what_a_thing_is_to_have_must_be_on_its_label(need: str, item: str, verd
 @over(BY_THE_WAY)
 def test_what_a_label_says_of_something_else_is_not_taken_for_the_thing(need: str, item: str, verdict: str) -> None:
     assert verdict_on(need, item) == verdict
+
+
+# What the trade tells by form is denied like a word.
+DENIED_FORMS = [
+    ("in-tank fuel hose", "FUEL HOSE R9 8MM NOT SUBMERSIBLE", "none"),
+    ("fuel hose to lie inside the tank", "FUEL HOSE R10 8MM", "match"),
+    ("fuel hose high pressure", "FUEL HOSE 8MM NOT HIGH PRESSURE", "none"),
+    ("lithium EP2 grease, for the gun", "GREASE LITHIUM EP2 TIN 500G", "none"),
+    ("lithium EP2 grease, for the gun", "GREASE LITHIUM EP2 CARTRIDGE 400G", "match"),
+    ("PZ no. 2 driver, uninsulated", "SDRV PZ2X100 INSUL 1000V", "none"),
+    ("8 mm male hexagon on 3/8 square", "SKT 8MM 6PT STD 3/8SQ", "none"),
+    ("8 mm male hexagon on 3/8 square", "BIT-SKT HEX 8MM 3/8SQ", "match"),
+    ("snap-ring pliers for bores of 19 to 60, tips in line", "PLIERS CIRCLIP INT 19-60 BENT90", "none"),
+    ("threadlocker that can be undone later with ordinary tools", "THREADLOCK RED PERMANENT 10ML", "none"),
+    ("PZ2 screwdriver for work on a live panel", "S/DRIVER PZ2X100 soft plastic handle", "none"),
+    ("universal joint, half drive, to go behind the impact wrench", "UJ 1/2DR CHROME PINNED - HAND", "none"),
+]
+
+
+@over(DENIED_FORMS)
+def test_a_form_of_words_is_read_like_the_word(need: str, item: str, verdict: str) -> None:
+    assert verdict_on(need, item) == verdict

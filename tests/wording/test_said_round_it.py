@@ -127,7 +127,7 @@ WARNED = [
     ("Apply threadlocker; note: high strength", "THREADLOCKER BLUE MEDIUM", "none"),
     ("Fit M8 bolts; note fine pitch", "BOLT M8X25", "none"),
     ("hydraulic wrench 24 mm", "SPANNER COMB 24MM", "none"),
-    ("8 mm socket, square nuts", "SKT 8MM 1/4DR", "review"),
+    ("8 mm socket, square nuts", "SKT 8MM 1/4DR", "none"),
     ("8 mm socket, square nuts", "SKT 8MM 1/4DR 6PT", "none"),
     ("8 mm socket for the square drain plug", "SKT 8MM 3/8DR 8PT", "match"),
     ("7 mm socket, hose clips on magnetic tray", "SKT 1/4DR 7MM", "none"),

@@ -248,7 +248,7 @@ def _idle(word: str) -> bool:
 
 
 def _plain_word(word: str) -> bool:
-    known = word in tables().names_of or word in telling() or word in listed("unfit")
+    known = word in tables().names_of or word in telling() or word in listed("unfit") | listed("demanded")
     return len(word) >= 4 and word.isalpha() and not known
 
 

@@ -349,7 +349,7 @@ def _own_sense(reading: Reading, shape: str) -> None:
     if reading.family == "pick-set":
         reading.attributes.pop("angle", None)
         reading.traits -= {"straight", "bent"}
-    if reading.family == "extension" and "flexible" in reading.traits:
+    if reading.family in ("extension", "nut-driver") and "flexible" in reading.traits:
         reading.traits = reading.traits - {"flexible"} | {"flexible-shaft"}
     if (
         reading.family == "extension"

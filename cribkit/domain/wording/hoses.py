@@ -33,6 +33,7 @@ _HIGH = re.compile(r"\b(?:hi(?:gh)?[- ]?press(?:ure)?|hp|efi|fuel[- ]injection|i
 _LOW = re.compile(
     r"\bmax(?:imum)? [1-4](?:\.\d)? ?bar\b|\b(?:lo(?:w)?[- ]?press(?:ure)?|lp|carburett?[eo]r|carb|r6|r7)\b"
 )
+_NOT_BEFORE = re.compile(r"\b(?:not|non|never|no)[- ](?:for |to be |suitable for |use )*$")
 _IN_TANK = re.compile(r"\bin[- ]?tank\b|\bsubmersible\b|\bimmersion\b|\bsubmerged\b|\br10\b")
 _LEAK_OFF = re.compile(r"\bleak[- ]?off\b|\bspill\b|\breturn\b")
 _OUTSIDE = re.compile(r"^(?:od|o/d|outer|outside)$")
@@ -65,15 +66,14 @@ def hose(reading: Reading) -> None:
     """Bore (or outside), what it carries, pressure, build; in mm or inches as written."""
     said = reading.plain
     _carried(reading, said)
-    if _HIGH.search(said):
+    if _told(_HIGH, said):
         reading.set("pressure_class", "high")
-    elif _LOW.search(said):
+    elif _told(_LOW, said) or _HIGH.search(said):  # "not high pressure"
         reading.set("pressure_class", "low")
     if reading.family == "fuel-hose":
-        if _IN_TANK.search(said):
-            reading.traits.add("in-tank")
-        if _LEAK_OFF.search(said):
-            reading.traits.add("leak-off")
+        for trait, pattern in (("in-tank", _IN_TANK), ("leak-off", _LEAK_OFF)):
+            if pattern.search(said):
+                reading.traits.add(trait if _told(pattern, said) else f"not-{trait}")
         kinds = [kind for kind, words in (("petrol", ("petrol",)), ("diesel", ("diesel",))) if reading.has_said(*words)]
         if len(kinds) == 1:
             reading.attributes["fuel_kind"] = kinds[0]
@@ -82,7 +82,7 @@ def hose(reading: Reading) -> None:
             reading.set("which_hose", which)
             reading.pass_by(*words)
     if _ETHANOL.search(said):
-        reading.traits.add("ethanol-resistant")
+        reading.traits.add("ethanol-resistant" if _told(_ETHANOL, said) else "not-ethanol-resistant")
     if _ELBOW.search(said):
         reading.traits.add("elbow")
         if angle := reading.take("deg"):
@@ -103,6 +103,11 @@ def hose(reading: Reading) -> None:
     reading.pass_by(*(one.text for one in reading.words if _ALSO_SAID.match(one.text) and not one.negated))
     reading.pass_by(*(one.text for one in reading.words if one.word in listed("worked_on") and not one.negated))
     any_numbers(reading)
+
+
+def _told(pattern: re.Pattern[str], said: str) -> bool:
+    """Whether the text says so anywhere without denying it."""
+    return any(not _NOT_BEFORE.search(said[: found.start()]) for found in pattern.finditer(said))
 
 
 def _carried(reading: Reading, said: str) -> None:

@@ -31,7 +31,8 @@ _OTHER_THAN = re.compile(
 # "Not the 3/8 drive one", "not M6": a measure or a code that is not wanted.
 _DENIED = re.compile(
     r"[,;(]?\s*\bnot (?:the |an? |any )?"
-    r"((?:[a-z]{1,3}[- ]?)?\d[\w./-]*(?: ?(?:mm|in|inch|\"|dr|drive|sq|square|pt|point)\b)*)(?: ones?\b)?\s*\)?",
+    r"((?:[a-z]{1,3}[- ]?)?\d[\w./-]*(?: ?(?:mm|in|inch|\"|dr|drive|sq|square|pt|point)\b)*)(?: ones?\b)?"
+    r"(?=\s*(?:$|[,;.()]|and\b|or\b|for\b))\s*\)?",
     re.IGNORECASE,
 )
 
@@ -97,6 +98,9 @@ def read_item(
         if gone:
             item = read_one(whole, kind)._replace(text=description[:LONGEST])
             item = item._replace(traits=item.traits | {"incomplete"})
+    elif denied := [found[1] for found in _DENIED.finditer(description[:LONGEST])]:
+        rest = read_one(_DENIED.sub(" ", description[:LONGEST]), kind)
+        item = _denying(rest, denied)._replace(text=item.text) if rest.family else item
     item = _with_pack(item, pack)
     item = _with_traits(item, traits)
     if _FLAMMABLE.search(hazards) and not dict(item.attributes).get("flammable"):

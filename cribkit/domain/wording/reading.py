@@ -10,7 +10,7 @@ from cribkit.domain.wording.agree import PLASTICS
 from cribkit.domain.wording.lexer import Token
 from cribkit.domain.wording.meaning import Meaning, Word
 from cribkit.domain.wording.sizes import Group, groups
-from cribkit.domain.wording.tables import tables
+from cribkit.domain.wording.tables import listed, tables
 
 
 @dataclass(slots=True)
@@ -204,9 +204,10 @@ class Reading:
         told, before = True, ""  # whether something of this group says more of the thing
         for token in self.tokens:
             said = of.get(id(token))
-            if token.kind == "stop" or (said is not None and said.text in _WITH):
+            if token.kind == "stop" or (said is not None and said.text in _WITH | listed("leads")):
                 found.update([] if told else group)
-                group, told = [], before in _USED
+                with_it = token.kind == "word" and said is not None and said.text in _WITH
+                group, told = [], before in _USED or not with_it
             elif said is not None and said.besides and not (said.taken or said.worked_on or _said_more(said)):
                 group.append(id(said))
             else:

@@ -33,6 +33,15 @@ _WHOSE = (
 )
 
 CHEMICALS = [
+    (r"(\bgrease\b.*?),? (?:for|to (?:go in|fit|suit)) (?:the |an? )?(?:grease )?gun\b", r"\1 cartridge"),
+    (r"\burea (?:soln|solution)\b|\b(?:exhaust )?reagent,? urea\b", "diesel exhaust fluid urea"),
+    (r"\boil[- ]res\b\.?", "oil resistant"),
+    (r"\boil (?=for (?:an? )?(?:belt[- ]type )?cvt)", "cvt fluid "),
+    (r"\boil for (?:an? )?(wet |dry |)(?:twin|dual)[- ]clutch gearbox(?:es)?\b", r"\1dct fluid"),
+    (r"\bplain (?=lithium|nitrile|copper|silicone)", ""),
+    (r"(?<!dot)(?<!dot )\b5\.1 brake fluid\b|(?<!dot )\bfive point one brake fluid\b", "dot 5.1 brake fluid"),
+    (r"\bthat does (?:no harm to )?(sensors|plastics|rubber)(?: no harm)?\b", r"\1 safe"),
+    (r"\bready to pour\b|\bdiluted ready(?: to pour)?\b", "ready mixed"),
     (
         rf"\b(?:(?:that |which )?(?:won't|wont|will not|would not|does not|doesn't|do not|must not|mustn't|"
         rf"cannot|can't|"

@@ -14,6 +14,50 @@ _GUNS = (
 )
 
 DRIVES = [
+    (
+        r"\b(?:do not|don't|not to be|never|must not be) (?:be )?use[d]? (?:on|with|for|under) (?:an? |"
+        r"the )?(?:impact|air)\b.*$|\b(?:do not|don't|never) gun\b",
+        "not impact",
+    ),
+    (r"\bnot slotted\b", "unslotted"),
+    (
+        r"^(?!.*\badapt)(.*\b(?:socket|skt|star bit|spline\)? bit|hex(?:agon)? bit)\b.*?)"
+        r"(?:,|,? (?:for|on) (?:the |an? )) ?"
+        r"(1/4|3/8|1/2|3/4|quarter|half|three[- ]eighths?)[- ]?(?:inch |in |\" ?)?(?:drive |dr )?ratchet$",
+        r"\1, \2 drive",
+    ),
+    (r"\b(six|eight|twelve|6|8|12) corners?\b", r"\1 pt"),
+    (r"\bsingle[- ]hex(?=$|,| )", "6 pt"),
+    (r"\bwith (?:an? )?(?:built[- ]in )?knuckle joint\b", "swivel"),
+    (
+        r"^takes (?:the |an? )?(1/4|3/8|1/2|3/4|quarter|half|three[- ]eighths?)(?:[- ]inch)? (?:ratchet|"
+        r"handle|bar) on (?:the )?one side and "
+        r"(1/4|3/8|1/2|3/4|quarter|half|three[- ]eighths?)(?:[- ]inch)? sockets? on the other$",
+        r"adapter \1 female to \2 male",
+    ),
+    (
+        r"\b(extension|ext|extn|universal joint|uj|adapt[eo]r)\b(.*?),? (?:for use |to be used |used )?(?:on|"
+        r"with|for|under) "
+        r"(?:an? |the )?(?:impact|air|rattle|windy) ?(?:wrench|gun|driver)\b(?! down)",
+        r"\1\2 impact",
+    ),
+    (
+        r"\b(6\.3|10|12\.5|20|25) mm square(?: hole| peg)? \((?:three[- ]eighths|half|quarter|"
+        r"three[- ]quarters?|\d/\d)\)",
+        r"\1 mm square",
+    ),
+    (r"(?<=square) (?:hole|peg)\b", ""),
+    (r"\bpower bar\b", "breaker bar"),
+    (r"(\b(?:breaker|knuckle|power) bar\b.*?),? (\d{3}|\w+ hundred) long\b", r"\1, \2 mm"),
+    (
+        r"(\b(?:socket|skt)\b.*?),? \b(?:that |which |to )?(?:fits?|goes|passes|go|slips?) over (?:a |"
+        r"the )?(?:long |protruding )?(?:stud|bolt|thread)s?\b",
+        r"\1 overstud",
+    ),
+    (
+        r"(\b(?:socket|skt)\b.*?),? \bfor (?:an? |the )?(?:deeply? )?recessed (?:bolt|nut|head|screw|fastener)s?\b",
+        r"\1 recessed",
+    ),
     (r"\bcable slot\b|\bside cut-?out\b|\bcut-?out side\b", "slotted"),
     (r"^(\d{1,2})(?: ?mm)? (deep|shallow) (1/4|3/8|1/2)(?: ?(?:dr|drive))?(?= for\b|,)", r"\1 mm \2 socket \3 drive"),
     (
@@ -44,12 +88,14 @@ DRIVES = [
     (r"\bwobble bar\b", "wobble extension"),
     (r"\((?:universal[- ])?jointed\)|(?<!universal[- ])\bjointed (?=(?:\S+ )*(?:socket|skt)\b)", "swivel "),
     (  # "for the impact gun", "to go on the half inch air wrench": only an impact socket may be used there
-        rf"{_NOT_DENIED}(.*\b(?:{_PUT_ON})\b.*?),? (?:{_MEANT} )*(?:for|on|with|under|off|onto) (?:{_THE} )*"
+        rf"{_NOT_DENIED}(.*\b(?:{_PUT_ON})\b.*?),? (?:{_MEANT} )*(?:for|on|with|under|off|onto|behind|after)"
+        rf" (?:{_THE} )*"
         rf"({_SQUARE_SAID})(?:[- ]?(?:inch|in\b|\"))?(?: drive| dr)? (?:{_GUNS})\b(?! down)",
         r"\1, \2 drive impact",
     ),
     (
-        rf"{_NOT_DENIED}(.*\b(?:{_PUT_ON})\b.*?),? (?:{_MEANT} )*(?:for|on|with|under|off|onto) (?:{_THE} )*"
+        rf"{_NOT_DENIED}(.*\b(?:{_PUT_ON})\b.*?),? (?:{_MEANT} )*(?:for|on|with|under|off|onto|behind|after)"
+        rf" (?:{_THE} )*"
         rf"(?:{_GUNS})\b(?! down)",
         r"\1 impact",
     ),

@@ -3,6 +3,13 @@
 from __future__ import annotations
 
 FASTENERS = [
+    (r"\bclamp,? (1|2|one|two)[- ]ear\b", r"ear clamp \1 ear"),
+    (r"\bclip,? mini,? bolt[- ]type\b", "fuel hose clip mini bolt"),
+    (r"(\bo-?ring\b.*),? plain (?=nitrile|nbr)", r"\1 "),
+    (r"\b(m\d{1,2}) (?:coarse )?by (?=\w)", r"\1 x "),
+    (r"\b(bolt\b.*?),? strength (?=\w+ point|\d)", r"\1, class "),
+    (r"\bone[- ]millimet(?:re|er)[- ]pitch\b", "pitch 1 mm"),
+    (r"\bconstant[- ]tension band clip\b", "spring band clip"),
     (r"^(?:clamp|clip) for (?:an? |the )?(\d+) ?mm (?:\w+ )?hose\b", r"hose clamp \1 mm"),
     (r"\bfine (?=finish)|\bcoarse (?=finish)", ""),
     (r"(?:#|\bno\.? ?)(4-40|6-32|8-32|10-24|12-24)\b(?! ?un)", r"\1 unc "),  # ASME B1.1 (from memory)

@@ -3,6 +3,17 @@
 from __future__ import annotations
 
 MEASURING = [
+    (r"\bclock gauge\b", "dial gauge"),
+    (r"\bdigital display\b", "digital"),
+    (r"\bclock[- ]face\b", "dial"),
+    (r"\btong (?:ammeter|tester)\b", "clamp meter"),
+    (r"\bvolt[- ]ohm meter\b", "multimeter"),
+    (r"\bcategory (three|four|two|iii|iv|ii|[234])\b", r"cat \1"),
+    (r"\bfrom (\w+) up to (?=\w+ ?(?:nm|n\.m|ft|in-?lb|lb|newton))", r"\1 to "),
+    (r"\bsingle[- ](?:setting|value) (?=.*torque wrench)", "preset "),
+    (r"\b(\w+) square (?:mm|millimet(?:re|er)s?)\b", r"\1 sqmm"),
+    (r"\bcylinder pressure tester\b", "compression tester"),
+    (r"\b(?:sliding|slide) caliper\b", "caliper"),
     (r"\bgauge,? ?press\b(?!ure)", "pressure gauge"),
     (
         r"^(?=.*\b(?:vernier|vern|calipers?|micrometer|mic)\b)(.*?)\bdual (?:grad(?:uation|uated)?s?|scales?|"

@@ -9,6 +9,38 @@ _DATE = (
 )
 
 SAID = [
+    (r"\bwith something in it that holds the plug\b.*$", "with insert"),
+    (r"\bwith the drive (?:on|at) (?:the )?top\b", "topdrive"),
+    (r"\bwhose head (?:bends|flexes|tilts|pivots|swivels)\b", "flex head"),
+    (
+        r"\bfor (?:work|working|use) on (?:an? |the )?(?:live|energi[sz]ed|powered) (?:panel|circuit|"
+        r"terminal|battery|system|equipment|part)s?\b",
+        "insulated",
+    ),
+    (
+        r"\bgloves for (?:work|working) on (?:an? |the )?(?:\d{3} ?v(?:olts?)?|high[- ]voltage|ev|hybrid)"
+        r" batter(?:y|ies)\b",
+        "high voltage gloves",
+    ),
+    (r"\b(?:that )?pulls? from (?:the )?inside(?: (?:of )?(?:an? |the )?bore)?\b", "internal"),
+    (r"\bfor (?:a |the )?starter(?: motor)? current\b", "dc"),
+    (r"\b(?:that (?:can|may) go in(?:to)? (?:the )?(?:coolant|water|oil)|splash[- ]?proof)\b,?", "splashproof"),
+    (r"\bip ?6[5-8]\b", "splashproof"),
+    (
+        r"\b(?:that |which |so (?:that )?it )?(?:can|may) be undone (?:later|again)?(?: ?with (?:ordinary|"
+        r"hand|normal) tools)?\b"
+        r"|\bthat comes undone with (?:hand|ordinary|normal) tools\b|\bi can undo (?:later )?with (?:hand|"
+        r"ordinary|normal) tools\b",
+        "medium strength",
+    ),
+    (r"\b(?:that |which )?(?:stays|remains) soft\b.*$", "non-setting"),
+    (r"\bto pour (?:straight|directly) in\b", "ready mixed"),
+    (r"\bgloves up to the elbow\b|\belbow[- ]length gloves\b", "gloves long cuff"),
+    (r"\b(?:that can be drawn out|extractable|pull-out)\b(?: of (?:an? |the )?blind hole)?", "drawable"),
+    (r"\bbolt (m\d+ ?x ?\d+) with (?:an? )?(?:washer face|flange) (?:made )?in one with the head\b", r"flange bolt \1"),
+    (r"\b(?:rounded|radius(?:ed)?|ball) seat\b", "spherical seat"),
+    (r"\b(?:that )?i can (?:put|use|get) in at (?:a slant|an angle)\b", "ball end"),
+    (r"\b(?:insert|rubber|magnet) (?:is )?(?:lost|gone|missing|torn out)\b", "no insert"),
     (r"\b(?:cannot|can't|can not|must not|mustn't|do not|don't) (?:have|contain|want|wear)(?: any)?\b", "not"),
     (r"\bfree (?:of|from) ((?:methylene )?[a-z]+)\b", r"\1 free"),
     (r"(?<=\d) in it\b", ""),

@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 SUPPLIES = [
+    (r"\bto (?:lie|sit|run|go) inside (?:the |a )?(?:fuel )?tank\b", "in-tank"),
+    (r"(\bties?\b.*)\bfor (?:out ?doors?|outdoor use|outside|sunlight|the sun)\b", r"\1 uv"),
     (r"\bwet ?\+ ?dry\b", "wet and dry"),
     (r"\b(?:to go |for use |for )?inside (?:the |a )?(?:fuel )?tank\b", "in-tank"),
     (r"\b(?:outside (?:of )?|not (?:for |in )?(?:the )?)(?:in[- ])?tank(?: only)?\b", ""),

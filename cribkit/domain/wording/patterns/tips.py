@@ -3,6 +3,36 @@
 from __future__ import annotations
 
 TIPS = [
+    (r"\bstraight nose\b(?=.*ball)|\bsolid nose\b", ""),
+    (r"\b(?:rounded )?\(?ball\)? nose\b", "ball end"),
+    (r"\b(l[- ]key,? |)(t\d\d?) star key,? bent(?: type)?\b", r"\2 star l key"),
+    (r"(\bkey\b.*),? bent$", r"l \1"),
+    (
+        r"\b(\d{1,2}) ?mm male hex(?:agon)?,? (?:on|for|with) (?:an? )?(\d/\d)(?: ?in\b| ?inch|"
+        r"\")? ?(?:square|drive|sq|dr)?",
+        r"\1 mm hex bit socket \2 drive",
+    ),
+    (
+        r"\bmale hex(?:agon)? bit (\d{1,2}) ?mm\b(.*),? (1/2|3/8|3/4|half)(?:[- ]?inch)?$",
+        r"\1 mm hex bit socket \2 \3 drive",
+    ),
+    (r"\b(fem(?:ale)?|ext(?:ernal)?)[- ]lobe\b", "external sixlobe"),
+    (r"^(?=.*\bbits?\b)(.*?)\b(\d{2,3})l\b(?! ?(?:oil|tank))", r"\1 , \2 mm long"),
+    (r"\bloose (?=(?:star |insert )?bits?\b)|(?<=bit, )loose\b", ""),
+    (r"(?<!, the )\bbent (?:type )?(?=(?:hex(?:agon)?|star|t\d+|allen|six[- ]?lobe) (?:\w+ )?key)", "l "),
+    (r"(\bkey\b.*),? bent type\b", r"l \1"),
+    (r"(\bkey\b.*?),? with (?:an? )?t[- ](?:grip|handle)\b", r"t handle \1"),
+    (
+        r"^(?!.*\b(?:terminals?|crimp\w*)\b)(.*?)\b(?:uninsulated|non-insulated)"
+        r"\b(?=.*\b(?:driver|screwdriver|pliers|spanner|wrench|socket)\b)",
+        r"\1not insulated ",
+    ),
+    (
+        r"^(?!.*\b(?:terminals?|crimp\w*)\b)(.*\b(?:driver|screwdriver|pliers|spanner|wrench|socket)\b.*?)"
+        r",? \b(?:uninsulated|non-insulated)\b",
+        r"\1, not insulated",
+    ),
+    (r"\bvery short(?=$|,)|(?<!extra )\bvery short (?=\w+driver)", "stubby"),
     (r"\b(scr?dri?v\w*|screwdriver|scdr|sdriver|s/driver|bit),? sl\b(?= ?\d)", r"\1 slotted"),
     (r"\bbit (?=(?:1/2|3/8|3/4)(?: ?(?:dr|drive|sq)\b|$))", "bit socket "),
     (

@@ -3,6 +3,26 @@
 from __future__ import annotations
 
 TOOLS = [
+    (r"\bchain[- ]type oil filter (?:remover|wrench)\b", "oil filter chain wrench"),
+    (r"\bhammer with one copper\b", "copper"),
+    (r"\b(?:tips?|points?|jaws?) in line\b", "straight"),
+    (r"\b(?:tips?|points?|jaws?) (?:at|with) (?:a )?right angles?\b", "90 deg"),
+    (r"\b(?:tips?|points?|jaws?) at an angle\b", "bent"),
+    (r"\bd/(?=open\b|ring\b)", "double "),
+    (r"\bs/(?=open\b|ring\b)", "single "),
+    (r"\btwo[- ]mouthed open (?=spanner|wrench)", "double open end "),
+    (r"\bopen[- ]jaw (?=spanner|wrench)", "open end "),
+    (r"\bring[- ]and[- ]open(?:[- ]end)? (?=spanner|wrench)", "combination "),
+    (r"\bshort[- ]bodied\b", "short"),
+    (r"\b(?:slotted )?pipe[- ]union (crowfoot|spanner|wrench)\b", r"flare nut \1"),
+    (r"\bwheeled (?=(?:floor |trolley )?jack)", ""),
+    (r"\bfloor jack for low (?:cars|vehicles)\b", "low entry trolley jack"),
+    (r"\bupright hydraulic jack\b", "bottle jack"),
+    (r"\b(?:that lets|lets|letting) the socket tilt\b", "wobble"),
+    (r"\b(?:bendy|whippy) shaft\b", "flexible shaft"),
+    (r"\bstiff shaft\b", "rigid shaft"),
+    (r"\b(\d+|\w+teen|ten|twenty) mm mouth\b", r"\1 mm"),
+    (r"\bone copper and one (?:raw)?hide (?:face|end)\b", "copper hide"),
     (r"\bbroken (?=(?:stud|bolt|screw)s?\b)", ""),
     (r"\bstrap wrench\b(.*)\boil filters?\b", r"oil filter strap wrench\1"),
     (
