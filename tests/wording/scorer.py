@@ -301,8 +301,14 @@ OTHERS = (
     "hundredandfortythird",
     "hundredandfortyfourth",
     "hundredandfortyfifth",
+    "hundredandfortysixth",
     "hundredandfortyseventh",
+    "hundredandfortyeighth",
     "hundredandfortyninth",
+    "hundredandfiftieth",
+    "hundredandfiftyfirst",
+    "hundredandfiftysecond",
+    "hundredandfiftythird",
 )
 
 

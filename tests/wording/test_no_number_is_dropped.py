@@ -35,6 +35,7 @@ CLASSED = re.compile(
 # What insulated tools are made for, IEC 60900 (from memory).
 INSULATED = re.compile(r"^insulated .* for 1000 volts", re.IGNORECASE)
 ALLOWED = {
+    "exhaust reagent, urea 32.5 per cent, ten litres": "the strength that it always has, ISO 22241 (from memory)",
     "19mm socket for the 3/4 bar (3/4 drive)": "said twice",
     "high strength red threadlock, fifty mil bottle (50 ml)": "said twice",
     "Insulated open-ended spanner, 10 mm, for the 48-volt terminal. Caution: remove rings and watches.": "the terminal",

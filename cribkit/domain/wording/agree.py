@@ -288,6 +288,23 @@ def stands(medium: str, rubber: str) -> Verdict:
     return [] if rubber in _STANDS[medium] else [f"whether {rubber or 'it'} stands {medium} is not stated"]
 
 
+def _pipe_ends(asked: str, has: str) -> Verdict:
+    """Each end asked for is an end of the item; an end whose gender is not told is to be confirmed."""
+    left, doubts = has.split("; "), []
+    for wanted in asked.split("; "):
+        bare = wanted.removesuffix(" female").removesuffix(" male")
+        if wanted in left:
+            left.remove(wanted)
+        elif bare == wanted and (found := next((one for one in left if one.startswith(bare)), "")):
+            left.remove(found)
+        elif bare in left:
+            left.remove(bare)
+            doubts.append("male or female end not stated")
+        else:
+            return None
+    return doubts
+
+
 # How two different values of an attribute are held against each other; what is not named here must be equal.
 AGREE: dict[str, Compare] = {
     "size": _all_there(" x "),
@@ -314,6 +331,7 @@ AGREE: dict[str, Compare] = {
     "temperature": _reaches,
     "cut_level": _cut_level,
     "pack": _pack,
+    "pipe_ends": _pipe_ends,
     "material": _plastic,
     "finer": _finer,
     # The item may have more of these than the need asks for.

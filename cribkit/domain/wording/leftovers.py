@@ -16,7 +16,12 @@ def unread_doubts(need: Meaning, item: Meaning) -> list[str] | None:
     asked, has = set(need.unread), set(item.unread)
     if (asked ^ has) & (strays(need) | strays(item)):
         return None
-    spoken = {part for word in item.words for part in (word.text, word.became) if word.how != "denied"}
+    spoken = {
+        part
+        for word in item.words
+        if word.how != "denied"
+        for part in (word.text, word.became, *(word.text.split(" ") if word.became.startswith("~") else ()))
+    } | {part for _, value in item.attributes for part in value.lower().split(" ")}
     doubts = [
         f"could not read {word!r} of the need"
         for word in need.unread
@@ -44,7 +49,14 @@ def unread_doubts(need: Meaning, item: Meaning) -> list[str] | None:
 def _denies_another(word: str, named: set[str]) -> bool:
     """Whether an item only denies what the need does not speak of: "not for ABS sensors"."""
     denied = word.removeprefix("non-")
-    return denied != word and denied not in named and denied.removesuffix("s") not in named
+    unknown = denied in _KNOWN_BY_NOBODY  # "(ends not noted)": nobody has looked
+    return denied != word and denied not in named and denied.removesuffix("s") not in named and not unknown
+
+
+_KNOWN_BY_NOBODY = frozenset(
+    {"noted", "marked", "known", "stated", "seen", "clear", "sure", "legible", "readable", "checked", "tested"}
+    | {"verified", "confirmed", "recorded", "certain", "told", "given", "measured"}
+)
 
 
 def _afterthoughts(item: Meaning) -> frozenset[str]:

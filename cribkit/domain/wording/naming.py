@@ -202,7 +202,7 @@ def _name_run(reading: Reading, run: list[Token]) -> None:
         if denied and not found and (whole := _denied(texts[place])):
             found, how = whole, "corrected"
             denied = False
-        negated = denied and (found not in ("", *known.negations) or before in ("non", "un"))
+        negated = denied and found not in known.negations
         reading.add(found, written, how if found else "unread", run[place : place + length], negated=negated)
         place += length
 

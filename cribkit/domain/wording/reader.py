@@ -175,6 +175,7 @@ def spend_words(reading: Reading) -> None:
             and not against
             and family
             and _aside_is_idle(family)
+            and said.text not in listed("demanded")
         ):
             said.how, said.used = "known", True
         if said.how == "unread" or said.used:

@@ -157,7 +157,7 @@ def _bare_beside_square(reading: Reading, flat: list[_Entry], sizes: list[_Entry
 
 
 def points(reading: Reading) -> None:
-    if token := reading.take("points"):
+    while token := reading.take("points"):  # told twice it must agree
         reading.set("points", token.values[0])
 
 

@@ -15,6 +15,7 @@ from cribkit.domain.wording.tables import tables
 
 def pipe_thread(reading: Reading) -> None:
     """A pipe thread: its size and system (NPT, BSP), and whether it is taper or parallel where that is told."""
+    _pipe_ends(reading)
     if token := reading.take("pipe"):
         name, form = token.values
         reading.set("thread", name)
@@ -22,6 +23,33 @@ def pipe_thread(reading: Reading) -> None:
             reading.set("taper", form)
         if reading.family == "air-fittings" and (other := reading.take("pipe")):
             reading.attributes["thread"] = f"{name} x {other.values[0]}"
+
+
+_GENDERS = {"m": "male", "male": "male", "f": "female", "fem": "female", "female": "female"}
+
+
+def _pipe_ends(reading: Reading) -> None:
+    """The ends of a fitting: each pipe thread with its gender, which stands behind it or else before it."""
+    ends: list[str] = []
+    told = False
+    for place, token in enumerate(reading.tokens):
+        if token.kind == "pipe":
+            beside = [*reading.tokens[place + 1 : place + 2], *reading.tokens[max(place - 1, 0) : place]]
+            gender = next((_GENDERS[one.text] for one in beside if one.text in _GENDERS), "")
+            told = told or gender != ""
+            ends.append(f"{token.values[0]} {gender}".strip())
+    both = _BOTH_ENDS.search(reading.text.lower())
+    if both and len(ends) == 1:
+        ends, told = [f"{ends[0].removesuffix(' male').removesuffix(' female')} {_GENDERS[both[1]]}"] * 2, True
+    if told or len(ends) > 1:
+        reading.set("pipe_ends", "; ".join(sorted(ends)))
+    if told:
+        for said in reading.words:
+            if said.text in _GENDERS:
+                said.used, said.how = True, "known"
+
+
+_BOTH_ENDS = re.compile(r"\b(male|female)(?: thread)? (?:at|on) both ends\b")
 
 
 def thread(reading: Reading) -> None:

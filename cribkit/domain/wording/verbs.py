@@ -40,6 +40,10 @@ _SCREWED = re.compile(
 )
 
 
+# With a hyphen behind these, no word is a verb.
+_NO_VERB_AFTER = frozenset({"self", "quick", "soft", "push", "snap", "double", "twin", "cross"})
+
+
 @cache
 def any_verbs() -> frozenset[str]:
     """What may be a verb: what always is one, and what is one before some words."""
@@ -54,7 +58,10 @@ def verb(text: str) -> str:
     first, _, rest = text.partition(" ")
     if "-to-" in first:
         return ""  # ready-to-use
-    word, follows = first.lower().rpartition("-")[2], rest.split(" ")[0].lower().strip(",;:")
+    before, _, word = first.lower().rpartition("-")
+    if before in _NO_VERB_AFTER:
+        return ""  # quick-release ratchet, self-grip pliers
+    follows = rest.split(" ")[0].lower().strip(",;:")
     third = rest.split(" ")[1].lower() if follows == "and" and " " in rest else ""
     if third in any_verbs() and word in any_verbs():
         return f"{first} {follows} {third}"  # fill and bleed

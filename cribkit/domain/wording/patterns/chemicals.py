@@ -33,6 +33,9 @@ _WHOSE = (
 )
 
 CHEMICALS = [
+    (r"\burea liquid for diesel exhaust treatment\b", "diesel exhaust fluid"),
+    (r"(?<=, )grease[- ]gun cartridge\b", "cartridge"),
+    (r"\bcalc(?:ium)?\.? sulph(?:onate)?\b", "calcium sulphonate"),
     (r"(\bgrease\b.*?),? (?:for|to (?:go in|fit|suit)) (?:the |an? )?(?:grease )?gun\b", r"\1 cartridge"),
     (r"\burea (?:soln|solution)\b|\b(?:exhaust )?reagent,? urea\b", "diesel exhaust fluid urea"),
     (r"\boil[- ]res\b\.?", "oil resistant"),

@@ -15,6 +15,14 @@ _GUNS = (
 
 DRIVES = [
     (
+        r"\bair[- ]gun[- ]grade\b|\bimpact[- ]grade\b|\bgun[- ]grade (?=.*(?:socket|skt|extension|ext|joint|"
+        r"reducer|adapt))",
+        "impact",
+    ),
+    (r"\bwith (?:an? )?built[- ]in universal joint\b", "swivel"),
+    (r"\bcardan(?: \(universal\))? joint\b", "universal joint"),
+    (r"\bdrill[- ]chuck converter\b", "drill adapter"),
+    (
         r"\b(?:do not|don't|not to be|never|must not be) (?:be )?use[d]? (?:on|with|for|under) (?:an? |"
         r"the )?(?:impact|air)\b.*$|\b(?:do not|don't|never) gun\b",
         "not impact",

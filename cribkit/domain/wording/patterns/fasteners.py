@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 FASTENERS = [
+    (r"\bpull[- ]stem (?=rivet)", "blind "),
+    (r"\bst/st\b|\bs/st\b", "stainless"),
     (r"\bclamp,? (1|2|one|two)[- ]ear\b", r"ear clamp \1 ear"),
     (r"\bclip,? mini,? bolt[- ]type\b", "fuel hose clip mini bolt"),
     (r"(\bo-?ring\b.*),? plain (?=nitrile|nbr)", r"\1 "),

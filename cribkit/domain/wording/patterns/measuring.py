@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 MEASURING = [
+    (r"(-\d+) ?c? ?(?:to|/) ?\+ ?(?=\d+ ?(?:deg ?)?c\b)", r"\1 to "),
+    (r"^(?=.*\bvoltage (?:detector|tester|indicator)\b)(.*?),? \bac ?/ ?dc\b", r"\1"),
     (r"\bclock gauge\b", "dial gauge"),
     (r"\bdigital display\b", "digital"),
     (r"\bclock[- ]face\b", "dial"),

@@ -9,6 +9,27 @@ _DATE = (
 )
 
 SAID = [
+    (r"\"?\b(?:vde|insul\w*|1000 ?v|tamper\w*|sensor safe)\?\"?", "uncertain"),
+    (
+        r",? ?\b(?:ex|formerly|former|used to be)[- ](?!la?r?ge?\b|small\b|rated|zone|proof|certif|atex|d\b|"
+        r"i[abc]\b)(?:an? )?[a-z0-9][a-z0-9 /-]{2,30}?(?=,|;|$|\))(?<!ex works)",
+        "",
+    ),
+    (
+        r"^(?=.*\b(?:tester|gauge)\b)(.*?)[(,]? ?\bm\d{2}(?: x ?[\d.]+)? (?:is |now )?(?:gone|missing|lost|"
+        r"broken)\b\)?",
+        r"\1",
+    ),
+    (r"\b(?:bigger|larger|greater|wider) than (?=\d)", "biggerthan "),
+    (r"\b(?:smaller|narrower|thinner) than (?=\d)", "smallerthan "),
+    (r"[-,;(]* ?\bnew \d\d/\d\d\b\)?", ""),
+    (
+        r"^(?=.*\b(?:socket|skt|spanner|spnr|wrench|bit|key|pliers|screwdriver|extension|ratchet|drill|tap)"
+        r"\b)(.*\d.*) - ((?:[a-z]+ ){1,4}[a-z]+|[a-z]{3,} \d\.\d)$",
+        r"\1 (\2)",
+    ),
+    (r"\bair[- ]gun[- ]grade\b|\bimpact[- ]grade\b", "impact"),
+    (r"\bself[- ]grip(?:ping)? pliers with (?:an? )?(?:long )?(?:needle|long) nose\b", "long nose locking pliers"),
     (r"\bwith something in it that holds the plug\b.*$", "with insert"),
     (r"\bwith the drive (?:on|at) (?:the )?top\b", "topdrive"),
     (r"\bwhose head (?:bends|flexes|tilts|pivots|swivels)\b", "flex head"),

@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 SUPPLIES = [
+    (r"\bpainter'?s crepe\b|\bpainters? (?=masking)", ""),
+    (r"\bcloths? (?:that|which) leaves? no (?:lint|fluff)\b", "lint free wipe"),
     (r"\bto (?:lie|sit|run|go) inside (?:the |a )?(?:fuel )?tank\b", "in-tank"),
     (r"(\bties?\b.*)\bfor (?:out ?doors?|outdoor use|outside|sunlight|the sun)\b", r"\1 uv"),
     (r"\bwet ?\+ ?dry\b", "wet and dry"),

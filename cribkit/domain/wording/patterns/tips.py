@@ -3,6 +3,9 @@
 from __future__ import annotations
 
 TIPS = [
+    (r"(?<!the )\b(?:angled|bent) (?=(?:six|6)[- ]?lobe key|hex(?:agon)? key|star key|t\d\d? key)", "l "),
+    (r"\be size (\w+)\b", r"e\1"),
+    (r"\bfinishing \(bottoming\) tap\b", "bottoming tap"),
     (r"\bstraight nose\b(?=.*ball)|\bsolid nose\b", ""),
     (r"\b(?:rounded )?\(?ball\)? nose\b", "ball end"),
     (r"\b(l[- ]key,? |)(t\d\d?) star key,? bent(?: type)?\b", r"\2 star l key"),

@@ -3,6 +3,20 @@
 from __future__ import annotations
 
 TOOLS = [
+    (r"\bcranked ring (?=\d)", "cranked ring spanner "),
+    (
+        r"\b(\d+(?:\.\d)?) ?(?:-|to) ?(\d+(?:\.\d)?)(?: ?mm)? x (0?\.\d+)(?: ?mm)?(?= .*\b\d+ ?(?:pc|pce|"
+        r"piece)|,? \d+ ?(?:pc|pce|piece))(?=.*)",
+        r"\1-\2 mm in \3 mm steps",
+    ),
+    (r"\bself[- ]grip(?:ping)? pliers\b", "locking pliers"),
+    (r"\bpipe[- ]union \(?line\)? (?=wrench|spanner)|\bpipe[- ]union (?=wrench|spanner)", "flare nut "),
+    (r"\bcombined open and ring (?=wrench|spanner)", "combination "),
+    (r"\bfour[- ]armed wheel (?=wrench|brace|spanner)", "four way wheel "),
+    (r"\bbearing splitter plates?\b|\bsep(?:arator)?,? bearing(?: plate)?\b", "bearing separator"),
+    (r"\bstrike[- ]with[- ]a[- ]hammer rotary driver\b", "hand impact driver"),
+    (r"\bslip[- ]joint \(multi[- ]?grip\) pliers\b", "water pump pliers"),
+    (r"\bbulb[- ]type circuit probe\b", "test lamp"),
     (r"\bchain[- ]type oil filter (?:remover|wrench)\b", "oil filter chain wrench"),
     (r"\bhammer with one copper\b", "copper"),
     (r"\b(?:tips?|points?|jaws?) in line\b", "straight"),
