@@ -328,7 +328,7 @@ def _attribute(
         wanted = _reach_of(value) or value
         if " to " in wanted:  # a part of the scale
             return [] if mm_of(wanted.partition(" to ")[2]) <= mm_of(reach) else None
-        return [] if about(wanted, reach) else None
+        return [] if all(about(part, reach) for part in wanted.split("; ")) else None
     return same(name, value, has, _nominal_from(item) if name == "dims" else 0.0)
 
 

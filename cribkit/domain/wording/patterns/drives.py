@@ -14,6 +14,16 @@ _GUNS = (
 )
 
 DRIVES = [
+    (r"\b9\.5 mm square \(3/8\)", "3/8 square"),
+    (r"\binch drive \(1 in\)", "1 in drive"),
+    (
+        r"^(\d{1,2}/\d{1,2})(?: ?in| ?\"| ?inch)? (deep|shallow) (6|12) ?pt (1/4|3/8|1/2)$",
+        r"\1 in \2 socket \3pt \4 drive",
+    ),
+    (
+        r"^(?:something|anything|a thing) to run (\S+(?: inch)?) sockets on (?:the |an? )(\S+(?: inch)?) ratchet$",
+        r"adapter \2 female to \1 male",
+    ),
     (
         r"\bair[- ]gun[- ]grade\b|\bimpact[- ]grade\b|\bgun[- ]grade (?=.*(?:socket|skt|extension|ext|joint|"
         r"reducer|adapt))",

@@ -3,6 +3,12 @@
 from __future__ import annotations
 
 MEASURING = [
+    (
+        r"\b(?:4 ?(?:in\b|\") ?/ ?(100)|6 ?(?:in\b|\") ?/ ?(150)|8 ?(?:in\b|\") ?/ ?(200)|12 ?(?:in\b|\")"
+        r" ?/ ?(300))(?: ?mm)?\b",
+        r"\1\2\3\4 mm",
+    ),
+    (r"\bpounds per square inch\b", "psi"),
     (r"(-\d+) ?c? ?(?:to|/) ?\+ ?(?=\d+ ?(?:deg ?)?c\b)", r"\1 to "),
     (r"^(?=.*\bvoltage (?:detector|tester|indicator)\b)(.*?),? \bac ?/ ?dc\b", r"\1"),
     (r"\bclock gauge\b", "dial gauge"),

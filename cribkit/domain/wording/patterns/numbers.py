@@ -5,6 +5,8 @@ from __future__ import annotations
 _SINGLE = ("one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "twelve")
 
 NUMBERS = [
+    (r"(?<=\d) met(?:re|er)s?\b(?!s? long)", " m"),
+    (r"\b(two|three|four|five|six|eight|ten|twelve) met(?:re|er)s?\b", r"\1 m"),
     (r"(?<![\d,./])(\d),(\d{1,2}) ?[-/] ?(\d{1,2}),(\d{1,2}) ?(?=(?:mm2?|sqmm|sq|nm|n\.m)\b)", r"\1.\2-\3.\4 "),
     (r"(?<![\d,./])(\d),(\d{1,2}) ?[-/] ?(\d{1,2}) ?(?=(?:mm2?|sqmm|sq|nm|n\.m)\b)", r"\1.\2-\3 "),
     (r"(?<![\d,./])(\d{1,2}),(\d{1,2})(?=,\s*(?:\d+ ?)?(?:lg|long|mm|len|thk|thick)\b)", r"\1.\2"),

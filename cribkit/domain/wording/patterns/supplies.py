@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 SUPPLIES = [
+    (r"\bpolytetrafluoroethylene\b", "ptfe"),
+    (r"\bmagnetic retainer\b", "magnetic"),
     (r"\bpainter'?s crepe\b|\bpainters? (?=masking)", ""),
     (r"\bcloths? (?:that|which) leaves? no (?:lint|fluff)\b", "lint free wipe"),
     (r"\bto (?:lie|sit|run|go) inside (?:the |a )?(?:fuel )?tank\b", "in-tank"),

@@ -3,6 +3,13 @@
 from __future__ import annotations
 
 TIPS = [
+    (r"\bspline bit,? (?=(?:1/2|3/8)$)", "spline bit socket "),
+    (
+        r"\bsquare (\d{1,2}) ?mm drain plug bit socket\b|\bbit (?:skt|socket) square (\d{1,2}) ?mm\b",
+        r"\1\2 mm male square bit socket",
+    ),
+    (r"\bcaliper pin hex\b", "hex"),
+    (r"^(5/16|1/4) shank (ph\d|pz\d|t\d+)\b", r"\2 bit \1 hex shank"),
     (r"(?<!the )\b(?:angled|bent) (?=(?:six|6)[- ]?lobe key|hex(?:agon)? key|star key|t\d\d? key)", "l "),
     (r"\be size (\w+)\b", r"e\1"),
     (r"\bfinishing \(bottoming\) tap\b", "bottoming tap"),

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 TOOLS = [
+    (r"^bent[- ]nose (?=\d)", "bent nose pliers "),
     (r"\bcranked ring (?=\d)", "cranked ring spanner "),
     (
         r"\b(\d+(?:\.\d)?) ?(?:-|to) ?(\d+(?:\.\d)?)(?: ?mm)? x (0?\.\d+)(?: ?mm)?(?= .*\b\d+ ?(?:pc|pce|"
