@@ -309,6 +309,9 @@ OTHERS = (
     "hundredandfiftyfirst",
     "hundredandfiftysecond",
     "hundredandfiftythird",
+    "hundredandfiftyfourth",
+    "hundredandfiftyfifth",
+    "hundredandfiftysixth",
 )
 
 

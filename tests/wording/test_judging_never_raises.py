@@ -1,4 +1,4 @@
-"""Any need beside any item of its family has a verdict: over the needs and items of the newest sets, and odd measures."""
+"""Any need beside any item of its family has a verdict: over needs and items of the newest sets, and odd measures."""
 
 import random
 from collections import defaultdict

@@ -194,7 +194,7 @@ PAIRS = [
     ("torque wrench 1/4 drive, 12 N·m (106 in-lb)", "torque wrench, click, 5-25 N·m, 1/4 drive", "match"),
     ("torque wrench 1/4 drive, 12 N·m (206 in-lb)", "torque wrench, click, 5-25 N·m, 1/4 drive", "review"),
     ("13 mm socket, 12.5 mm square (1/2 in.) drive", "SKT 1/2DR 13MM", "match"),
-    ("13 mm socket, 12.5 mm square (3/8 in.) drive", "SKT 1/2DR 13MM", "none"),
+    ("13 mm socket, 12.5 mm square (3/8 in.) drive", "SKT 1/2DR 13MM", "review"),
     (
         "M12 triple square bit socket, 1/2 drive",
         "SPLINE BIT SKT M12 1/2DR",

@@ -33,6 +33,10 @@ _WHOSE = (
 )
 
 CHEMICALS = [
+    (rf"\bthat spares? (?:{_WHOSE})*({_HARMED})\b", r"\1 safe"),
+    (r"\boil[- ]proof\b", "oil resistant"),
+    (r"\b(?:flange )?sealer that cures without air\b", "anaerobic flange sealant"),
+    (r"\bcreep-in \(?wicking\)?", "wicking"),
     (r"\burea liquid for diesel exhaust treatment\b", "diesel exhaust fluid"),
     (r"(?<=, )grease[- ]gun cartridge\b", "cartridge"),
     (r"\bcalc(?:ium)?\.? sulph(?:onate)?\b", "calcium sulphonate"),

@@ -14,6 +14,13 @@ _GUNS = (
 )
 
 DRIVES = [
+    (r"(?<![\d.])0?\.(\d{3,4}) ?af\b", r"0.\1 in af"),
+    (r"\baf,? (0?\.\d+) (?:by|x) (0?\.\d+)\b(?! ?(?:in|mm))", r"\1 in x \2 in"),
+    (r"^((?:deep |thin[- ]wall )*impact) (\d{1,2} ?mm)(?=,|$)", r"\1 socket \2"),
+    (r"^(\d{1,2} ?mm) impact for (?:the |an? )", r"\1 impact socket for the "),
+    (r"^(\d/\d ?f) (?:to|x|-) (\d/\d ?m)$", r"adapter \1 x \2"),
+    (r"^((?:impact )?hex bit \d{1,2} ?mm),? (1/2|3/8|3/4)$", r"\1 socket \2 drive"),
+    (r"^(\d{1,2} ?mm) male hex for (?:an? |the )?(?:drain|sump|filler) ?plug$", r"\1 hex bit socket"),
     (r"\b9\.5 mm square \(3/8\)", "3/8 square"),
     (r"\binch drive \(1 in\)", "1 in drive"),
     (
@@ -60,9 +67,9 @@ DRIVES = [
         r"\1\2 impact",
     ),
     (
-        r"\b(6\.3|10|12\.5|20|25) mm square(?: hole| peg)? \((?:three[- ]eighths|half|quarter|"
-        r"three[- ]quarters?|\d/\d)\)",
-        r"\1 mm square",
+        r"\b(?:(6\.3) mm square(?: hole| peg)? \(quarter\)|(10) mm square(?: hole| peg)? \(three[- ]eighths\)|"
+        r"(12\.5) mm square(?: hole| peg)? \(half\)|(20) mm square(?: hole| peg)? \(three[- ]quarters?\))",
+        r"\1\2\3\4 mm square",
     ),
     (r"(?<=square) (?:hole|peg)\b", ""),
     (r"\bpower bar\b", "breaker bar"),
@@ -262,7 +269,10 @@ DRIVES = [
         r"\1",
     ),  # 22 mm (7/8)
     (r"\b(1/4|5/16)(?: in\b\.?|\")? hex (?:female|socket|recess)(?: end)?(?: for bits)?\b", r"\1 hex"),
-    (r"\b(\d{1,2}) ?mm (sq(?:uare)?(?: drive| dr)?) ?\((?=\d/\d)", r"\2 ("),  # 10 mm square drive (3/8 in)
+    (  # one square by its two names
+        r"\b(?:10 ?mm (sq(?:uare)?(?: drive| dr)?) ?\((?=3/8)|20 ?mm (sq(?:uare)?(?: drive| dr)?) ?\((?=3/4))",
+        r"\1\2 (",
+    ),  # 10 mm square drive (3/8 in)
     (r"\bpower sockets?\b", "impact socket"),
     (r"(?<![/\d])\b(?:four|4)[- ](?:lug|peg|pin)\b(?! punch|.*\b(?:relay|connector|plug|bulb)\b)", "fourlug"),
     (r"\bxii[- ]point\b", "12 point"),

@@ -3,6 +3,9 @@
 from __future__ import annotations
 
 FASTENERS = [
+    (r"\btoothed flange nut\b", "serrated flange nut"),
+    (r"\b(single|double)-ear crimp clip\b", r"\1 ear clamp"),
+    (r"\bt[- ]bolt for (?:an? )?(\d+) ?mm hose\b", r"t-bolt clamp \1 mm"),
     (r"\bpull[- ]stem (?=rivet)", "blind "),
     (r"\bst/st\b|\bs/st\b", "stainless"),
     (r"\bclamp,? (1|2|one|two)[- ]ear\b", r"ear clamp \1 ear"),

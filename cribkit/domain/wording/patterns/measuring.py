@@ -3,6 +3,16 @@
 from __future__ import annotations
 
 MEASURING = [
+    (r"(\b(?:dial gauge|clock gauge|dti|dial indicator)\b.*?),? (?:in )?hundredths\b", r"\1, 0.01 mm"),
+    (r"\bcontactless\b", "non contact"),
+    (r"(\b(?:thermometer|temperature gun)\b.*?\bup to \d{2,3}) degrees\b(?! ?[cf]\b)", r"\1 c"),
+    (r"\bself[- ]ranging\b", "auto range"),
+    (
+        r"^(electronic|digital|click|dial|beam)(?: (?:w/?|with) angle)?,? "
+        r"(?!.*\b(?:wrench|(?:screw)?driver|scdr|s/d|tq|torque|tester|gauge|caliper|scale|adapter|meter)\b)"
+        r"(?=.*\d ?(?:nm|n\.m|ft-?lb|in-?lb)\b)",
+        r"\1 torque wrench ",
+    ),
     (
         r"\b(?:4 ?(?:in\b|\") ?/ ?(100)|6 ?(?:in\b|\") ?/ ?(150)|8 ?(?:in\b|\") ?/ ?(200)|12 ?(?:in\b|\")"
         r" ?/ ?(300))(?: ?mm)?\b",

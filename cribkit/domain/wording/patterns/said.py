@@ -9,6 +9,10 @@ _DATE = (
 )
 
 SAID = [
+    (r"\bundo(?:es)? with (?:hand|ordinary|normal) tools\b", "medium strength"),
+    (r"\bhalf a kilo\b", "500 g"),
+    (r"\btwo[- ]and[- ]a[- ]half mm\b", "2.5 mm"),
+    (r"\b(\w+)-hundred-grit\b", r"\1 hundred grit"),
     (r"\"?\b(?:vde|insul\w*|1000 ?v|tamper\w*|sensor safe)\?\"?", "uncertain"),
     (
         r",? ?\b(?:ex|formerly|former|used to be)[- ](?!la?r?ge?\b|small\b|rated|zone|proof|certif|atex|d\b|"

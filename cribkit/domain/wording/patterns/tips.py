@@ -3,6 +3,10 @@
 from __future__ import annotations
 
 TIPS = [
+    (r"\b6[.,]3 hex\b", "1/4 hex"),
+    (r"\bdouble[- ](?:nought|zero) (ph|pz)\b", r"\g<1>00"),
+    (r"\bstrike driver\b", "hand impact driver"),
+    (r"\bpin[- ]hole (?=star|t\d|six)", "tamper "),
     (r"\bspline bit,? (?=(?:1/2|3/8)$)", "spline bit socket "),
     (
         r"\bsquare (\d{1,2}) ?mm drain plug bit socket\b|\bbit (?:skt|socket) square (\d{1,2}) ?mm\b",

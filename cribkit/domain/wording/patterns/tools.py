@@ -3,6 +3,9 @@
 from __future__ import annotations
 
 TOOLS = [
+    (r"^(?:pair of )?(\w+) (ton(?:ne)?|t) stands?\b", r"axle stand \1 \2"),
+    (r"\bremote cable pliers for spring hose clips\b", "hose clamp pliers cable spring clamp"),
+    (r"\bstrike[- ]face ring (?=wrench|spanner)", "slogging ring "),
     (r"^bent[- ]nose (?=\d)", "bent nose pliers "),
     (r"\bcranked ring (?=\d)", "cranked ring spanner "),
     (
