@@ -168,7 +168,7 @@ def understood(meaning: Meaning) -> Answer:
     rows = [("family", meaning.family or "not understood")]
     rows += [(kin().called(name), value) for name, value in meaning.attributes]
     said = meaning.traits | set(dict(meaning.attributes).get("finer", "").split())
-    rows += [("trait", trait) for trait in sorted(meaning.traits)]
+    rows += [("trait", _told(trait)) for trait in sorted(meaning.traits)]
     rows += [("contains", member.text) for member in meaning.members]
     rows += [("not used", word) for word in meaning.unread]
     rows += [(f"word: {word.text}", _sense(word, said)) for word in meaning.words]
@@ -189,6 +189,12 @@ def understood(meaning: Meaning) -> Answer:
     )
 
 
+def _told(trait: str) -> str:
+    """A trait in plain words; "not-size=10 mm" is what the thing is not to be."""
+    name, sign, value = trait.removeprefix("not-").partition("=")
+    return f"not {kin().called(name)} {value}" if sign else trait
+
+
 def _sense(word: Word, said: AbstractSet[str]) -> str:
     """What became of one word, in plain words; `said` holds what the words beside the name say."""
     if word.how == "size":
@@ -204,7 +210,7 @@ def _sense(word: Word, said: AbstractSet[str]) -> str:
     if word.how == "unread":
         return "not used"
     if word.how == "name":
-        return f"names the thing: {word.became}"
+        return "names the thing" if word.became.startswith("~") else f"names the thing: {word.became}"
     if word.how == "corrected":
         return f"taken for {word.became}"
     if word.became.startswith("~") or (word.became == word.text and word.became not in said):

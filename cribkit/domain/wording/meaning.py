@@ -13,7 +13,9 @@ class Word(NamedTuple):
 
     text: str  # as it stands in the text, after tidying
     became: str  # "socket", "drive 1/4", "" for a word without a meaning of its own
-    how: str  # "name", "size", "attribute", "known", "corrected", "unread", "stray" (names another thing)
+    # "name", "size", "attribute", "known", "corrected", "context", "beside" (what it is to have), "denied", "unread" or
+    # "stray" (names another thing)
+    how: str
 
 
 class Meaning(NamedTuple):

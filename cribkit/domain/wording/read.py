@@ -6,7 +6,7 @@ import re
 
 from cribkit.domain.wording.instruction import called_for
 from cribkit.domain.wording.lacking import is_gone, without_missing
-from cribkit.domain.wording.meaning import Meaning
+from cribkit.domain.wording.meaning import Meaning, Word
 from cribkit.domain.wording.reader import alternatives, read_one
 from cribkit.domain.wording.sentences import asked_part
 from cribkit.domain.wording.sets import members
@@ -48,7 +48,8 @@ def _denying(meaning: Meaning, denied: list[str]) -> Meaning:
         if (key, value) not in wanted
     }
     others = tuple(other._replace(traits=other.traits | not_so) for other in meaning.others)
-    return meaning._replace(traits=meaning.traits | not_so, others=others)
+    said = tuple(Word(f"not {measure}", "", "denied") for measure in denied)
+    return meaning._replace(traits=meaning.traits | not_so, others=others, words=meaning.words + said)
 
 
 def _read(text: str, kind: str) -> Meaning:

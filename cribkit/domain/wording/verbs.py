@@ -44,6 +44,13 @@ _SCREWED = re.compile(
 _NO_VERB_AFTER = frozenset({"self", "quick", "soft", "push", "snap", "double", "twin", "cross"})
 
 
+_RELATIVE = re.compile(
+    r"^that (?:will|won't|can|cannot|can't|does|doesn't|do|is|isn't|has|must|may|stands?|takes?|fits?|goes|spares?|"
+    r"leaves?|holds?|needs?|comes|keeps?|stays?)\b",
+    re.I,
+)
+
+
 @cache
 def any_verbs() -> frozenset[str]:
     """What may be a verb: what always is one, and what is one before some words."""
@@ -59,6 +66,8 @@ def verb(text: str) -> str:
     if "-to-" in first:
         return ""  # ready-to-use
     before, _, word = first.lower().rpartition("-")
+    if _RELATIVE.match(rest):
+        return ""  # RTV that will not harm a sensor
     if before in _NO_VERB_AFTER:
         return ""  # quick-release ratchet, self-grip pliers
     follows = rest.split(" ")[0].lower().strip(",;:")
