@@ -312,6 +312,9 @@ OTHERS = (
     "hundredandfiftyfourth",
     "hundredandfiftyfifth",
     "hundredandfiftysixth",
+    "hundredandfiftyseventh",
+    "hundredandfiftyeighth",
+    "hundredandfiftyninth",
 )
 
 

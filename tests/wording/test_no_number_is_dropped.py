@@ -21,7 +21,7 @@ HOW_MANY = re.compile(
     r"\d ?(?:mL|L|qt|gal|gallon|g cartridge|oz cartridge)(?: bottle)?$|\d ?(?:mL|L|g|kg) of |"
     r"\ball [2-9] bolts|roll [2-9] ply|x ?[2-9]$|\d ea$|qty \d+$|\d ?pc$|\d (?:cans|bottles)$|^[1-9] ply |"
     r"\b[2-9] (?:mount )?bolts with |: \d off |\b[2-9][- ]ply$|"
-    r"^[1-9]x |, \d{1,2} off$|, \d (?:tubes|sachets|if you have)$",
+    r"^[1-9]x |box (?:of )?\d+$|\d box$|paper roll, \d+ metres$|, \d{1,2} off$|, \d (?:tubes|sachets|if you have)$",
     re.IGNORECASE,
 )
 # The number of a step, and the torque that a fastener gets beside what turns it or what it is.
@@ -98,7 +98,6 @@ ALLOWED = {
     "Lay a 3 mm bead of black sensor-safe RTV on the sump flange.": "the bead",
     "Pump the cooling system up to 15 psi with the pressure tester": "what is done, not what the tester reads to",
     "Tighten to 90 Nm with a click torque wrench, half inch drive, range 40 to 200 Nm": "it lies in the stated range",
-    "brake fluid tester for DOT 4": "what it tests",
     "Unscrew the plugs of the 1.2 petrol engine. Tool: 14 mm 12-point thin-wall magnetic spark plug socket, "
     "3/8 in. drive": "the engine",
     "Check disc run-out, dial test indicator with magnetic base, limit 0.05 mm": "what is measured, not what it shows",

@@ -142,3 +142,26 @@ DENIED_FORMS = [
 @over(DENIED_FORMS)
 def test_a_form_of_words_is_read_like_the_word(need: str, item: str, verdict: str) -> None:
     assert verdict_on(need, item) == verdict
+
+
+# The ends of pipe fittings, and what a tester is for.
+ENDS = [
+    ("gauge hose coupler, 1/8 NPT, male at both ends", "ADPT GAUGE HOSE 1/8NPT F X 1/8NPT F", "none"),
+    ("gauge hose coupler, 1/8 NPT, female at both ends", "ADPT GAUGE HOSE 1/8NPT F X 1/8NPT F", "match"),
+    ("adapter 1/4 BSP male to 1/8 NPT female", "ADAPTOR 1/4BSP M X 1/8NPT F", "match"),
+    ("adapter 1/4 BSP male to 1/8 NPT female", "ADAPTOR 1/4BSP F X 1/8NPT M", "none"),
+    ("adapter 1/4 BSP male to 3/8 NPT female", "ADAPTOR 1/4BSP M X 1/8NPT F", "none"),
+    ("adapter 1/4 BSP male to 1/8 NPT female", "ADAPTOR 1/4BSP X 1/8NPT", "review"),
+    ("air coupling female 1/4 BSP", "AIR COUPLING 1/4 BSP MALE", "none"),
+    ("air coupling 1/4 BSP", "AIR COUPLING 1/4 BSP FEMALE", "match"),
+    ("brake fluid tester for DOT 5.1", "BRK FLD TSTR DOT3/4/5.1", "match"),
+    ("brake fluid tester for DOT 5.1", "Brake fluid tester DOT 4", "none"),
+    ("brake fluid tester", "Brake fluid tester DOT 4", "match"),
+    ("cooling system pressure tester, green cap adapter needed", "cooling system pressure tester", "review"),
+    ("self-grip pliers with long needle nose", "PLR LONG NOSE STR 160MM", "none"),
+]
+
+
+@over(ENDS)
+def test_both_ends_of_a_fitting_count(need: str, item: str, verdict: str) -> None:
+    assert verdict_on(need, item, "tool") == verdict

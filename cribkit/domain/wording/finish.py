@@ -269,6 +269,18 @@ def _unnamed(reading: Reading) -> None:
         reading.traits.add("sensor-safe")
 
 
+def _tested(reading: Reading) -> None:
+    """The fluids that a tester is for: DOT 3/4/5.1."""
+    grades = [grade for found in _DOTS.finditer(reading.plain) for grade in _DOT.findall(found[0])]
+    if grades:
+        reading.attributes["dot"] = ";".join(sorted(set(grades)))
+        for token in reading.tokens:
+            token.used = token.used or token.kind == "dot" or (len(token.values) > 0 and token.values[0] in grades)
+        reading.attributes.pop("dims", None)  # the pieces of "3/4/5.1"
+
+
+_DOTS = re.compile(r"\bdot ?\d(?:\.\d)?(?:[/, ]+(?:and )?(?:dot ?)?(?:3|4|5\.1|5)\b)*")
+_DOT = re.compile(r"5\.1|[345]")
 _CODED = re.compile(r"ph ?\d|\bph\b|#")
 # What only a screw without a head is called by, or has.
 _HEADLESS = frozenset({"grub", "grubs", "grubscrew", "headless", "cup", "cone", "dog", "flat", "point", "socket"})
@@ -330,6 +342,8 @@ def _own_sense(reading: Reading, shape: str) -> None:
         reading.attributes.pop("side", None)
     if reading.family == "circlip-pliers" and ({"internal", "external"} <= words or "convertible" in words):
         reading.decide("side", "both")
+    if reading.family == "brake-fluid-tester":
+        _tested(reading)
     if reading.family == "thread-gauge" and reading.attributes.get("angle") == "55":  # BS 84 (from memory)
         reading.decide("system", "whitworth")
     if reading.family == "feeler-gauge" and {"metric", "inch"} & words and _SYSTEMS.intersection(reading.doubts):

@@ -14,6 +14,9 @@ _GUNS = (
 )
 
 DRIVES = [
+    (r"\bs/hex\b", "6pt"),
+    (r"\bb/hex\b", "12pt"),
+    (r"\bcompressed[- ]air (?=impact)", "air "),
     (r"(?<![\d.])0?\.(\d{3,4}) ?af\b", r"0.\1 in af"),
     (r"\baf,? (0?\.\d+) (?:by|x) (0?\.\d+)\b(?! ?(?:in|mm))", r"\1 in x \2 in"),
     (r"^((?:deep |thin[- ]wall )*impact) (\d{1,2} ?mm)(?=,|$)", r"\1 socket \2"),
@@ -134,7 +137,7 @@ DRIVES = [
     (r"\bbit ?skt (?=hex)|\bbitskt\b", "bit socket "),
     (r"\b(\d) (\d/\d{1,2})(?=af\b)", r"\1-\2 "),
     (r"(\b(?:socket|skt)\b.*?),? for (?:the |an? )(\d/\d) (?:bar|ratchet|handle)$", r"\1, \2 drive"),
-    (r"\b(adapt\w*|reducer\b.*)\bdown to\b", r"\1to"),
+    (r"(\b(?:adapt\w*|reducer)\b.*)\bdown to\b", r"\1to"),
     (r"^(8|eight) ?(?:pt|point) (\d+/\d+|\d+ ?mm) for (?:an? )?sq(?:uare)? (?:pipe )?plugs?$", r"8 point socket \2"),
     (r"\binv star\b", "external sixlobe"),
     (

@@ -3,6 +3,10 @@
 from __future__ import annotations
 
 FASTENERS = [
+    (r"(\b(?:clip|clamp|clmp|clp)s?\b.*)\bw/d\b", r"\1worm drive"),
+    (r"\bdrain plug for (?:the )?sump\b", "sump plug"),
+    (r"\bvalve \(rocker\) cover\b", "rocker cover"),
+    (r"(\bgasket\b.*\d(?:\.\d+)? mm) thick\b", r"\1"),
     (r"\btoothed flange nut\b", "serrated flange nut"),
     (r"\b(single|double)-ear crimp clip\b", r"\1 ear clamp"),
     (r"\bt[- ]bolt for (?:an? )?(\d+) ?mm hose\b", r"t-bolt clamp \1 mm"),

@@ -162,10 +162,6 @@ MEASURING = [
     (r"\b(\d{2,4}) ?v ?/ ?(?=\d{3,4} ?v\b)", r"\1/"),
     (r"\bin (?:half|0?\.5)[ -](?:millimetres?|millimeters?|mm|mil) steps\b", "in 0.5 mm steps"),
     (r"\b(maf|o2|oxy|lambda|air ?flow) sens\b", r"\1 sensor"),
-    (
-        r"(\b(?:tester|tstr)\b.*?),? ?\b(?:for )?dot ?\d(?:\.\d)?(?:[/, ]+(?:dot ?)?\d(?:\.\d)?)*\b",
-        r"\1",
-    ),  # what a fluid tester is for
     (r"\b(?:insulation|insul|megger)(.*?)(\d+) to (?=\d+ ?v\b)", r"insulation\1\2-"),
     (r"\b(mic|micrometer|mike),? o/s\b", r"\1 outside"),
     (r"\bin thou(?:sandths?)?\b", "inch"),

@@ -3,6 +3,12 @@
 from __future__ import annotations
 
 TIPS = [
+    (r"^(?=.*\b(?:s/driver|screwdriver|scdr|sdrv|driver)\b)(.*?) x(\d{2,3})\b", r"\1 , \2 mm long"),
+    (r"\b(m\d{1,2})h(?= tamper)", r"\1"),
+    (r"\b(t\d\d? (?:\w+ )*bit.*?),? (quarter|1/4) hex drive\b", r"\1 1/4 hex shank"),
+    (r"\bcranked \(offset\)", "offset"),
+    (r"^(crosshead|cross head) (screwdriver),? (?:no\.?|number) ?([0-4]),? (.*)\((ph|pz)\3\)", r"\5\3 \2 \4"),
+    (r"\bstar[- ]profile\b", "star"),
     (r"\b6[.,]3 hex\b", "1/4 hex"),
     (r"\bdouble[- ](?:nought|zero) (ph|pz)\b", r"\g<1>00"),
     (r"\bstrike driver\b", "hand impact driver"),

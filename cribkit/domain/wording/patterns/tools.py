@@ -3,6 +3,12 @@
 from __future__ import annotations
 
 TOOLS = [
+    (r"\b(\d+) ?mm throat\b", r"\1 mm"),
+    (r"\bslip[- ]jaw (?=water pump)", ""),
+    (r"\bring and open[- ]?end(?:ed)? \(combination\)", "combination"),
+    (r"\brev(?=$|,)(?<=mm rev)|\brev(?=$|,)(?<=pc rev)", "reversible"),
+    (r"\blift (?=sling\b)", "lifting "),
+    (r"(\bjack\b.*?),? \b(?:std|standard|normal)[- ]height\b", r"\1"),
     (r"^(?:pair of )?(\w+) (ton(?:ne)?|t) stands?\b", r"axle stand \1 \2"),
     (r"\bremote cable pliers for spring hose clips\b", "hose clamp pliers cable spring clamp"),
     (r"\bstrike[- ]face ring (?=wrench|spanner)", "slogging ring "),
