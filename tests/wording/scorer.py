@@ -315,6 +315,8 @@ OTHERS = (
     "hundredandfiftyseventh",
     "hundredandfiftyeighth",
     "hundredandfiftyninth",
+    "hundredandsixtieth",
+    "hundredandsixtyfirst",
 )
 
 

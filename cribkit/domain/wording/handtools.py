@@ -75,12 +75,22 @@ def _doubt_hex(reading: Reading) -> None:
         reading.attributes.setdefault("points", "6")
     if (
         reading.family == "socket"
+        and not _is_bolt_size(reading)
         and any(said.word == "hex" and not said.aside and not said.negated for said in reading.words)
         and "points" not in reading.attributes
         and not reading.has("sixpoint", "twelvepoint", "eightpoint")
         and not any(said.text in ("female", "af", "a/f") for said in reading.words)
     ):
         reading.doubts.append("hex socket: six point, or a bit?")
+
+
+def _is_bolt_size(reading: Reading) -> bool:
+    """Whether the hexagon is greater than any that a bit socket turns, mm. Common practice, no source."""
+    sizes = reading.attributes.get("size", "").split(" x ")
+    return all(size.endswith(" mm") and float(size.removesuffix(" mm")) > GREATEST_BIT for size in sizes)
+
+
+GREATEST_BIT = 24
 
 
 def _hex_is_size(reading: Reading) -> bool:

@@ -295,6 +295,8 @@ def _attribute(
             return None  # a clip of nylon alone
         if (name, value) in ALWAYS_SAID:
             return None
+        if need.family == "adapter" and ({name} | held.keys()) >= {"thread", "drive_in"}:
+            return None  # of pipes, and of squares
         if rule.silent == "none" or (name in key_of(item)[:1] and item.unread):
             return None  # an item without its size, and with words that nobody could read, is no candidate
         if name == "pitch" and held.get("pitch_class") == "fine":

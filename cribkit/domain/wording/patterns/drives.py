@@ -14,6 +14,7 @@ _GUNS = (
 )
 
 DRIVES = [
+    (r"^(\d{1,2} ?mm) (1/4|3/8|1/2|3/4|1) impact for (?:the |an? )?", r"\1 impact socket \2 drive for the "),
     (r"\bs/hex\b", "6pt"),
     (r"\bb/hex\b", "12pt"),
     (r"\bcompressed[- ]air (?=impact)", "air "),

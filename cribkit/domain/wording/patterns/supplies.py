@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 SUPPLIES = [
+    (r"(?<=\s)(\d{2,3})'?s$", r"\1 pc"),
     (r",? \bpack(?: of)? (\d{2,4})$", r", \1 pc"),
     (r"\bpolytetrafluoroethylene\b", "ptfe"),
     (r"\bmagnetic retainer\b", "magnetic"),

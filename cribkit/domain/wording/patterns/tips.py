@@ -3,6 +3,11 @@
 from __future__ import annotations
 
 TIPS = [
+    (
+        r"\bcaliper (?:slide |guide )?pins?\b(?=.*\b(?:bit|hex|key)\b)|(?<=\d )caliper (?:slide |guide )?pins?$",
+        "caliper",
+    ),
+    (r"\bcross tip \((ph|pz)\)[,:]? no\.? ?([0-4])\b", r"\1\2"),
     (r"^(?=.*\b(?:s/driver|screwdriver|scdr|sdrv|driver)\b)(.*?) x(\d{2,3})\b", r"\1 , \2 mm long"),
     (r"\b(m\d{1,2})h(?= tamper)", r"\1"),
     (r"\b(t\d\d? (?:\w+ )*bit.*?),? (quarter|1/4) hex drive\b", r"\1 1/4 hex shank"),
