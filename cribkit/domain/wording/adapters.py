@@ -5,6 +5,7 @@ from __future__ import annotations
 from cribkit.domain.wording.lexer import Token
 from cribkit.domain.wording.reading import Reading
 from cribkit.domain.wording.sizes import square
+from cribkit.domain.wording.squares import length_left
 
 
 def adapter(reading: Reading) -> None:
@@ -45,7 +46,7 @@ def adapter(reading: Reading) -> None:
         drives = drives[::-1] if swap else drives
         reading.set("drive_in", drives[0])
         reading.set("drive_out", drives[1])
-        _adapter_length(reading)
+        length_left(reading, SHORTEST_ADAPTER)
     elif drives:
         driven = genders[0] == "m" or (bool(hexed) and genders[0] != "f" and not _hex_follows(reading, tokens[0]))
         reading.set("drive_out" if driven else "drive_in", drives[0])
@@ -65,14 +66,6 @@ def _told_again(reading: Reading, tokens: list[Token]) -> list[Token]:
         token.used = True
     tokens[2].gender, others[0].gender = gender, "m" if gender == "f" else "f"
     return [tokens[2], others[0]]
-
-
-def _adapter_length(reading: Reading) -> None:
-    """How long it is: a measure that is left beside the two squares."""
-    left = [group for group in reading.numbers() if len(group.tokens) == 1 and group.tokens[0].unit in ("mm", "in")]
-    if len(left) == 1 and float(left[0].lengths()[0].mm) >= SHORTEST_ADAPTER and "length" not in reading.attributes:
-        left[0].use()
-        reading.set("length", left[0].lengths()[0].text)
 
 
 # Shorter than any adapter of two squares, mm. Common practice, no source.
@@ -107,7 +100,8 @@ def multiplier(reading: Reading) -> None:
             reading.set("drive", drive)
 
 
-_ENDS = {"female": "f", "fem": "f", "f": "f", "internal": "f", "male": "m", "m": "m", "external": "m"}
+GENDERS = {"female": "f", "fem": "f", "f": "f", "male": "m", "m": "m"}
+_ENDS = GENDERS | {"internal": "f", "external": "m"}
 
 
 def _genders(reading: Reading, squares: list[Token]) -> list[str]:

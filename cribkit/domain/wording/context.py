@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from functools import cache
-from itertools import pairwise
 
 from cribkit.domain.wording.lexer import Token
 from cribkit.domain.wording.reading import Reading, Said
@@ -60,12 +59,11 @@ def pass_over(reading: Reading, family: Family | None) -> None:
     aside = _context(reading, end=False)
     context = _context(reading, end=family.shape in closed and family.shape not in listed("placed"))
     worked_on = _worked_on(reading, family)
-    denied = {id(said) for before, said in pairwise(reading.words) if before.text in ("not", "un")}
     for said in reading.words:
         sign = said.text == "x"  # between two sizes
         idles = id(said) in worked_on or (id(said) in context and (idle(said.text) or said.text in listed("places")))
         idles = idles or (id(said) in aside and _no_trait(said.text))
-        if said.how == "unread" and not said.negated and (sign or idles) and id(said) not in denied:
+        if said.how == "unread" and not said.negated and (sign or idles):
             said.how, said.used = "context", True
     for token in _measures(reading):
         token.used = True
@@ -280,8 +278,7 @@ def _may_be(word: str, one: str) -> bool:
     return OSA.distance(word, one) <= (1 if len(word) < 8 else 2)
 
 
-# A word with vowels that does not begin the other is cut to half at
-# most: "tern" stands in "torquewrench" by chance.
+# A word with vowels that does not begin the other is cut to half at most: "tern" is in "torquewrench" by chance.
 CUT_TO = 2
 _VOWELS = frozenset("aeiou")
 

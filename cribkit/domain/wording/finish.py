@@ -69,13 +69,8 @@ def finish(reading: Reading) -> None:
         _system(reading)
     else:
         system = reading.attributes.pop("system", None)
-        if (
-            system in ("metric", "inch")
-            and shape in _SYSTEMED
-            and not {"size", "tip", "thread"} & reading.attributes.keys()
-        ):
-            reading.attributes["system"] = system
-        if system == "both":  # the scales of a caliper
+        told = shape in _SYSTEMED and not {"size", "tip", "thread"} & reading.attributes.keys()
+        if system == "both" or (system in ("metric", "inch") and told):  # both are the scales of a caliper
             reading.attributes["system"] = system
         if system == "whitworth" and {"size", "thread"} & reading.attributes.keys():
             reading.traits.add("whitworth")

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from itertools import zip_longest
 
 from cribkit.domain.wording.lexer import Token
 from cribkit.domain.wording.measure import number
@@ -88,10 +89,8 @@ def _more_dots(reading: Reading) -> None:
         if token.kind != "dot":
             continue
         after = reading.tokens[place + 1 : place + 4]
-        for one, later in enumerate(after):
-            multiplied = [other.kind for other in reading.tokens[place + 2 + one : place + 3 + one]] == [
-                "by"
-            ]  # 4 x 1 L
+        for later, behind in zip_longest(after, reading.tokens[place + 2 : place + 2 + len(after)]):
+            multiplied = behind is not None and behind.kind == "by"  # 4 x 1 L
             if later.kind == "num" and later.values[0] in ("3", "4", "5", "5.1") and not later.unit and not multiplied:
                 later.used = True
                 reading.attributes["dot"] = ";".join(sorted({*reading.attributes["dot"].split(";"), later.values[0]}))

@@ -15,6 +15,7 @@ from cribkit.domain.wording.sizes import Length, square
 from cribkit.domain.wording.squares import (
     METRIC_ONLY_SQUARES,
     PLAIN_LENGTHS,
+    length_left,
     lone_square,
     metric,
     missing_square,
@@ -45,10 +46,8 @@ def _how_long(reading: Reading) -> None:
     for before, token in pairwise(reading.tokens):
         if (before.kind == "by" or before.text == "x") and token.kind == "num" and not (token.used or token.unit):
             token.unit = "mm"  # 7MM X 125
-    left = [group for group in reading.numbers() if len(group.tokens) == 1 and group.tokens[0].unit in ("mm", "in")]
-    if sizes and len(left) == 1 and "length" not in reading.attributes and float(left[0].lengths()[0].mm) >= least:
-        left[0].use()
-        reading.set("length", left[0].lengths()[0].text)
+    if sizes:
+        length_left(reading, least)
 
 
 # The length from which a second measure of a socket is no other size, mm. Common practice, no source.

@@ -17,10 +17,8 @@ LONGEST = 2000
 
 def read(text: str, kind: str = "") -> Meaning:
     """What a need asks for; an instruction asks for what it calls for; "or" gives alternatives. Never raises."""
-    said = _OTHER_THAN.sub("not", text[:LONGEST])
-    rest = _DENIED.sub(" ", said)
-    meaning = _read(called_for(asked_part(rest, called_for)), kind)._replace(text=text)
-    return meaning if rest == said else _denying(meaning, [found[1] for found in _DENIED.finditer(said)])
+    rest, denied = _without_denied(_OTHER_THAN.sub("not", text[:LONGEST]))
+    return _denying(_read(called_for(asked_part(rest, called_for)), kind)._replace(text=text), denied)
 
 
 # "Other than 12 point", "anything but black".
@@ -37,8 +35,16 @@ _DENIED = re.compile(
 )
 
 
+def _without_denied(text: str) -> tuple[str, list[str]]:
+    """The text without the measures that it denies, and those."""
+    denied = [found[1] for found in _DENIED.finditer(text)]
+    return (_DENIED.sub(" ", text), denied) if denied else (text, denied)
+
+
 def _denying(meaning: Meaning, denied: list[str]) -> Meaning:
     """The meaning with what must not be so: the same words with the denied measure are read for what it says."""
+    if not denied:
+        return meaning
     name = " ".join(word.text for word in meaning.words if word.how in ("name", "corrected"))
     wanted = set(meaning.attributes)
     not_so = {
@@ -99,9 +105,10 @@ def read_item(
         if gone:
             item = read_one(whole, kind)._replace(text=description[:LONGEST])
             item = item._replace(traits=item.traits | {"incomplete"})
-    elif denied := [found[1] for found in _DENIED.finditer(description[:LONGEST])]:
-        rest = read_one(_DENIED.sub(" ", description[:LONGEST]), kind)
-        item = _denying(rest, denied)._replace(text=item.text) if rest.family else item
+    else:
+        rest, denied = _without_denied(description[:LONGEST])
+        bare = read_one(rest, kind) if denied else item
+        item = _denying(bare, denied)._replace(text=item.text) if bare.family else item
     item = _with_pack(item, pack)
     item = _with_traits(item, traits)
     if _FLAMMABLE.search(hazards) and not dict(item.attributes).get("flammable"):

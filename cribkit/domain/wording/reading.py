@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import builtins
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 
@@ -180,7 +179,7 @@ class Reading:
         of = {id(token): said for said in self.words for token in said.tokens[:1]}
         inner = {id(token) for said in self.words for token in said.tokens[1:]}
         found = []
-        beside = self._beside(of)
+        beside = _beside(self, of)
         for token in self.tokens:
             if said := of.get(id(token)):
                 strange = said.how == "unread" and said.word not in tables().known
@@ -197,23 +196,24 @@ class Reading:
                 )
         return tuple(found)
 
-    def _beside(self, of: Mapping[int, Said]) -> builtins.set[int]:
-        """The words after "with" of which nothing was made: what a thing is to have and a label may not tell."""
-        found: builtins.set[int] = builtins.set()
-        group: list[int] = []
-        told, before = True, ""  # whether something of this group says more of the thing
-        for token in self.tokens:
-            said = of.get(id(token))
-            if token.kind == "stop" or (said is not None and said.text in _WITH | listed("leads")):
-                found.update([] if told else group)
-                with_it = token.kind == "word" and said is not None and said.text in _WITH
-                group, told = [], before in _USED or not with_it
-            elif said is not None and said.besides and not (said.taken or said.worked_on or _said_more(said)):
-                group.append(id(said))
-            else:
-                told = told or token.used or (said is not None and _said_more(said))
-            before = token.text
-        return found.union([] if told else group)
+
+def _beside(reading: Reading, of: Mapping[int, Said]) -> set[int]:
+    """The words after "with" of which nothing was made: what a thing is to have and a label may not tell."""
+    found: set[int] = set()
+    group: list[int] = []
+    told, before = True, ""  # whether something of this group says more of the thing
+    for token in reading.tokens:
+        said = of.get(id(token))
+        if token.kind == "stop" or (said is not None and said.text in _WITH | listed("leads")):
+            found.update([] if told else group)
+            with_it = token.kind == "word" and said is not None and said.text in _WITH
+            group, told = [], before in _USED or not with_it
+        elif said is not None and said.besides and not (said.taken or said.worked_on or _said_more(said)):
+            group.append(id(said))
+        else:
+            told = told or token.used or (said is not None and _said_more(said))
+        before = token.text
+    return found.union([] if told else group)
 
 
 def _said_more(said: Said) -> bool:

@@ -131,7 +131,7 @@ def _used_on(words: list[Said], part: list[Token], bracketed: bool, poured: bool
     a clause.
     """
     sized = any(token.kind in ("num", "tip", "thread", "numbered") for token in part)  # a torque is the fastener's
-    if sized or any(said.negated or said.text == "not" for said in words):  # "tip not seen"
+    if sized or any(said.negated for said in words):
         return False
     last, before = words[-1], words[:-1]
     plural = last.text.endswith("s") and not last.text.endswith("ss")

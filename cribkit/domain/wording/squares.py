@@ -156,6 +156,14 @@ def _bare_beside_square(reading: Reading, flat: list[_Entry], sizes: list[_Entry
         sizes[0] = bare[0]
 
 
+def length_left(reading: Reading, least: float) -> None:
+    """How long a thing is: the one measure that is left beside its sizes, from `least` mm on."""
+    left = [group for group in reading.numbers() if len(group.tokens) == 1 and group.tokens[0].unit in ("mm", "in")]
+    if len(left) == 1 and "length" not in reading.attributes and float(left[0].lengths()[0].mm) >= least:
+        left[0].use()
+        reading.set("length", left[0].lengths()[0].text)
+
+
 def points(reading: Reading) -> None:
     while token := reading.take("points"):  # told twice it must agree
         reading.set("points", token.values[0])

@@ -88,10 +88,10 @@ def _width_of_band(reading: Reading, group: Group) -> bool:
     place = reading.place_of(group.tokens[0])
     words = [token.text for token in reading.tokens]
     before = words[max(place - 1, 0) : place] if reading.family != "spring-clamp" else []  # spring band 22 mm
-    return not _BANDS.isdisjoint(words[place + 1 : place + 2] + before)
+    return not _BAND_WORDS.isdisjoint(words[place + 1 : place + 2] + before)
 
 
-_BANDS = frozenset({"band", "wide", "width"})
+_BAND_WORDS = frozenset({"band", "wide", "width"})
 
 
 def _named_by(reading: Reading, low: Fraction, high: Fraction) -> None:

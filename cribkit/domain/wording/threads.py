@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from itertools import pairwise
 
+from cribkit.domain.wording.adapters import GENDERS
 from cribkit.domain.wording.figures import any_numbers, coded
 from cribkit.domain.wording.lexer import PITCHES
 from cribkit.domain.wording.measure import decimal, number, tell_decimal
@@ -25,7 +26,7 @@ def pipe_thread(reading: Reading) -> None:
             reading.attributes["thread"] = f"{name} x {other.values[0]}"
 
 
-_GENDERS = {"m": "male", "male": "male", "f": "female", "fem": "female", "female": "female"}
+_GENDERS = {word: {"f": "female", "m": "male"}[gender] for word, gender in GENDERS.items()}
 
 
 def _pipe_ends(reading: Reading) -> None:

@@ -48,7 +48,6 @@ CHEMICALS = [
     (r"\bplain (?=lithium|nitrile|copper|silicone)", ""),
     (r"(?<!dot)(?<!dot )\b5\.1 brake fluid\b|(?<!dot )\bfive point one brake fluid\b", "dot 5.1 brake fluid"),
     (r"\bthat does (?:no harm to )?(sensors|plastics|rubber)(?: no harm)?\b", r"\1 safe"),
-    (r"\bready to pour\b|\bdiluted ready(?: to pour)?\b", "ready mixed"),
     (
         rf"\b(?:(?:that |which )?(?:won't|wont|will not|would not|does not|doesn't|do not|must not|mustn't|"
         rf"cannot|can't|"
@@ -73,7 +72,7 @@ CHEMICALS = [
         "exhaust ",
     ),
     (r"\bsemi[- ]?fluid\b(?=.*\b(?:000?|double (?:nought|zero|naught))\b)", ""),
-    (r"\bready to (?:pour|use|go|fill)\b(?=.*|)", "ready mixed"),
+    (r"\bready to (?:pour|use|go|fill)\b|\bdiluted ready(?: to pour)?\b", "ready mixed"),
     (r"\bthr?d?l(?:oc)?kr?\b|\bthdlkr\b|\bthrdlkr\b", "threadlocker"),
     (r"(\bthread ?lock\w*\b.*?)\bpur\b", r"\1purple"),
     (r"(\bthread ?lock\w*\b.*?)\bstk\b", r"\1stick"),
@@ -204,7 +203,6 @@ CHEMICALS = [
     (r"\b(iii|ii)-h\b", r"\1h"),  # ATF III-H
     (r"\b(\d{4}) ?f\b", r"\1 deg f"),
     (r"(\bgrease\b.*\d) ?gr\b", r"\1 g"),
-    (r"\bnot gl[- ]?\d\b", " "),
     (r"\bc v (?=joint|boot)", "cv "),
     (r"\bliquid (?=grease)", "semi fluid "),
     (r"^(?!.*\b(?:sockets?|skts?|spanners?|wrench(?:es)?|cap|key)\b)(.*\b(?:oil|fluid)\b.*\b\d) pt\b", r"\1 pint"),
@@ -218,13 +216,6 @@ CHEMICALS = [
     (r"\biso iso\b", "iso"),
     (r"\b(ptfe|copper|nickel|zinc|silicone)[- ]free\b", r"non \1"),
     (r"\bmedium ?[-/] ?high strength", "medium strength , high strength"),
-    (
-        (
-            r"\b(?:won't|wont|will not|does not|doesn't|that spares?) "
-            r"(?:strip|harm|attack|damage|hurt|eat|melt|lift) (?:the |any |your )?" + rf"({_HARMED})\b"
-        ),
-        r"\1 safe",
-    ),
     (r"\bfriction modifi(?:er|ed)\b", "limited slip"),
     (r"\b(?:rbr|rubb) (?=safe\b)", "rubber "),
     (r"\b(?:plstc|plst) (?=safe\b)", "plastic "),

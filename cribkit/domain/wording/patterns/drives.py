@@ -7,7 +7,8 @@ _NOT_DENIED = r"^(?!.*\b(?:not|never|no|nor|hand|don't|step)\b)"
 _PUT_ON = r"sockets?|skts?|sckts?|(?:(?:extensions?|ext|joints?|ujs?|adapt[eo]rs?)(?=.*(?:\d/\d|half|quarter|three)))"
 _MEANT = r"(?:to (?:go|fit|be used)|going|goes|for use|use|used|using|fits?|safe|suitable|ok|good|rated)"
 _THE = r"(?:the|an?|my|our|use (?:with|on))"
-_SQUARE_SAID = r"1/4|3/8|1/2|3/4|1|quarter|half|three[- ]eighths?|three[- ]quarters?"
+_RATCHETS = r"1/4|3/8|1/2|3/4|quarter|half|three[- ]eighths?"  # the squares of ratchets, as they are said
+_SQUARE_SAID = rf"{_RATCHETS}|1|three[- ]quarters?"
 _GUNS = (
     r"(?:impact|air|rattle|windy|buzz|nut|wheel) ?-?(?:guns?|wrench(?:es)?|drivers?|tools?|runners?)|guns?|rattler|"
     r"power tools?|nut ?runner"
@@ -35,11 +36,6 @@ DRIVES = [
         r"^(?:something|anything|a thing) to run (\S+(?: inch)?) sockets on (?:the |an? )(\S+(?: inch)?) ratchet$",
         r"adapter \2 female to \1 male",
     ),
-    (
-        r"\bair[- ]gun[- ]grade\b|\bimpact[- ]grade\b|\bgun[- ]grade (?=.*(?:socket|skt|extension|ext|joint|"
-        r"reducer|adapt))",
-        "impact",
-    ),
     (r"\bwith (?:an? )?built[- ]in universal joint\b", "swivel"),
     (r"\bcardan(?: \(universal\))? joint\b", "universal joint"),
     (r"\bdrill[- ]chuck converter\b", "drill adapter"),
@@ -52,16 +48,15 @@ DRIVES = [
     (
         r"^(?!.*\badapt)(.*\b(?:socket|skt|star bit|spline\)? bit|hex(?:agon)? bit)\b.*?)"
         r"(?:,|,? (?:for|on) (?:the |an? )) ?"
-        r"(1/4|3/8|1/2|3/4|quarter|half|three[- ]eighths?)[- ]?(?:inch |in |\" ?)?(?:drive |dr )?ratchet$",
+        rf"({_RATCHETS})[- ]?(?:inch |in |\" ?)?(?:drive |dr )?ratchet$",
         r"\1, \2 drive",
     ),
     (r"\b(six|eight|twelve|6|8|12) corners?\b", r"\1 pt"),
     (r"\bsingle[- ]hex(?=$|,| )", "6 pt"),
     (r"\bwith (?:an? )?(?:built[- ]in )?knuckle joint\b", "swivel"),
     (
-        r"^takes (?:the |an? )?(1/4|3/8|1/2|3/4|quarter|half|three[- ]eighths?)(?:[- ]inch)? (?:ratchet|"
-        r"handle|bar) on (?:the )?one side and "
-        r"(1/4|3/8|1/2|3/4|quarter|half|three[- ]eighths?)(?:[- ]inch)? sockets? on the other$",
+        rf"^takes (?:the |an? )?({_RATCHETS})(?:[- ]inch)? (?:ratchet|handle|bar) on (?:the )?one side and "
+        rf"({_RATCHETS})(?:[- ]inch)? sockets? on the other$",
         r"adapter \1 female to \2 male",
     ),
     (
@@ -99,17 +94,17 @@ DRIVES = [
         r"are )*(?:see|in) (?:the )?(?:next|other|top|bottom) (?:drawer|shelf|bin|rack|box|tray|board)\b\)?",
         "",
     ),
-    (r"\b(?:no|without(?: an?)?) (?:side |cable )?(?:slot|window|cut-?out)\b(?=.*|)", "unslotted"),
+    (r"\b(?:no|without(?: an?)?) (?:side |cable )?(?:slot|window|cut-?out)\b", "unslotted"),
     (
         r"\b(socket|skt) (?:to (?:get|take|undo|remove|shift)|for (?:a |the )?|that (?:gets|takes)) ?(?:a |the )?"
         r"(?:rounded|chewed|worn|damaged)(?:[- ]off)?((?: \d{1,2} ?mm)?) (?:nut|bolt|fastener)"
         r"s?(?: heads?)?(?: off| out)?",
         r"extractor \1\2",
     ),
-    (r"\b(?:that |which )locks?(?: on(?: ?to)?(?: the)?(?: socket)?)?\b(?=.*\b)(?<!wheel )", "locking"),
+    (r"\b(?:that |which )locks?(?: on(?: ?to)?(?: the)?(?: socket)?)?\b", "locking"),
     (r"^(\d{1,2}/\d{1,2}|\d{1,2} ?mm) (deep|shallow) (1/4|3/8|1/2)(?: ?(?:dr|drive))?$", r"\1 \2 socket \3 drive"),
     (r"(\btorque wrench\b.*\d ?(?:nm|n\.m|ft-?lb)\b),? (?:for )?(?:the )?wheel ?(?:nuts?|bolts?)$", r"\1"),
-    (r"\bsw ?(?=\d{1,2}\b(?!/))(?=.*)(?<!\d )", "af "),
+    (r"\bsw ?(?=\d{1,2}\b(?!/))", "af "),
     (r"\balloy[- ]wheel (?=.*\b(?:socket|skt)\b)", "wheel nut "),
     (r"\b(\d{2,3})[-/](\d{2})p\b", r"\1 mm \2 flutes"),
     (r"(?<![\d.])\b(0?\.\d{1,4}) (?:and|x|by) (?=0?\.\d{1,4} ?(?:in\b|inch|\"))", r"\1 in x "),

@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+# The units of a torque, where "half a" stands before one.
+_TORQUE_UNIT = r"(?:newton|nm\b|n\.m|foot[- ]p|ft[- ]?lb|pound[- ]f|lbf?[- ]f|inch[- ]p|in[- ]?lb)"
+
 MEASURING = [
     (r"(\b(?:dial gauge|clock gauge|dti|dial indicator)\b.*?),? (?:in )?hundredths\b", r"\1, 0.01 mm"),
     (r"\bcontactless\b", "non contact"),
@@ -66,13 +69,11 @@ MEASURING = [
     ),
     (r"\bwheel ?nut wrench\b(?=.*\d ?(?:nm|n\.m|ft-?lb))", "torque wrench"),
     (
-        r"\b(?:one )?half (?:of )?(?:an? )?(?=(?:newton|nm\b|n\.m|foot[- ]p|ft[- ]?lb|pound[- ]f|lbf?[- ]f|"
-        r"inch[- ]p|in[- ]?lb))",
+        rf"\b(?:one )?half (?:of )?(?:an? )?(?={_TORQUE_UNIT})",
         "0.5 ",
     ),
     (
-        r"\b(?:a |one )?quarter (?:of )?(?:an? )?"
-        r"(?=(?:newton|nm\b|n\.m|foot[- ]p|ft[- ]?lb|pound[- ]f|lbf?[- ]f|inch[- ]p|in[- ]?lb))",
+        rf"\b(?:a |one )?quarter (?:of )?(?:an? )?(?={_TORQUE_UNIT})",
         "0.25 ",
     ),
     (

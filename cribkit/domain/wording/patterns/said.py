@@ -9,7 +9,6 @@ _DATE = (
 )
 
 SAID = [
-    (r"\bundo(?:es)? with (?:hand|ordinary|normal) tools\b", "medium strength"),
     (r"\bhalf a kilo\b", "500 g"),
     (r"\btwo[- ]and[- ]a[- ]half mm\b", "2.5 mm"),
     (r"\b(\w+)-hundred-grit\b", r"\1 hundred grit"),
@@ -54,7 +53,7 @@ SAID = [
     (
         r"\b(?:that |which |so (?:that )?it )?(?:can|may) be undone (?:later|again)?(?: ?with (?:ordinary|"
         r"hand|normal) tools)?\b"
-        r"|\bthat comes undone with (?:hand|ordinary|normal) tools\b|\bi can undo (?:later )?with (?:hand|"
+        r"|\bthat comes undone with (?:hand|ordinary|normal) tools\b|\b(?:i can )?undo(?:es)? (?:later )?with (?:hand|"
         r"ordinary|normal) tools\b",
         "medium strength",
     ),

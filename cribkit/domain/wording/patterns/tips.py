@@ -31,7 +31,7 @@ TIPS = [
     (r"\bstraight nose\b(?=.*ball)|\bsolid nose\b", ""),
     (r"\b(?:rounded )?\(?ball\)? nose\b", "ball end"),
     (r"\b(l[- ]key,? |)(t\d\d?) star key,? bent(?: type)?\b", r"\2 star l key"),
-    (r"(\bkey\b.*),? bent$", r"l \1"),
+    (r"(\bkey\b.*),? bent(?: type\b|$)", r"l \1"),
     (
         r"\b(\d{1,2}) ?mm male hex(?:agon)?,? (?:on|for|with) (?:an? )?(\d/\d)(?: ?in\b| ?inch|"
         r"\")? ?(?:square|drive|sq|dr)?",
@@ -45,7 +45,6 @@ TIPS = [
     (r"^(?=.*\bbits?\b)(.*?)\b(\d{2,3})l\b(?! ?(?:oil|tank))", r"\1 , \2 mm long"),
     (r"\bloose (?=(?:star |insert )?bits?\b)|(?<=bit, )loose\b", ""),
     (r"(?<!, the )\bbent (?:type )?(?=(?:hex(?:agon)?|star|t\d+|allen|six[- ]?lobe) (?:\w+ )?key)", "l "),
-    (r"(\bkey\b.*),? bent type\b", r"l \1"),
     (r"(\bkey\b.*?),? with (?:an? )?t[- ](?:grip|handle)\b", r"t handle \1"),
     (
         r"^(?!.*\b(?:terminals?|crimp\w*)\b)(.*?)\b(?:uninsulated|non-insulated)"

@@ -16,11 +16,10 @@ TOOLS = [
     (r"\bcranked ring (?=\d)", "cranked ring spanner "),
     (
         r"\b(\d+(?:\.\d)?) ?(?:-|to) ?(\d+(?:\.\d)?)(?: ?mm)? x (0?\.\d+)(?: ?mm)?(?= .*\b\d+ ?(?:pc|pce|"
-        r"piece)|,? \d+ ?(?:pc|pce|piece))(?=.*)",
+        r"piece)|,? \d+ ?(?:pc|pce|piece))",
         r"\1-\2 mm in \3 mm steps",
     ),
     (r"\bself[- ]grip(?:ping)? pliers\b", "locking pliers"),
-    (r"\bpipe[- ]union \(?line\)? (?=wrench|spanner)|\bpipe[- ]union (?=wrench|spanner)", "flare nut "),
     (r"\bcombined open and ring (?=wrench|spanner)", "combination "),
     (r"\bfour[- ]armed wheel (?=wrench|brace|spanner)", "four way wheel "),
     (r"\bbearing splitter plates?\b|\bsep(?:arator)?,? bearing(?: plate)?\b", "bearing separator"),
@@ -38,7 +37,7 @@ TOOLS = [
     (r"\bopen[- ]jaw (?=spanner|wrench)", "open end "),
     (r"\bring[- ]and[- ]open(?:[- ]end)? (?=spanner|wrench)", "combination "),
     (r"\bshort[- ]bodied\b", "short"),
-    (r"\b(?:slotted )?pipe[- ]union (crowfoot|spanner|wrench)\b", r"flare nut \1"),
+    (r"\b(?:slotted )?pipe[- ]union (?:\(?line\)? )?(?=crowfoot|spanner|wrench)", "flare nut "),
     (r"\bwheeled (?=(?:floor |trolley )?jack)", ""),
     (r"\bfloor jack for low (?:cars|vehicles)\b", "low entry trolley jack"),
     (r"\bupright hydraulic jack\b", "bottle jack"),
