@@ -142,7 +142,9 @@ def _by_use(reading: Reading, squares: list[Token]) -> list[str]:
 
 def _end_of(text: str, on: bool) -> str:
     """ "on a 1/2 impact" is the tool that drives; "1/2 to 3/8 impact" only says how the adapter is built."""
-    return "f" if text in _DRIVES or (on and text == "impact") else "m" if text in _DRIVEN else ""
+    if text in _DRIVES or (on and text == "impact"):
+        return "f"
+    return "m" if text in _DRIVEN or (on and text == "socket") else ""
 
 
 # What stands before the square of a tool that drives.

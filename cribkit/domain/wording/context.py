@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from functools import cache
+from itertools import pairwise
 
 from cribkit.domain.wording.lexer import Token
 from cribkit.domain.wording.reading import Reading, Said
@@ -67,6 +68,18 @@ def pass_over(reading: Reading, family: Family | None) -> None:
             said.how, said.used = "context", True
     for token in _measures(reading):
         token.used = True
+    if family.kind == "tool":
+        _pass_vehicles(reading)
+
+
+def _pass_vehicles(reading: Reading) -> None:
+    """The vehicle that a hand tool lies ready for, a name that nobody knows and its kind: "hub nut Heron flatbed"."""
+    for name, kind in pairwise(reading.words):
+        strange = name.how == "unread" and not name.negated and _no_trait(name.text)
+        if strange and kind.text in tables().vehicles and not kind.negated:
+            for said in (name, kind):
+                said.how, said.used = "context", True
+            reading.finer -= {kind.word}
 
 
 def pass_remarks(reading: Reading, family: Family | None) -> None:

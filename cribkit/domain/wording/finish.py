@@ -70,6 +70,7 @@ def finish(reading: Reading) -> None:
     else:
         system = reading.attributes.pop("system", None)
         told = shape in _SYSTEMED and not {"size", "tip", "thread"} & reading.attributes.keys()
+        told = told or reading.family in _MARKED_IN
         if system == "both" or (system in ("metric", "inch") and told):  # both are the scales of a caliper
             reading.attributes["system"] = system
         if system == "whitworth" and {"size", "thread"} & reading.attributes.keys():
@@ -424,6 +425,21 @@ def _system(reading: Reading) -> None:
 
 # Told by a size in one system or the other; a need may say which and leave the size open.
 _SYSTEMED = frozenset({"key", "socket", "bit-socket", "bit", "wrench", "wrench2", "bolt", "nut", "tap"})
+
+# Marked in one system or the other, or in both: the label says which.
+_MARKED_IN = frozenset(
+    {
+        "caliper",
+        "depth-gauge",
+        "depth-micrometer",
+        "dial-gauge",
+        "steel-rule",
+        "thread-file",
+        "tape-measure",
+        "height-gauge",
+    }
+    | {"micrometer", "inside-micrometer", "test-indicator", "combination-square"}
+)
 
 # Gauges that are made for one system or the other.
 _TWO_SYSTEMS = frozenset({"o-ring-set", "feeler-gauge", "thread-gauge"})

@@ -216,6 +216,7 @@ LOCK_COLOURS = {"blue": "medium", "red": "high", "purple": "low", "green": "wick
 
 def lock(reading: Reading) -> None:
     """An anaerobic adhesive: the threads that it suits, and its pack."""
+    _used_on(reading)
     threads = [token for token in reading.tokens if token.kind == "thread" and not token.used]
     if threads and not any("".join(token.values[1:]) for token in threads):
         sizes = sorted((token.values[0] for token in threads), key=lambda size: float(size[1:]))
@@ -261,11 +262,14 @@ def _filled(reading: Reading) -> None:
             said.how, said.used = "known", True
 
 
+_SURFACES = frozenset({"plastic", "rubber", "aluminium"})
+
+
 def _used_on(reading: Reading) -> None:
     """What a chemical is used on: no claim that it does no harm, but an item that denies just that is refused."""
     for said in reading.words:
         surface = said.word.removesuffix("s")
-        if said.aside and not said.besides and not said.negated and surface in ("plastic", "rubber", "aluminium"):
+        if said.aside and not said.besides and not said.negated and surface in _SURFACES:
             reading.traits.add(f"on-{surface}")
 
 

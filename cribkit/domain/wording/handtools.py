@@ -226,6 +226,9 @@ def bit_socket(reading: Reading) -> None:
     _rest_length(reading)
 
 
+SHANKS = frozenset({"shank", "shk", "shnk", "hex shank"})
+
+
 def bit(reading: Reading) -> None:
     """A tip, the hex shank, a length."""
     tokens = [token for token in reading.tokens if token.kind != "dash"]
@@ -234,7 +237,7 @@ def bit(reading: Reading) -> None:
         later = tokens[place + 2].text if place + 2 < len(tokens) else ""
         if token.kind != "num" or token.used:
             continue
-        if _stout(token) and (after in ("shank", "shk") or _stout_hex(reading, after, later)):
+        if _stout(token) and (after in SHANKS or _stout_hex(reading, after, later)):
             token.used = True
             reading.set("shank", STOUT[token.values[0]])
             reading.use("shank")
@@ -242,13 +245,14 @@ def bit(reading: Reading) -> None:
         if not _shank_size(token):
             continue
         beside = tokens[place + 1].kind == "word" if place + 1 < len(tokens) else False
-        shank = after in ("shank", "shk", "drive") or (beside and later in ("shank", "shk", "drive"))
+        shank = after in SHANKS | {"drive"} or (beside and later in SHANKS | {"drive"})
         another = (
             "tip" in reading.attributes
             or len(reading.numbers()) > 1
             or any(one.kind in ("numbered", "thread") for one in tokens)
         )
-        if shank or (after in ("hex", "hexagon", "hx") and another):
+        named = any(said.word == "shank" for said in reading.words)  # then a hexagon beside a number is the tip
+        if shank or (after in ("hex", "hexagon", "hx") and another and not named):
             token.used = True
             reading.set("shank", Length(number(token.values[0]), token.unit or "in").text)
             reading.use("shank", "drive")
@@ -278,7 +282,7 @@ def _stout(token: Token) -> bool:
 def _stout_hex(reading: Reading, after: str, later: str) -> bool:
     """Whether a hexagon is the shank: its word says so, or the tip is told by a code ("T50 BIT 14MM HEX")."""
     told = "tip" in reading.attributes or any(token.kind == "thread" for token in reading.tokens)
-    return after in ("hex", "hexagon", "hx") and (later in ("shank", "shk") or told)
+    return after in ("hex", "hexagon", "hx") and (later in SHANKS or told)
 
 
 def bit_set(reading: Reading) -> None:
@@ -286,7 +290,7 @@ def bit_set(reading: Reading) -> None:
     tokens = [token for token in reading.tokens if token.kind not in ("dash", "stop")]
     for place, token in enumerate(tokens[:-1]):
         after = [one.text for one in tokens[place + 1 : place + 3]]
-        if token.kind == "num" and not token.used and _shank_size(token) and {"shank", "shk", "hex shank"} & set(after):
+        if token.kind == "num" and not token.used and _shank_size(token) and SHANKS & set(after):
             token.used = True
             reading.set("shank", Length(number(token.values[0]), token.unit or "in").text)
     if reading.family == "bit-socket-set":

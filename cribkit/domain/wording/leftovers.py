@@ -22,12 +22,15 @@ def unread_doubts(need: Meaning, item: Meaning) -> list[str] | None:
         if word.how != "denied"
         for part in (word.text, word.became, *(word.text.split(" ") if word.became.startswith("~") else ()))
     } | {part for _, value in item.attributes for part in value.lower().split(" ")}
+    free_of_it = need.kind == item.kind == "tool" and not _MUST_NOT.search(need.text)
     doubts = [
         f"could not read {word!r} of the need"
         for word in need.unread
-        if word not in has and not (need.kind == item.kind == "tool" and _denies_another(word, spoken))
+        if word not in has and not (free_of_it and _denies_another(word, spoken))
     ]
     told = spoken | kin().unspoken | set(dict(need.attributes).get("finer", "").split())
+    if need.family in _WITHOUT_HANDLE:
+        told -= {"handle"} - spoken
     doubts += [
         f"whether it has {word.became!r} is not stated"
         for word in need.words
@@ -44,6 +47,12 @@ def unread_doubts(need: Meaning, item: Meaning) -> list[str] | None:
         more -= _afterthoughts(item)
     doubts += [f"could not read {word!r} of the item" for word in item.unread if word in more]
     return doubts
+
+
+# "That makes no sparks" asks for something, "without a case" hardly does.
+_MUST_NOT = re.compile(r"\b(?:that|which)\b[^,;]*\b(?:no|not|never|without|\w+n't)\b", re.IGNORECASE)
+# Asked for with a handle, the plain one is not meant: common practice, no source.
+_WITHOUT_HANDLE = frozenset({"key", "bit", "chain-wrench", "tap", "file", "saw-blade"})
 
 
 def _denies_another(word: str, named: set[str]) -> bool:

@@ -8,7 +8,7 @@ from functools import cache
 from cribkit.domain.wording import shapes
 from cribkit.domain.wording.abbreviation import expanded, senses, slipped
 from cribkit.domain.wording.lexer import Token
-from cribkit.domain.wording.reading import Reading, Said
+from cribkit.domain.wording.reading import THAT, Reading, Said
 from cribkit.domain.wording.remarks import set_apart
 from cribkit.domain.wording.tables import Family, listed, tables
 
@@ -115,13 +115,24 @@ def _purpose(tokens: list[Token], place: int) -> bool:
 
 # What a thing takes is no part of it.
 _TAKES = frozenset({"takes", "accepts", "holds"})
-_BESIDES = frozenset({"with", "w", "incl", "including", "includes", "c/w", "complete"})
+_BESIDES = frozenset({"that", "which", "with", "w", "incl", "including", "includes", "c/w", "complete"})
 
 
 def _clause(tokens: list[Token], place: int) -> bool:
     """Whether a clause about the use begins at this place."""
     after = tokens[place + 1].text if place + 1 < len(tokens) else ""
     return tokens[place].text in listed("begins") or after in listed(f"after_{tokens[place].text}")
+
+
+def _relative(tokens: list[Token], place: int) -> bool:
+    """Whether a clause begins here that tells of the thing ("that bends"), not of its use ("that fits the Tern")."""
+    if tokens[place].text not in THAT:
+        return False
+    after = [token.text for token in tokens[place + 1 : place + 4] if token.kind == "word"]
+    if {"itself", "themselves"} & set(after):
+        return True
+    verb = next((word for word in after if word not in listed("auxiliary")), "")
+    return verb not in listed("of_use")
 
 
 def _asides(reading: Reading) -> None:
@@ -139,8 +150,12 @@ def _asides(reading: Reading) -> None:
             said.bracketed = bracket
             if said.word == "torquewrench" and _driven(reading.words, said):
                 aside = "for"
-            if place > 0 and (said.text in _ASIDE or _clause(reading.tokens, place) or _purpose(reading.tokens, place)):
-                aside = said.text if said.text in _ASIDE else "for"
+            if aside in THAT and said.text in listed("within_it"):
+                pass  # still the same clause
+            elif place > 0 and (
+                said.text in _ASIDE or _clause(reading.tokens, place) or _purpose(reading.tokens, place)
+            ):
+                aside = said.text if said.text in _ASIDE or _relative(reading.tokens, place) else "for"
             denied = denied or (said.text == "for" and before in tables().negations)
             said.negated = said.negated or (denied and said.text != "for")  # not for ABS sensors
             before = said.word

@@ -175,7 +175,7 @@ def spend_words(reading: Reading) -> None:
             and not against
             and family
             and _aside_is_idle(family)
-            and said.text not in listed("demanded")
+            and not _demanded(reading, said)
         ):
             said.how, said.used = "known", True
         if said.how == "unread" or said.used:
@@ -240,10 +240,25 @@ def spend_words(reading: Reading) -> None:
         elif family and _tells_things_apart(said):
             said.used = True
             reading.finer.add(word)
+        elif _demanded(reading, said):
+            said.how = "unread"
         elif effect or said.aside or word in known.neutral or word in known.negations or _says_the_same(reading, word):
             said.used = True
         else:
             said.how = "unread"
+
+
+def _demanded(reading: Reading, said: Said) -> bool:
+    """Whether a word aside asks something of the thing: a driver for electricians, a primer for galvanised steel."""
+    if not said.aside or said.text not in listed("demanded"):
+        return False
+    if said.text in listed("live"):
+        return "insulated" not in reading.traits
+    return reading.family not in _WIPED or said.text not in listed("surfaces")
+
+
+# What is wiped or held with these is no matter.
+_WIPED = frozenset({"wipe", "wet-wipe", "wiping-rag", "tack-cloth", "cloth"})
 
 
 def _says_the_same(reading: Reading, word: str) -> bool:

@@ -186,7 +186,9 @@ class Reading:
                 became = said.became or ("" if strange else said.word)
                 named = tables().names_of.get(said.text, self.family) if said.how == "unread" else self.family
                 how = "stray" if named != self.family else said.how
-                aside = how == "known" and (said.aside or said.worked_on) and became == said.word
+                aside = (
+                    how in ("known", "corrected", "context") and (said.aside or said.worked_on) and became == said.word
+                )
                 how = ("beside" if id(said) in beside else "context") if aside else how
                 how = "denied" if said.negated and said.how == "known" and became == said.word else how
                 found.append(Word(said.text, became, how))
@@ -201,29 +203,42 @@ def _beside(reading: Reading, of: Mapping[int, Said]) -> set[int]:
     """The words after "with" of which nothing was made: what a thing is to have and a label may not tell."""
     found: set[int] = set()
     group: list[int] = []
-    told, before = True, ""  # whether something of this group says more of the thing
+    told, before, clause = True, "", False  # whether something of this group says more of the thing
     for token in reading.tokens:
         said = of.get(id(token))
-        if token.kind == "stop" or (said is not None and said.text in _WITH | listed("leads")):
+        within = clause and said is not None and said.text in listed("within_it")
+        if token.kind == "stop" or (said is not None and not within and said.text in _WITH | THAT | listed("leads")):
             found.update([] if told else group)
-            with_it = token.kind == "word" and said is not None and said.text in _WITH
+            with_it = said is not None and (said.text in _WITH or (said.text in THAT and said.besides))
+            clause = said is not None and said.text in THAT and said.besides
             group, told = [], before in _USED or not with_it
-        elif said is not None and said.besides and not (said.taken or said.worked_on or _said_more(said)):
-            group.append(id(said))
+        elif said is not None and said.besides and not (said.taken or said.worked_on or _said_more(reading, said)):
+            if not _absorbed(reading, said):
+                group.append(id(said))
         else:
-            told = told or token.used or (said is not None and _said_more(said))
+            told = told or (token.used and not group) or (said is not None and _said_more(reading, said))
         before = token.text
     return found.union([] if told else group)
 
 
-def _said_more(said: Said) -> bool:
+def _absorbed(reading: Reading, said: Said) -> bool:
+    """Whether a word only rounds off what the word before it says: a ratchet ring, a magnetic stand."""
+    family = tables().families.get(reading.family)
+    return family is not None and said.word in family.absorbs and said.word in listed("rounds_off")
+
+
+def _said_more(reading: Reading, said: Said) -> bool:
     """Whether something was made of a word: a part of the name, an attribute, a trait."""
-    telling = said.used and tables().effects.get(said.word, ("~", ""))[0] != "~"
-    return said.how in ("name", "attribute") or said.became not in ("", said.word) or telling
+    name, value = tables().effects.get(said.word, ("~", ""))
+    if name == "+" and value in reading.family:
+        return True  # a swivel socket with universal joint
+    told = said.used and (value in reading.traits if name == "+" else reading.attributes.get(name) == value)
+    return said.how in ("name", "attribute") or said.became not in ("", said.word) or told
 
 
 # "Struck with a hammer", "for work with brake fluid": that is no part of the thing.
 _USED = frozenset({"hit", "struck", "strike", "work", "use", "used", "works", "goes", "go", "compatible", "worked"})
+THAT = frozenset({"that", "which"})
 _WITH = frozenset({"with", "w", "c/w", "incl", "including", "includes", "complete"})
 # Attributes of which a thing may have several values at once.
 SEVERAL = frozenset({"crimps", "jaw_at", "reads", "stamps", "jaws"})

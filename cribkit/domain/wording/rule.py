@@ -264,6 +264,8 @@ def _attribute(
         return None if _contrary(set(value.split()), set((has or "").split())) else []
     if name == "finer":
         spoken = {word for said in item.words for word in said.became.split()}  # perhaps as a part of its name
+        if "model" in asked and set(asked.get("place", "").split()) & set(held.get("place", "").split()):
+            spoken |= kin().vehicles  # the model says it
         spoken |= {"spray"} if held.get("dispensed") == "spray" else set()
         value, has = " ".join(sorted(set(value.split()) - spoken)), has or ""
     if has is None and name == "dims":
@@ -279,6 +281,8 @@ def _attribute(
     if has is None:
         has = rule.default or None
     if has is None and (name, value) == ("shank", USUAL_SHANK):
+        return []
+    if (name, value) == ("system", "metric") and has is None and held.get("dims", "").endswith(" mm"):
         return []
     if has is None and name in ("size", "tip") and _other_system(value, held.get("system")):
         return None
@@ -484,6 +488,8 @@ def _traits(need: Meaning, item: Meaning) -> list[str] | None:
         return None
     if any(f"not-{name}={value}" in need.traits for name, value in item.attributes):
         return None
+    if "not-material=plastic" in need.traits and any(value in PLASTICS for _, value in item.attributes):
+        return None
     if any(one in need.traits and other in item.traits - need.traits for one, other in OPPOSED):
         return None
     if "straight" in need.traits and item.traits & {"offset", "bent"}:
@@ -496,6 +502,7 @@ def _traits(need: Meaning, item: Meaning) -> list[str] | None:
         return None  # the label says that it is not so
     if "sensor-safe" in need.traits and dict(item.attributes).get("cure") == "acetoxy":
         return None  # acetic acid is what harms the sensor
+    safe |= {f"on-{trait.removesuffix('-safe')}" for trait in item.traits if trait.endswith("-safe")}
     for trait in need.traits - item.traits - safe - _finer(item):
         if trait.startswith("not-"):
             doubts += _without(trait.removeprefix("not-"), need, item)
@@ -555,6 +562,8 @@ UNASKED = {
 IMPLIED_TRAITS = {
     "throttle-body-cleaner": frozenset({"throttle-body-safe"}),
     "maf-cleaner": frozenset({"residue-free"}),
+    "silicone-spray": frozenset({"on-rubber", "on-plastic"}),
+    "silicone-grease": frozenset({"on-rubber", "on-plastic"}),
     "crimping-pliers": frozenset({"ratcheting"}),
     "anti-seize": frozenset({"high-temperature"}),
     "ceramic-grease": frozenset({"high-temperature"}),

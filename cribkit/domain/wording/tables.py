@@ -88,6 +88,7 @@ class Kin:
         self._called: dict[str, str] = packed["called"]
         self.contraries: dict[str, list[str]] = packed["contraries"]
         self.parts = frozenset(packed["parts"])  # what things are used on, and where
+        self.vehicles = frozenset(packed["vehicles"])
         self.unspoken = frozenset(packed["unspoken"])  # words that tell nothing apart, whatever a crib holds
         self.family = cache(self._family)
         self.rule = cache(self._rule)
@@ -140,7 +141,14 @@ def packed_kin() -> str:
     called = dict(line.split(" | ") for line in lines(traits["called"]))
     idle = {*traits["idle"].split(), *traits["negations"].split(), *traits["unspoken"].split()}
     unspoken = sorted(idle - {*traits["spoken"].split()})
-    packed = {"families": families, "rules": rules, "implied": implied, "called": called, "unspoken": unspoken}
+    packed = {
+        "families": families,
+        "rules": rules,
+        "implied": implied,
+        "called": called,
+        "unspoken": unspoken,
+        "vehicles": traits["vehicles"].split(),
+    }
     context = load("context.toml")
     parts = sorted({*context["worked_on"].split(), *context["where"].split()})
     return json.dumps(packed | {"contraries": _contraries(traits["contraries"]), "parts": parts})

@@ -33,6 +33,11 @@ _WHOSE = (
 )
 
 CHEMICALS = [
+    (r"\bbreak (?=fluid|cleaner|clnr|pads?\b|discs?\b|pipes?\b|calipers?\b|hoses?\b|lines?\b)", "brake "),
+    (r"^fluid for (?:the |an? )?(.*?) ?\b(?:automatic|auto) (?:gearbox|box|transmission)$", r"atf \1"),
+    (r"\b(\d)[- ]?spd\b", r"\1 speed"),
+    (r"\bboil(?:ing)? pt\b", "boiling point"),
+    (r"(\bcoolant\b.*?)\bhybrid\b(?! oat)", r"\1hoat"),
     (rf"\bthat spares? (?:{_WHOSE})*({_HARMED})\b", r"\1 safe"),
     (r"\boil[- ]proof\b", "oil resistant"),
     (r"\b(?:flange )?sealer that cures without air\b", "anaerobic flange sealant"),

@@ -15,6 +15,8 @@ _GUNS = (
 )
 
 DRIVES = [
+    (r"^(deep |shallow |long )?impact for (\d{1,2} ?mm) (?=(?:lug|wheel|hub) )", r"\1impact socket \2 for "),
+    (r"(\bswivel (?:socket|skt)\b.*?),? jointed\b", r"\1"),
     (r"^(\d{1,2} ?mm) (1/4|3/8|1/2|3/4|1) impact for (?:the |an? )?", r"\1 impact socket \2 drive for the "),
     (r"\bs/hex\b", "6pt"),
     (r"\bb/hex\b", "12pt"),
@@ -209,8 +211,9 @@ DRIVES = [
     (r"\bbar,? t,? (?:sldg|sliding|slide)\b", "sliding t bar"),
     (r"\bwrench, ratchet, (?:pneumatic|air)\b", "air ratchet"),
     (
-        r"\b(sockets?|skts?|bits?) on (?:an? |the )?(\d/\d[a-z\" -]*?(?:drive|dr|sq)) (?:handle|ratchet|bar)\b",
-        r"\1, \2",
+        r"^(?!.*adapt)(.*?)\b(sockets?|skts?|bits?) on (?:an? |the )?(\d/\d[a-z\" -]*?(?:drive|dr|sq))"
+        r" (?:handle|ratchet|bar)\b",
+        r"\1\2, \3",
     ),
     (r"\b(1/4|3/8|1/2|3/4|1|1-1/2)(?: ?(?:in|inch|\"))? ?sd\b", r"\1 dr"),
     (r"\b(1/4|3/8|1/2|3/4)d\b", r"\1 dr"),

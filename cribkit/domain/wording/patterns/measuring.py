@@ -6,6 +6,11 @@ from __future__ import annotations
 _TORQUE_UNIT = r"(?:newton|nm\b|n\.m|foot[- ]p|ft[- ]?lb|pound[- ]f|lbf?[- ]f|inch[- ]p|in[- ]?lb)"
 
 MEASURING = [
+    (
+        r"^((?:dti|dial (?:test )?(?:ind(?:icator)?\.?|gauge)|clock gauge)(?!\w).*\d.*?),? (?<!with )"
+        r"(mag(?:netic)?\.? (?:base|stand))\b",
+        r"\1 with \2",
+    ),
     (r"(\b(?:dial gauge|clock gauge|dti|dial indicator)\b.*?),? (?:in )?hundredths\b", r"\1, 0.01 mm"),
     (r"\bcontactless\b", "non contact"),
     (r"(\b(?:thermometer|temperature gun)\b.*?\bup to \d{2,3}) degrees\b(?! ?[cf]\b)", r"\1 c"),

@@ -9,6 +9,15 @@ _DATE = (
 )
 
 SAID = [
+    (r",? (?:an? |the )?(long|short|deep|shallow) one(?=,|$)", r", \1"),
+    (r"^(?=.*\d)(.*?),? (?:in an? |for an? )?(?:tight|awkward|narrow) (?:spot|space|place|corner|gap)s?\b", r"\1"),
+    (r"(?:\ba )?\bhandful(?: of)?\b", ""),
+    (r" \(\d{1,3} of\)", ""),
+    (r"(?<=\d) ?mn\b", " mm"),
+    (r"\bnot (?:made )?of\b", "not"),
+    (r"\b(?:without|no|free of|free from|not containing) lead\b(?=$|[,;.)]| and\b)", "lead free"),
+    (r"\b(?:without|no|free of) insulation\b", "uninsulated"),
+    (r"\b(?:not attracted by|does not stick to|do not stick to) magnets?\b", "non-magnetic"),
     (r"\bhalf a kilo\b", "500 g"),
     (r"\btwo[- ]and[- ]a[- ]half mm\b", "2.5 mm"),
     (r"\b(\w+)-hundred-grit\b", r"\1 hundred grit"),
@@ -245,7 +254,10 @@ SAID = [
     (rf"\bcal(?:ibration|ibrated|\.)?(?: is)? due:?(?: {_DATE})?(?!\w)", " "),
     (rf"\b(?:exp(?:iry|ires|ired|\.)?|use by|best before)(?: date)?:? {_DATE}(?!\w)", " "),
     (r"(?<=; on )(?:the )?oil filter (?:cap|housing|cover|canister)$", "cover"),  # a hexagon on it
-    (r"(?<=, )((?:hv )?battery) trays?$", r"\1 cover"),  # where a job is, no tray of sockets
+    (
+        r"(?:(?<=, )|(?<=for the )|(?<=for ))((?:hv )?battery) trays?(?= bolts?\b| screws?\b| nuts?\b|$)",
+        r"\1 cover",
+    ),  # where a job is, no tray of sockets
     (r"\bc/w\b", " with "),
     (r" \((?:[a-z]+ )+(?:axle|sump|box|diff|side|case),? \d(?:\.\d+)? ?l(?:itres?)?\)$", ""),  # as much as it takes
     (r" \(hold \d[\d.]* ?(?:bar|psi|kpa)(?:,? (?:for )?\d+ ?min\w*)?\)$", ""),

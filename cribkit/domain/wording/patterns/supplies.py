@@ -3,6 +3,13 @@
 from __future__ import annotations
 
 SUPPLIES = [
+    (r"^(.*\b(?:washers|nuts)),? (\d{2,3})$", r"\1, \2 pc"),
+    (r"\b(?:1|one) sachet$", "sachet"),
+    (r"\bbg ?(?=\d{2,3}\b)", "pk "),
+    (r"(?<!and a )\bhalf[- ](?:a[- ])?mil\b", "0.5 mm"),
+    (r"\b(blue|paper) rol\b", r"\1 roll"),
+    (r"(t-?bolt clamp,?) ([1-9]\.\d\d) ?(?:to|-) ?([1-9]\.\d\d)$", r"\1 \2 - \3 in"),
+    (r"(\bslings?\b.*)\bpoly\b", r"\1polyester"),
     (r"(?<=\s)(\d{2,3})'?s$", r"\1 pc"),
     (r",? \bpack(?: of)? (\d{2,4})$", r", \1 pc"),
     (r"\bpolytetrafluoroethylene\b", "ptfe"),

@@ -3,6 +3,11 @@
 from __future__ import annotations
 
 TIPS = [
+    (r"\bbit((?:,? (?:skt|socket))?),? (ph|pz)\b(?! ?[0-4]\b(?!/))(.*?),? no\.? ?([0-4])\b", r"bit\1 \2\4\3"),
+    (r"^triple[- ]?square (m\d{1,2})$", r"triple square bit socket \1"),
+    (r"\bbit (?:skt|socket) (?:sq|square) drain plug\b", "square bit socket for drain plug"),
+    (r"(\bspline bit (?:skt|socket)\b.*?) ?\(?\b12[- ]?p(?:oin)?t\b\)?", r"\1"),
+    (r"\bemm? (?=(?:three|four|five|six|eight|ten|twelve|fourteen|sixteen)\b)", "m "),
     (
         r"\bcaliper (?:slide |guide )?pins?\b(?=.*\b(?:bit|hex|key)\b)|(?<=\d )caliper (?:slide |guide )?pins?$",
         "caliper",

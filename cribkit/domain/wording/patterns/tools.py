@@ -3,6 +3,9 @@
 from __future__ import annotations
 
 TOOLS = [
+    (r"\bchain oil filter (?=wrench|spanner)", "oil filter chain "),
+    (r"\bmalet\b", "mallet"),
+    (r"\bdial test ind\b\.?", "dial test indicator"),
     (r"\b(\d+) ?mm throat\b", r"\1 mm"),
     (r"\bslip[- ]jaw (?=water pump)", ""),
     (r"\bring and open[- ]?end(?:ed)? \(combination\)", "combination"),
@@ -92,6 +95,7 @@ TOOLS = [
     (r"\bbreaker bar (half inch|1/2|3/8|3/4)(?: drive| dr)? (1[258]|18|24|30|36)$", r"breaker bar \1 drive \2 in"),
     (r"\blive[- ](?:work(?:ing)?|line)\b", "insulated"),
     (r"\bworking load\b", "wll"),
+    (r"\b(?<!-)(spanner|wrench)\b(.*?),? (?:with )?(?:both|two) ends open\b", r"open ended \1\2"),
     (r",? \bboth (?:ends|sides)(?: open)?\b", ""),
     (r"\bspinner grip\b", "spinner handle"),
     (r"\b(?:ordinary|standard|normal|regular)[- ]length\b", "standard length"),
@@ -187,7 +191,8 @@ TOOLS = [
     ),
     (r"(saws?\b.*?),? (?:x ?)?(14|18|24|32) ?t\b", r"\1, \2 tpi"),  # hacksaw blade 300 x 32T
     (r"\b(?:number|wire gauge) drills?(?: bit)?,? (\d{1,2})\b(?! ?mm|[./])", r"drill bit no \1"),
-    (r"\b(?:\d/\d+|\d+ ?mm)?(?:\"| ?in\b)? ?reduced shank\b", " "),  # of a drill
+    (r"\b(drills?\b.*\d.*?),? (?:with )?(?:\d/\d+|\d+ ?mm)(?:\"| ?in\b)? ?(?:reduced|red) shank\b", r"\1 reducedshank"),
+    (r"\b(drills?\b.*\d.*?),? (?:with (?:a )?)?(?:reduced|red) shank\b", r"\1 reducedshank"),
     (r"\bslack adj\b", "slack adjuster"),
     (r"\b(flash ?light|torch)\b(.*)\bangled?[- ]head\b", r"\1\2angled"),
     (r"\b(?:right|rt)[- ]angled?\b(?=.*\b(?:pick|hook|nose|pliers?|plr)\b)", "90 deg"),
