@@ -317,6 +317,13 @@ OTHERS = (
     "hundredandfiftyninth",
     "hundredandsixtieth",
     "hundredandsixtyfirst",
+    "hundredandsixtysecond",
+    "hundredandsixtythird",
+    "hundredandsixtyfourth",
+    "hundredandsixtyfifth",
+    "hundredandsixtysixth",
+    "hundredandsixtyseventh",
+    "hundredandsixtyeighth",
 )
 
 

@@ -203,7 +203,8 @@ def spend_words(reading: Reading) -> None:
                     reading.set(name, value)
             continue
         if said.negated and (word not in (family.absorbs if family else ()) or word in _DENIABLE):
-            other = family is not None and known.names_of.get(word, family.name) != family.name
+            guessed = said.how == "corrected"
+            other = family is not None and not guessed and known.names_of.get(word, family.name) != family.name
             effect = known.effects.get(word)
             if other and family and family.shape in FLUIDS and f"not {said.text}" in reading.plain:
                 said.used = True  # "not acetone": another thing, and this is not it

@@ -33,6 +33,29 @@ _WHOSE = (
 )
 
 CHEMICALS = [
+    (
+        r"^(?:an? )?(?:spray|aerosol) (?:for|to clean) (?:the |an? )?(throttle bod(?:y|ies)|"
+        r"mass air ?flow (?:meter|sensor)|air ?mass (?:meter|sensor)|air ?flow (?:meter|sensor)|"
+        r"electrical contacts?)\b",
+        r"\1 cleaner",
+    ),
+    (r"\b(nickel|copper|ceramic|aluminium)(?:[- ]based)? (?:compound|paste) against seizing\b", r"\1 anti-seize"),
+    (r"\b(?:body )?seam compound\b", "seam sealer"),
+    (r"\b(?:that |which )?(?:cures?|curing) without air\b", "anaerobic"),
+    (r"\b(?:gasket|flange) compound (?:that |which )?anaerobic\b", "anaerobic flange sealant"),
+    (r"\bconsistency (?=[0-3]\b)", "nlgi "),
+    (r"\b(?:that|which) (?:stands?|withstands?|resists?|takes?) (?:engine )?oil\b", "oil resistant"),
+    (r"(?<=cleaner), certified sensor", ", sensor"),
+    (
+        r"\b(?:that|which) needs? no mixing\b|\b(?:that|which) (?:is|comes) ready to pour\b|\bneeding no mixing\b",
+        "ready mixed",
+    ),
+    (
+        r"\b(?:for|of) (?:an? |the )?diesels? with (?:an? |the )?(?:particle|particulate|soot) filters?\b",
+        "low saps diesel",
+    ),
+    (r"\bthreadlocker (?:that|which)? ?(?:wicks|creeps|runs|gets drawn) into (?:the )?.*$", "threadlocker wicking"),
+    (r"^paste (?:to seal|for sealing|for) (?:the )?exhaust (?:joints?|pipes?|clamps?)$", "exhaust assembly paste"),
     (r"\bbreak (?=fluid|cleaner|clnr|pads?\b|discs?\b|pipes?\b|calipers?\b|hoses?\b|lines?\b)", "brake "),
     (r"^fluid for (?:the |an? )?(.*?) ?\b(?:automatic|auto) (?:gearbox|box|transmission)$", r"atf \1"),
     (r"\b(\d)[- ]?spd\b", r"\1 speed"),
@@ -56,7 +79,7 @@ CHEMICALS = [
     (
         rf"\b(?:(?:that |which )?(?:won't|wont|will not|would not|does not|doesn't|do not|must not|mustn't|"
         rf"cannot|can't|"
-        rf"never|should not|shouldn't) {_DO_HARM}|without {_DOING_HARM}|no (?:harm|damage|danger) to|"
+        rf"never|not|should not|shouldn't) {_DO_HARM}|without {_DOING_HARM}|no (?:harm|damage|danger) to|"
         rf"(?:harmless|kind|gentle) (?:to|on|for)) (?:{_WHOSE})*({_HARMED})\b"
         r"(?: (?:plugs?|connectors?|lens(?:es)?|housings?|parts?|seals?)\b)?",
         r"\1 safe",

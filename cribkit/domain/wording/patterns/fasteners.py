@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 FASTENERS = [
+    (r"\bself[- ]tapping screws?\b(?=.* to hold )", "self tapping screw"),
     (r"(\b(?:clip|clamp|clmp|clp)s?\b.*)\bw/d\b", r"\1worm drive"),
     (r"\bdrain plug for (?:the )?sump\b", "sump plug"),
     (r"\bvalve \(rocker\) cover\b", "rocker cover"),

@@ -6,6 +6,8 @@ from __future__ import annotations
 _TORQUE_UNIT = r"(?:newton|nm\b|n\.m|foot[- ]p|ft[- ]?lb|pound[- ]f|lbf?[- ]f|inch[- ]p|in[- ]?lb)"
 
 MEASURING = [
+    (r"\bdial test clock\b", "dial test indicator"),
+    (r"\b(dial (?:test )?(?:indicator|gauge)\b.*?) in hundredths\b", r"\1 0.01 mm"),
     (
         r"^((?:dti|dial (?:test )?(?:ind(?:icator)?\.?|gauge)|clock gauge)(?!\w).*\d.*?),? (?<!with )"
         r"(mag(?:netic)?\.? (?:base|stand))\b",

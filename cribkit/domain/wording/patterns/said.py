@@ -9,6 +9,20 @@ _DATE = (
 )
 
 SAID = [
+    (r"\b(?:that|which) (?:can be )?(?:folds?|folded)(?: up| away| flat)?\b", "folding"),
+    (
+        r"\b(?:that|which) (?:stands?|takes?|withstands?|resists?|can take) (?:the )?(?:high )?(?:heat|"
+        r"high temperatures?)\b",
+        "high temperature",
+    ),
+    (
+        r"\b(?:that|which) (?:stands?|takes?|withstands?|resists?) (?:the )?(?:sunlight|sunshine|sun|uv(?: light)?)\b",
+        "uv resistant",
+    ),
+    (r"\b(?:that|which) resists? cuts?\b", "cut resistant"),
+    (r"\bwith (?:an? )?(long|short|bent|flat|round|straight) nose\b", r"\1 nose"),
+    (r"\bto get (?:a?round|past) (?:the )?[a-z ]+$", ""),
+    (r"^(gasket (?:paper|sheet|material)\b.*?) (?:to cut|to make|for cutting|for making) (?:an? |the )?.*$", r"\1"),
     (r",? (?:an? |the )?(long|short|deep|shallow) one(?=,|$)", r", \1"),
     (r"^(?=.*\d)(.*?),? (?:in an? |for an? )?(?:tight|awkward|narrow) (?:spot|space|place|corner|gap)s?\b", r"\1"),
     (r"(?:\ba )?\bhandful(?: of)?\b", ""),

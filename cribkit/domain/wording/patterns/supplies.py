@@ -3,6 +3,14 @@
 from __future__ import annotations
 
 SUPPLIES = [
+    (
+        r"\b(o-?rings?\b.*?\d ?mm) (?:bore|inside|id|inner),? (?:by |x )?(\d+(?:\.\d+)? ?mm) (?:cord|section|"
+        r"thick|thickness|cross[- ]section)\b",
+        r"\1 x \2",
+    ),
+    (r"\bsheds? no fibres?\b|\b(?:that |which )?(?:sheds?|leaves?|drops?) no (?:lint|fluff|fibres?)\b", "lint free"),
+    (r"\bnitrile rubber (?=o-?ring)", "nitrile "),
+    (r"\bplain flat washer", "flat washer"),
     (r"^(.*\b(?:washers|nuts)),? (\d{2,3})$", r"\1, \2 pc"),
     (r"\b(?:1|one) sachet$", "sachet"),
     (r"\bbg ?(?=\d{2,3}\b)", "pk "),

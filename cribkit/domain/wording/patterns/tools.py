@@ -3,6 +3,35 @@
 from __future__ import annotations
 
 TOOLS = [
+    (r"\bupright (?=(?:hydraulic )?bottle jack)", ""),
+    (r"\bslip[- ]joint pump pliers\b", "water pump pliers"),
+    (r"\b(open[- ]end(?:ed)? (?:wrench|spanner),?) (\d{1,2}) ?mm jaw and (\d{1,2}) ?mm jaw\b", r"\1 \2 x \3 mm"),
+    (r"\brecoil(?:less|[- ]free)\b", "dead blow"),
+    (r"\b(dead ?blow hammer) filled with shot\b", r"\1"),
+    (
+        r"\b(combination (?:wrench|spanner)),? (?:open (?:on )?(?:at )?one(?: end)?,? )"
+        r"(?:and )?(?:a )?ring (?:on )?(?:the )?other(?: end)?\b",
+        r"\1",
+    ),
+    (r"\bwrench with an? open (\d{1,2} ?mm|\d{1,2}/\d{1,2}(?: in)?) end\b", r"open end wrench \1"),
+    (r"\bscrewdriver[- ]handled? nut (?:runner|driver|spinner)\b", "nut driver"),
+    (r"\blow[- ](?:entry|loader|line) (?=.*jack)", "low profile "),
+    (
+        r"\b(?:steel )?forked lever for (?:popping|lifting|removing) trim (?:studs?|clips?)\b",
+        "steel forked trim clip lifter",
+    ),
+    (r"\btapered fork (\d{1,2} ?mm) for (?:parting|splitting|separating) ball joints?\b", r"ball joint fork \1"),
+    (r"\bthickness leaves\b", "feeler gauge"),
+    (
+        r"\b(?:cranked|offset) (?:cross[- ]head|phillips) driver with (ph\d) and (ph\d) ends\b",
+        r"offset screwdriver \1 x \2",
+    ),
+    (r"\bhammer with copper (?:faces|ends|heads)$", "copper faces hammer"),
+    (
+        r"^(?:an? )?(?:stand|base) with (?:an? )?magnet (?:to hold|for holding|for) (?:an? |"
+        r"the )?(dial indicator|dti|dial gauge|clock gauge)$",
+        r"magnetic stand for \1",
+    ),
     (r"\bchain oil filter (?=wrench|spanner)", "oil filter chain "),
     (r"\bmalet\b", "mallet"),
     (r"\bdial test ind\b\.?", "dial test indicator"),
