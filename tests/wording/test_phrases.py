@@ -229,3 +229,20 @@ THAT_IT = [
 @over(THAT_IT)
 def test_a_clause_that_tells_of_the_thing_asks_for_what_it_says(need: str, item: str, verdict: str) -> None:
     assert verdict_on(need, item) == verdict
+
+
+# A step that names a socket and what drives it asks for the socket, of that square; on an impact wrench for its kind.
+WITH_WHAT_DRIVES_IT = [
+    ("Undo the hub nut with a 36 mm 12-point socket and a 1/2 in. drive breaker bar.", "SKT 1/2DR 36MM 12PT", "match"),
+    ("Undo the hub nut with a 36 mm 12-point socket and a 1/2 in. drive breaker bar.", "SKT 3/4DR 36MM 12PT", "none"),
+    ("Using a 1/2 in. breaker bar and an E14 external star socket, loosen the bolts.", "E14 SKT 1/2DR", "match"),
+    ("Using a 1/2 in. breaker bar and an E14 external star socket, loosen the bolts.", "T14 BIT SKT 1/2DR", "none"),
+    ("Run the bolts out with an impact gun and a 17 mm socket (1/2 in drive).", "SKT 1/2DR 17MM", "none"),
+    ("Run the bolts out with an impact gun and a 17 mm socket (1/2 in drive).", "IMP SKT 1/2DR 17MM", "match"),
+    ("Universal joint, 3/8 drive, between socket and extension", "UNIV JOINT 3/8DR", "match"),
+]
+
+
+@over(WITH_WHAT_DRIVES_IT)
+def test_a_step_asks_for_the_socket_and_not_for_what_drives_it(need: str, item: str, verdict: str) -> None:
+    assert verdict_on(need, item, "tool") == verdict

@@ -111,6 +111,37 @@ def _unless_it_tells(found: re.Match[str]) -> str:
     return found[0] if said and (_ASKS.search(said) or says_something(said)) else ""
 
 
+# What turns a socket or a bit; only its square says anything of those.
+_DRIVER = (
+    r"(?:long |short |air |click )*(?:(?P<gun>impact (?:wrench|gun|driver)|air (?:wrench|gun)|rattle gun|windy gun)|"
+    r"breaker bar|power bar|knuckle bar|ratchet|torque wrench|t-bar|sliding bar|extension(?: bar)?|angle gauge|handle)"
+)
+_SQUARE_OF = r"(?:(?P<square>\d/\d|1)(?:[- ]?(?:in(?:ch)?\b\.?|\"))?,?(?: square)?(?: drive| dr)? )?"
+_DRIVER_FIRST = re.compile(
+    rf"^(?:an? |the )?{_SQUARE_OF}{_DRIVER} and (?:an? |the )?(?P<turned>[^;]*\b(?:socket|skt|bit)\b[^;]*)$", re.I
+)
+_DRIVER_LAST = re.compile(
+    rf"^(?P<turned>(?![^;]*\bbetween\b)[^;]*\b(?:socket|skt|bit)\b[^;]*?),? (?:and|on|with) (?:an? |the )?"
+    rf"{_SQUARE_OF}{_DRIVER}$",
+    re.I,
+)
+_HAS_SQUARE = re.compile(r"\b(?:drive|dr|square|sq)\b", re.I)
+
+
+def what_is_turned(thing: str) -> str:
+    """Of a socket and what drives it the socket, with the square of the other: "a 1/2 in ratchet and a 13 mm socket".
+
+    On an impact wrench the socket is an impact socket, whether the text says so or not.
+    """
+    found = _DRIVER_FIRST.match(thing) or _DRIVER_LAST.match(thing)
+    if not found:
+        return thing
+    turned = found["turned"]
+    if found["gun"] and "impact" not in turned.lower():
+        turned = f"impact {turned}"
+    return f"{turned}, {found['square']} drive" if found["square"] and not _HAS_SQUARE.search(turned) else turned
+
+
 def first_act(thing: str) -> str:
     """The thing without what is done next: "a trolley jack and chock the rear wheels"."""
     if (then := _THEN.search(thing)) and then["act"].lower() in any_verbs():

@@ -9,7 +9,7 @@ from __future__ import annotations
 
 import re
 
-from cribkit.domain.wording.clauses import first_act, kept, stripped
+from cribkit.domain.wording.clauses import first_act, kept, stripped, what_is_turned
 from cribkit.domain.wording.speech import plainly
 from cribkit.domain.wording.tables import tables
 from cribkit.domain.wording.verbs import any_verbs, verb
@@ -429,6 +429,7 @@ _HOW = re.compile(
 
 
 def _turned(thing: str, done: str) -> str:
+    thing = what_is_turned(thing)
     done = _HOW.sub("", _MANY.sub("", _PLACES.sub("", done.strip(" ,"))))
     done = _known(_OF_BOLTS.sub("", done) if _SIZED.search(thing) else done)
     return f"{thing}; on {done.replace(',', ' ')}" if done else thing

@@ -325,7 +325,8 @@ def _same_sense(word: str, hit: str) -> bool:
         return False
     if after and not before and hit[after.end() :] not in tables().known:
         return True  # the antiseize of which there is no "seize"
-    return (before[0] if before else "") == (after[0] if after else "")
+    one, other = (found[0] if found else "" for found in (before, after))
+    return one == other or (one, other) == ("in", "im")  # inpact
 
 
 # Words that differ by a letter or two from their opposite: written out or not at all.

@@ -22,6 +22,11 @@ class Turn(NamedTuple):
     frees: tuple[str, ...] = ()  # words of the old name that say something of the new thing
 
 
+def _swivels(reading: Reading) -> bool:
+    """Whether a joint is built into a socket: its own word, or that of the joint."""
+    return reading.has_said("swivel", "ujoint")
+
+
 def turn(
     families: str, to: str, when: Callable[[Reading], bool], uses: tuple[str, ...] = (), frees: tuple[str, ...] = ()
 ) -> Turn:
@@ -329,7 +334,7 @@ TURNS = (
     turn("", "torque-wrench", lambda r: _scale(r) and r.has("click", "dial", "beam", "deflecting")),
     turn("", "torque-wrench", lambda r: _tokens("torque")(r) and r.has("click", "beam", "preset", "electronic")),
     turn("", "threadlocker", lambda r: r.has("wicking")),
-    turn("socket", "swivel-socket", lambda r: r.has_said("swivel")),
+    turn("socket", "swivel-socket", _swivels),
     turn("", "coolant", lambda r: r.has_said("oat", "hoat", "iat", "sioat", "poat", "phoat")),
     turn("pipe-plug-socket", "socket", _eight_points),
     turn("set-screw", "bolt", _tokens("bolt_grade")),  # a hexagon's: grub screws have a hardness
@@ -445,6 +450,7 @@ ENDS = (
     turn("", "socket", lambda r: _driven(r) and (_has_size(r) or _bare_size(r))),
     turn("", "", _driven),  # a square and nothing else: it could be anything
     turn("", "socket", _size_beside_square),
+    turn("socket", "swivel-socket", _swivels),
     turn("", "bolt", _threaded_with_length),
     turn("", "adapter", _two_ends),
     turn("", "bit", lambda r: r.has("triplesquare", "ribe") and r.has_said("shank")),

@@ -15,6 +15,19 @@ _GUNS = (
 )
 
 DRIVES = [
+    (r"^(\d/\d) impact swivel (\d{1,2} ?mm)$", r"\1 impact swivel socket \2"),
+    (r"^(\d{1,2} ?mm) (deep |shallow )?impact for the (1|3/4|1/2)(?:[- ]?inch)? gun$", r"\1 \2impact socket \3 drive"),
+    (r"^(?=.*plug)(.*?)\b16 ?mm,? ?[(/=]? ?5/8(?![/\d])(?: ?(?:in\b\.?|inch|\"))?(?: ?a/?f)?\)?", r"\g<1>16 mm "),
+    (r"^(?=.*plug)(.*?)(?<![\d/-])5/8(?: ?(?:in\b\.?|inch|\"))?(?: ?a/?f)? ?[(/=-]? ?16 ?mm\)?", r"\g<1>16 mm "),
+    (r"^(?=.*plug)(.*?)\b21 ?mm,? ?[(/=]? ?13/16(?: ?(?:in\b\.?|inch|\"))?(?: ?a/?f)?\)?", r"\g<1>21 mm "),
+    (r"^(?=.*plug)(.*?)(?<![\d/-])13/16(?: ?(?:in\b\.?|inch|\"))?(?: ?a/?f)? ?[(/=-]? ?21 ?mm\)?", r"\g<1>21 mm "),
+    (r"\bsocket wrench insert\b", "socket"),
+    (r"\bde(?:pe|pp)\b", "deep"),
+    (r"\bair (?=impact (?:socket|skt)\b)", ""),
+    (r"\bpower (?=impact (?:socket|skt)\b)", ""),
+    (r"\b(?:normal|ordinary|regular) (?=(?:socket|skt)\b)", ""),
+    (r"(\b(?:socket|skt)\b.*?)\bplastic (?:jacket|sleeve|coating|cover)\b", r"\1coated"),
+    (r"\b25 ?mm sq(?:uare)? ?\(1 ?(?:\"|in)?\)", "1 in drive"),
     (r"\boutward[- ]facing star bolt needs a female (e\d{1,2}) socket\b", r"\1 external six-lobe socket"),
     (r"\b0?\.3125 ?(?:in|\")(?=\W*hex)", "5/16 in"),
     (r"\bdrill[- ]chuck adapt[eo]r:?", "drill adapter"),

@@ -9,6 +9,9 @@ _DATE = (
 )
 
 SAID = [
+    (r",? (?:there is |there's )?no room for (?:an? )?[a-z ]+$", ""),
+    (r",? 1 only$", ""),
+    (r"\b(\d{1,2})-1/2 ?mm\b", r"\1.5 mm"),
     (r"\b(?:that|which) (?:can be )?(?:folds?|folded)(?: up| away| flat)?\b", "folding"),
     (
         r"\b(?:that|which) (?:stands?|takes?|withstands?|resists?|can take) (?:the )?(?:high )?(?:heat|"
@@ -267,7 +270,7 @@ SAID = [
     ),
     (rf"\bcal(?:ibration|ibrated|\.)?(?: is)? due:?(?: {_DATE})?(?!\w)", " "),
     (rf"\b(?:exp(?:iry|ires|ired|\.)?|use by|best before)(?: date)?:? {_DATE}(?!\w)", " "),
-    (r"(?<=; on )(?:the )?oil filter (?:cap|housing|cover|canister)$", "cover"),  # a hexagon on it
+    (r"(?<=; on )(?:the )?oil filter (?:housing )?(?:cap|housing|cover|canister)$", "cover"),  # a hexagon on it
     (
         r"(?:(?<=, )|(?<=for the )|(?<=for ))((?:hv )?battery) trays?(?= bolts?\b| screws?\b| nuts?\b|$)",
         r"\1 cover",
