@@ -15,6 +15,7 @@ _GUNS = (
 )
 
 DRIVES = [
+    (r"\bdeg deg\b", "deg"),
     (r"^(deep |shallow |long )?impact for (\d{1,2} ?mm) (?=(?:lug|wheel|hub) )", r"\1impact socket \2 for "),
     (r"(\bswivel (?:socket|skt)\b.*?),? jointed\b", r"\1"),
     (r"^(\d{1,2} ?mm) (1/4|3/8|1/2|3/4|1) impact for (?:the |an? )?", r"\1 impact socket \2 drive for the "),
