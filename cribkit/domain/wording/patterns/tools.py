@@ -19,7 +19,11 @@ TOOLS = [
     ),
     (r"^(?=.*\b(?:circlip|(?:retaining|snap) ring)\b)(.*?)\b(?:tips?|nose),? 0 ?deg(?:rees?)?\b", r"\1 straight"),
     (r"(?<![\d.])(\d)\.(1/2|[13]/4|[1357]/8)(?= ?(?:\"|in\b|inch))", r"\1 \2"),
-    (r"(\b(?:pliers?|cutters?)\b.*?(?:\"|\bin\.?|inch)) \((\d{3})\)", r"\1 (\2 mm)"),
+    (
+        r"(\b(?:pliers?|cutters?)\b.*?)\b(6[ -]1/4(?=.{1,6}\(160)|6(?=.{1,6}\(1[56]0)|7(?=.{1,6}\(1(?:75|80))|"
+        r"8(?=.{1,6}\(200)|10(?=.{1,6}\(250))( ?(?:\"|in\b\.?|inch)) \((\d{3})\)",
+        r"\1\2\3 (\4 mm)",
+    ),
     (r"(?<=\d) deg - (?=\d+ ?(?:cm|mm|in)\b)", " deg , "),
     (r"\badjustable water ?pumps?\b(?! pl)", "water pump pliers"),
     (r"\bwatr (?=pump)", "water "),
@@ -82,7 +86,7 @@ TOOLS = [
         )
     ),
     (r"^(?=.*\bdie\b)(.*?)\b(\d\d)(?: ?mm)? (?:od|outside dia(?:meter)?\.?|o/d)(?=\b|$)", r"\1\2 mm od"),
-    (r"^(?=.*\bdie\b)(.*?)\bdia (\d\d)$", r"\1\2 mm od"),
+    (r"^(?=.*\bdie\b)(.*?)\b(?:dia|od) (\d\d)$", r"\1\2 mm od"),
     (r"(\bdie\b.*?)\b(?:to fit|for) (?:an? )?(\d\d)[- ]?mm die[- ]?(?:stock|holder)\b", r"\1 \2 mm od"),
     (r"^(?=.*\b(?:hack|h/) ?saw\b)(.*?)\bteeth (?:to the|per|/) ?inch\b", r"\1tpi"),
     (r"^(?=.*\b(?:hack|h/) ?saw\b)(.*?)\b(\d\d)[- ]?(?:t|teeth)\b", r"\1\2 tpi"),
@@ -100,7 +104,11 @@ TOOLS = [
     (r"\brated per stand\b", "rated each"),
     (r"\bratchet adjustment\b", "ratchet"),
     (r"\bround ?slings?\b", "round sling"),
-    (r"(?<=\d m) (?:effective (?:working )?length|e\.?w\.?l\.?)\b", ""),
+    (
+        r"^(?=.*\b(?:ewl|effective (?:working )?length)\b)(.*sling\b.*?) ?\(?\d+(?:\.\d)? ?m "
+        r"circ(?:umference)?\b\.?\)?",
+        r"\1",
+    ),
     (r"\bwll:? (?=\d)", ""),
     (r"\btester, circuit, lamp(?: type)?\b", "circuit test lamp"),
     (r"^(?=.*\btest (?:lamp|light)\b)(.*?)\b6/12/24 ?(?=v)", r"\1 6-24"),
