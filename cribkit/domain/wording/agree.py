@@ -313,6 +313,7 @@ AGREE: dict[str, Compare] = {
     "set_of": _all_there(" "),
     "wick_strength": _all_there(" "),
     "dot": _one_there,
+    "pieces": _one_there,
     "gl": _axle_class,
     "ends_of": _serves("ring", "combination"),
     "side": _serves("", "both"),

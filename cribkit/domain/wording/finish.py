@@ -122,6 +122,8 @@ def finish(reading: Reading) -> None:
         reading.attributes.setdefault("points", "8")  # no hexagon grips a square
     if shape == "clip" and reading.attributes.get("place") == reading.attributes.get("side"):
         reading.attributes.pop("place", None)
+    if family and family.kind == "tool" and (shape.startswith("set") or reading.has_said("set", "kit", *_COUNTED)):
+        _pieces(reading)
     _same_square(reading)
     _said_again(reading)
     if shape != "torque" and "torque" not in reading.family:
@@ -163,6 +165,22 @@ _SETS_OF = {
         {"pin", "rollpin", "parallel", "centre", "taper", "drift", "brass", "chisel", "hollow", "letter"}
     ),
 }
+
+
+# What is told by its blades, as a set by its pieces.
+_COUNTED = ("feeler", "thickness")
+_PIECES = re.compile(
+    r"\b(\d{1,3})[ -]?(?:pcs?|pces?|pieces?|parts?|blades?|leaf|leaves|lvs|bl)\b"
+    r"(?! (?:(?:are|is|of (?:it|them)) )?(?:missing|lost|gone|short|broken))|"
+    r"\b(?:set|kit) of (\d{1,3})\b(?! ?(?:[-/x,.\"]|mm\b|in\b|inch|to\b|and\b|or\b|pt\b|point|k?v\b))"
+)
+
+
+def _pieces(reading: Reading) -> None:
+    """How many pieces a set has, or blades: a set of another number is another set."""
+    counts = {one or other for one, other in _PIECES.findall(reading.plain)} - {"1"}  # one set
+    if counts:
+        reading.attributes["pieces"] = ";".join(sorted(counts))
 
 
 def _said_again(reading: Reading) -> None:

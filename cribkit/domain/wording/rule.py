@@ -45,7 +45,7 @@ KEYS: dict[str, tuple[str, ...]] = {
 }
 
 # How it is packed makes no item the better or the worse.
-UNCOUNTED = frozenset({"dispensed", "pack", "amount", "finer", "also"})
+UNCOUNTED = frozenset({"dispensed", "pack", "amount", "finer", "also", "pieces"})
 # Members that a list of contents tells apart by their forms: the straight pick is not the hook.
 TOLD_APART = frozenset({"pick"})
 # The hex that bits have unless another is said (ISO 1173 form C 6.3, from memory).
@@ -244,6 +244,8 @@ def _attribute(
         known = kin().parts | WHERE_RINGS_GO if ring else kin().parts
         if set(value.split()) <= known and (has is None or (ring and set(has.split()) <= known)):
             return []  # where it goes says no more than its measures
+    if name == "sling_ends" and has is None and asked.get("sling_kind") == held.get("sling_kind") == "round":
+        return [] if value == "endless" else None  # EN 1492-2 (from memory)
     if name == "saps" and "spec" in asked and asked["spec"] == held.get("spec"):
         return []  # it only follows from the class
     if name == "fuel" and need.family in MEASURED_ONLY and "medium" in asked:
@@ -335,6 +337,8 @@ def _attribute(
         if " to " in wanted:  # a part of the scale
             return [] if mm_of(wanted.partition(" to ")[2]) <= mm_of(reach) else None
         return [] if all(about(part, reach) for part in wanted.split("; ")) else None
+    if name == "dims" and need.family in FROM_ZERO and (wanted := _reach_of(value)):
+        return [] if any(about(wanted, part) for part in has.split("; ")) else None
     return same(name, value, has, _nominal_from(item) if name == "dims" else 0.0)
 
 
@@ -393,6 +397,7 @@ def _nominal_from(item: Meaning) -> float:
 
 NOMINAL_WIDTHS = frozenset(
     {
+        "chisel",
         "abrasive-disc",
         "brake-pipe",
         "cutting-disc",

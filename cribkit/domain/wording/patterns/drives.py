@@ -33,6 +33,7 @@ DRIVES = [
     (r"\bdrill[- ]chuck adapt[eo]r:?", "drill adapter"),
     (r"(spark plug socket .*?\brubber) grip\b", r"\1 insert"),
     (r"(?<![\d.])\b0?\.(3125|5625|8125|4375|6875|9375)\b(?! ?(?:in|inch|\"|mm|-))", r"0.\1 in"),
+    (r"\bdeg deg\b", "deg"),
     (r"^(deep |shallow |long )?impact for (\d{1,2} ?mm) (?=(?:lug|wheel|hub) )", r"\1impact socket \2 for "),
     (r"(\bswivel (?:socket|skt)\b.*?),? jointed\b", r"\1"),
     (r"^(\d{1,2} ?mm) (1/4|3/8|1/2|3/4|1) impact for (?:the |an? )?", r"\1 impact socket \2 drive for the "),

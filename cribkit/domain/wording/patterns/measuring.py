@@ -8,6 +8,25 @@ _TORQUE_UNIT = r"(?:newton|nm\b|n\.m|foot[- ]p|ft[- ]?lb|pound[- ]f|lbf?[- ]f|in
 MEASURING = [
     (r"\bdial test clock\b", "dial test indicator"),
     (r"\b(dial (?:test )?(?:indicator|gauge)\b.*?) in hundredths\b", r"\1 0.01 mm"),
+    *(
+        (rf"\b(?:oh|nought|naught|zero|o) point (?:oh|nought|naught|zero|o) {word}\b", f"0.0{digit}")
+        for digit, word in enumerate(("one", "two", "three", "four", "five", "six", "seven", "eight", "nine"), 1)
+    ),
+    (r"^(?=.*\b(?:feeler|thickness ga))(.*?)\b(\d\d) ?bl\b\.?", r"\1\2 blades"),
+    (
+        r"^(?=.*\bfeelers?\b)(?=.*\d[- ]?(?:blade|leaf|leaves|bl\b))(.*?)(?<![\d.])(0?\.\d+)/(\d\.\d+) ?mm\b",
+        r"\1\2-\3 mm",
+    ),
+    (r"^(?=.*\bcall?ipers?\b)(.*?)\blcd\b", r"\1digital"),
+    (r"\b(?:that does )?(?:dc as well as ac|ac as well as dc|both ac and dc|both dc and ac)\b", "ac/dc"),
+    (r"\b(\w+) to (\w+) square mil\b", r"\1 to \2 sqmm"),
+    (r"\bhalf to (?=\w+ sqmm)", "0.5 to "),
+    (r"^(?=.*\bcomp(?:r?ess?ion|\b))(?=.*\b(?:tester|gauge)\b)(.*?)\b(?:14|fourteen) ?(?:mm|mil)\b", r"\1m14"),
+    (
+        r"^(?=.*\bcomp(?:r?ess?i?on|\b))(?=.*\b(?:tester|gauge)\b)(?=.*\bm1[0248]\b)(.*?),? ?\bscrew[- ]?in\b"
+        r"(?: type)?",
+        r"\1",
+    ),
     (
         r"^((?:dti|dial (?:test )?(?:ind(?:icator)?\.?|gauge)|clock gauge)(?!\w).*\d.*?),? (?<!with )"
         r"(mag(?:netic)?\.? (?:base|stand))\b",

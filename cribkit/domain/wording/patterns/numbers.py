@@ -5,6 +5,20 @@ from __future__ import annotations
 _SINGLE = ("one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "twelve")
 
 NUMBERS = [
+    (r"\bmf(?=\d{1,2} ?x)", "m"),
+    (r"(?<=\d) ?mtrs?\b", " m"),
+    (
+        r"(?:, the )?\b(one|two|three)-(twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety)\b"
+        r"(?![- ](?:seconds?|fourths?|nd|th))"
+        r"(?:-(?=(?:one|two|three|four|five|six|seven|eight|nine)\b))?(?: ones?\b)?",
+        r" \1 hundred and \2 ",
+    ),
+    (r"(?<![\w.])\.(\d+)(?= ?(?:-|/|to) ?\d)", r"0.\1"),
+    (r"\b(\d+) ?v ?(?:-|to) ?(\d+) ?v\b", r"\1-\2v"),
+    (r"(?<=\")x(?=\d)", " x "),
+    (r"(?<![\d./x-])(?<!x )(\d{1,3}(?:\.\d)?) dia\b(?!\.? ?\d)", r"\1 mm"),
+    (r"(?<=\d)[- ]?(?:degre|dgree|degreee|degress)\b", " deg"),
+    (r"^(?=.*\b(?:pick|punch|chisel|bar|drift|file)\b)(.*?)\b(\d{2,3}) lg\b", r"\1\2 mm long"),
     (r"(?<=\d) met(?:re|er)s?\b(?!s? long)", " m"),
     (r"\b(two|three|four|five|six|eight|ten|twelve) met(?:re|er)s?\b", r"\1 m"),
     (r"(?<![\d,./])(\d),(\d{1,2}) ?[-/] ?(\d{1,2}),(\d{1,2}) ?(?=(?:mm2?|sqmm|sq|nm|n\.m)\b)", r"\1.\2-\3.\4 "),

@@ -26,6 +26,21 @@ SAID = [
     (r"\bwith (?:an? )?(long|short|bent|flat|round|straight) nose\b", r"\1 nose"),
     (r"\bto get (?:a?round|past) (?:the )?[a-z ]+$", ""),
     (r"^(gasket (?:paper|sheet|material)\b.*?) (?:to cut|to make|for cutting|for making) (?:an? |the )?.*$", r"\1"),
+    (
+        r"^(?=.*\b(?:pliers?|snips|cutters|nippers|files?|water ?pumps?)\b)(.*?)(?:, the )?\b(one|two|three)-"
+        r"(twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety)\b(?![- ](?:mm|mil|inch|one|two|three|four|five|six|"
+        r"seven|eight|nine|seconds?|fourths?|grit|volt|v|amp|a|deg))(?: ones?\b)?",
+        r"\1 \2 hundred and \3 mm ",
+    ),
+    (r"^(?:an? )?pair of (?=\d{3}\b|(?:one|two|three)(?:-| hundred))", ""),
+    (r"\bf/glass\b", "fibreglass"),
+    (r"\bint[/ ]ext (?=rev)|(?<=reversible )int[/ ]ext\b", ""),
+    (r"(?:[,;] | - )(?:van|board) \d{1,2}[a-z]?$", ""),
+    (
+        r",? (?:\((?:van|bay|bench|shelf|board|drawer|bin|cabinet|rack) \d{1,2}[a-z]?\)|"
+        r"- (?:van|bay|bench|shelf|board|drawer|bin|cabinet|rack) \d{1,2}[a-z]?$)",
+        "",
+    ),
     (r",? (?:an? |the )?(long|short|deep|shallow) one(?=,|$)", r", \1"),
     (r"^(?=.*\d)(.*?),? (?:in an? |for an? )?(?:tight|awkward|narrow) (?:spot|space|place|corner|gap)s?\b", r"\1"),
     (r"(?:\ba )?\bhandful(?: of)?\b", ""),
