@@ -72,6 +72,8 @@ WHERE_RINGS_GO = frozenset(
         "brakepiston",
         "brakecaliper",
         "hydraulic",
+        "adapter",
+        "ram",
         "fuel",
         "oil",
         "pneumatic",
@@ -240,7 +242,7 @@ def _attribute(
     ):
         return []
     if name == "place" and _measured(need.family, asked):
-        ring = need.family in MEASURED_ONLY
+        ring = need.family in MEASURED_ONLY or need.family == "bonded-seal"
         known = kin().parts | WHERE_RINGS_GO if ring else kin().parts
         if set(value.split()) <= known and (has is None or (ring and set(has.split()) <= known)):
             return []  # where it goes says no more than its measures
@@ -341,6 +343,8 @@ def _attribute(
 def _measured(family: str, asked: dict[str, str]) -> bool:
     """Whether a need states the measures that things of its shape are told by."""
     told = kin().family(family)
+    if told is not None and told.name == "bonded-seal" and "thread" in asked:
+        return True  # the thread that it seals is its measure
     return told is not None and told.shape in MEASURED and all(name in asked for name in MEASURED[told.shape])
 
 

@@ -3,6 +3,61 @@
 from __future__ import annotations
 
 SUPPLIES = [
+    (r"(\bfuse\b.*?),? (?:on|in|at) f ?\d{1,2}$", r"\1"),
+    (r"^f ?\d{1,2} with an? (?=.*\bfuse\b)", ""),
+    (r"(\btape\b.*),? automotive\b|\bautomotive (?=masking tape)", r"\1"),
+    (r",? cage \d{1,2}$", ""),
+    (r"\b(?:throw[- ]?aways?|throwaway) (?=(?:nitrile|latex|vinyl|gloves?)\b)", "disposable "),
+    (r"\b(nitrile|latex|vinyl) throw[- ]?aways\b", r"\1 disposable gloves"),
+    (r"\bready[- ]?(?:wet(?:ted)?|soaked|moistened)\b|\bpre[- ]?(?:soaked|sat)\b", "presaturated"),
+    (r"^(?=.*\bwipes?\b)(.*?)\b70 ?/ ?30\b", r"\1 70 %"),
+    (
+        r"(?:,? (?:that|which))? (?:don't|dont|do not|doesn't|does not|won't) (?:leave|shed) (?:any )?lint\b",
+        " lint free",
+    ),
+    (
+        r"(\bwet[- ](?:or|and|n)[- ]dry\b.*?),? used wet(?: with (?:a little |some )?(?:soap|water|soapy water))?$",
+        r"\1",
+    ),
+    (
+        r"^(?=.*\b(?:wet (?:and|or) dry|wet ?/ ?dry|sand ?papp?er|abrasive paper)\b)(.*?)(?<!x )(?<!x)(?<![\d.])"
+        r"\b(60|80|1[0258]0|220|240|3[26]0|400|600|800|1200|1500|2000) (?=sheet\b)",
+        r"\1p\2 ",
+    ),
+    (r"\bflapdiscs?\b|\bflpa discs?\b|\bflap disks?\b", "flap disc"),
+    (r"\bzirconia alumina\b|\bzirconia aluminium(?: oxide)?\b|\bzircona\b", "zirconia"),
+    (r"(\bdiscs?\b.*)\bza ?(\d{2,3})\b", r"\1zirconia p\2"),
+    (r"^(discs?,? flap),? angle grinder\b", r"\1"),
+    (r"^cut[- ]?off wheel\b", "cutting disc"),
+    (r"\bc/off\b", "cutoff"),
+    (r"(?<=\d)mtrs?\b", " m"),
+    (r"\bmaking tape\b|\bmskn?g tape\b", "masking tape"),
+    (r",? \(?(\d{1,4}) per (?:box|pack|case|bag)\)?$", r", \1 pc"),
+    (
+        r"(?:^|(?<=of )|(?<=, )|(?<=of an )|(?<=tape )|(?<=some ))(?:an? |one )?inch[- ]wide\b",
+        "1 inch wide",
+    ),
+    (
+        r"^(?=.*\btape\b)(?=.*\b(?:mask\w*|pvc|elec\w*|insul\w*|vinyl|ptfe|duct|foil|gaffer)\b)(.*?)(?<![\d.])"
+        r"\b(\d{2})(?: ?mm)? ?(?:x|by) ?(\d{2})\b(?! ?(?:mm|m\b|in\b|inch|\"|x|yd|ft|met|cm|\.))",
+        r"\1\2 mm x \3 m",
+    ),
+    (r"\bpa ?-?6[.,]?6\b", "nylon"),
+    (r"\bcable straps?\b(?=.*\bnylon\b)|(?<=nylon )cable straps?\b", "cable tie"),
+    (r"\b(\d{2,3}) ?l x (\d{1,2}(?:\.\d)?) ?w\b(?! ?\d)", r"\1 x \2 mm"),
+    (r"(\bties?\b.*?\d.*?)\b(\d{1,2}\.\d) wide\b", r"\1\2 mm"),
+    (r"\bcable (?:ites|teis|tise)\b", "cable ties"),
+    (r"\bnormal standard\b", "standard"),
+    (r"^(?=.*\bfuse\b)(.*?)\bvehicle, flat blade\b", r"\1blade"),
+    (r"\b21 ?/ ?5 ?watts?\b|\b21 ?w ?/ ?5 ?w\b|\b21 5 ?w(?:atts?)?\b", "21/5w"),
+    (r"^(?=.*\b(?:bulb|lamp)\b)(.*?)\b21/5\b(?! ?w)", r"\1 21/5w"),
+    (
+        r"^(?=.*\b21/5w)(?!.*\b(?:wedge|capless)\b)(.*?)(?:,? (?:twin|double|dual)[- ]fil(?:ament)?s?\b\.?"
+        r"|,? (?:with )?off?set[- ]pins?\b|,? bayonet(?: cap)?(?: (?:with )?off?set pins?)?\b)",
+        r"\1",
+    ),
+    (r"\bw2\.1 ?x ?9\.5 ?d\b", ""),  # the cap of a W5W, UN ECE R37 (from memory)
+    (r"(\bcrimps?\b.*?)\b(\d{2,3})s\b", r"\1\2 pc"),
     (r"^(.*\b(?:washers|nuts)),? (\d{2,3})$", r"\1, \2 pc"),
     (r"\b(?:1|one) sachet$", "sachet"),
     (r"\bbg ?(?=\d{2,3}\b)", "pk "),
