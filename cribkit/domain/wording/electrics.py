@@ -125,8 +125,6 @@ def _told_by_code(reading: Reading) -> None:
     code = reading.attributes.get("bulb", "")
     if code in ("c5w", "c10w"):
         reading.attributes.setdefault("bulb_kind", "festoon")
-    elif code in _WEDGES.values() and not reading.has_said("led"):
-        reading.attributes.setdefault("bulb_kind", "capless")
     if code:
         reading.attributes.pop("tip", None)
     if watts := _WATTS.search(code):

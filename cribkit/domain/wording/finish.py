@@ -127,8 +127,6 @@ def finish(reading: Reading) -> None:
     if shape != "torque" and "torque" not in reading.family:
         while reading.take("torque"):
             pass  # what the fastener gets says nothing of what turns it, nor of itself
-    if reading.family == "bonded-seal" and reading.attributes.get("taper") == "parallel":
-        del reading.attributes["taper"]  # it seals no other
     if shape == "tie" and "length" in reading.attributes:
         reading.attributes.pop("length_class", None)
     settle(reading, shape)

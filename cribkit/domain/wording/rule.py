@@ -246,6 +246,10 @@ def _attribute(
         known = kin().parts | WHERE_RINGS_GO if ring else kin().parts
         if set(value.split()) <= known and (has is None or (ring and set(has.split()) <= known)):
             return []  # where it goes says no more than its measures
+    if name == "taper" and value == "parallel" and has is None and need.family == "bonded-seal":
+        return []  # it seals no other
+    if name == "bulb_kind" and value == "capless" and has is None and held.get("bulb", "").startswith("w"):
+        return []  # its code says it
     if name == "saps" and "spec" in asked and asked["spec"] == held.get("spec"):
         return []  # it only follows from the class
     if name == "fuel" and need.family in MEASURED_ONLY and "medium" in asked:

@@ -33,7 +33,6 @@ FASTENERS = [
     (r"\b(?:whaser|wahser|wsaher)(?=s?\b)", "washer"),
     (r"\brect\.? (?=section|sect\b)", "rectangular "),
     (r"\bwet (?:and|n|&) dyr\b", "wet and dry"),
-    (r"(?<=, )(14|22|33|45) h$", r"hclass\1"),
     (r"\bplgu\b", "plug"),
     (r"(?<=\d) ?mm dia(?:meter)? x (?=\d)", " mm x "),
     (r"(?<=x )(\d{1,3}),(\d{1,2})(?=,(?: |$))", r"\1.\2"),  # 22,2, for inox
@@ -61,9 +60,13 @@ FASTENERS = [
         r"^(?=.*\b(?:bolt|screw|setscrew|hex)s?\b)(?!.*\b(?:rod|bar|stud|studding)s?\b)(.*?)\ball[- ]?thread(?:ed)?\b",
         r"\1full thread",
     ),
-    (r"\bhex(?:agon)? sets? (?=m\d)", "hex setscrew "),
+    (r"\bhex(?:agon)? sets? (?=m\d{1,2} ?x ?\d)", "hex setscrew "),
     (r"\bmf(?=\d{1,2} ?x ?\d)", "m"),  # metric fine
-    (r"\b(14|22|33|45) ?h\b(?! ?(?:ours|rs))", r"hclass\1"),  # hardness classes of grub screws, ISO 898-5 (from memory)
+    (
+        r"^(?=.*\b(?:grub|gurb|set ?screw|headless|screw|scr|setscr\w*)s?\b)(?!.*\b(?:bit|key|driver)s?\b)(.*?)"
+        r"\b(14|22|33|45) ?h\b",
+        r"\1hclass\2",
+    ),  # hardness classes of grub screws, ISO 898-5 (from memory)
     (r"\bcup[- ]point(?:ed)?\b|\bcup piont\b", "cup point"),
     (r"\bheadless (?:hex )?socket screws? \(grub\)", "grub screw"),
     (r"\bd/ends?\b", "double end"),
@@ -84,7 +87,7 @@ FASTENERS = [
     (r"^(?=.*\brivets?\b|.*\brvts?\b)(.*?)\bdh\b", r"\1dome head"),
     (r"\bblind pull (?=rivet)|\bpull (?=rivets?\b)", "blind "),
     (r"^(?=.*\brivets?\b)(.*?)\b\d/\d{1,2}\"?(?: ?in)?(?: dia)? \((\d(?:\.\d)?)(?: ?mm)?\)", r"\1\2 mm"),
-    (r"\b(?:a )?half(?: an)?(?: inch)? bsp\b", "1/2 bsp"),
+    (r"(?<!and )(?<!and a )(?<!\d )(?<!\d-)\b(?:a )?half(?: an)?(?: inch)? bsp\b", "1/2 bsp"),
     (r"^(?=.*\bseals?\b|.*\bwashers?\b)(.*?)\bs/c(?:entring|entering|entr(?:ing)?)?\b", r"\1self centring"),
     (r"\bo[- ](?:rign|ing|rnig|rng)\b", "o-ring"),
     (r"\bo-?seal rings?\b|^rings?,? o,", "o-ring "),
