@@ -53,6 +53,8 @@ def _wool(reading: Reading) -> None:
 
 def wipes(reading: Reading) -> None:
     """Wipes and rags: how many or how much does not matter; how large a sheet is does where its unit is clear."""
+    if reading.family == "wet-wipe" and reading.has_said("isopropyl") and (share := reading.take("percent")):
+        reading.set("alcohol_share", f"{share.values[0]} %")
     packing(reading)
     for group in reading.numbers():
         sheet = len(group.tokens) == 2 and (

@@ -109,11 +109,19 @@ def fuse(reading: Reading) -> None:
     dims(reading)
 
 
+# Bulbs without a cap by their watts, UN ECE R37 (from memory).
+_WEDGES = {"3": "w3w", "5": "w5w", "16": "w16w"}
 _WATTS = re.compile(r"(\d{1,2})w$")
 
 
 def _told_by_code(reading: Reading) -> None:
     """A code of a bulb tells its watts and its form: C5W is a festoon of 5 W; T10 beside it is its glass."""
+    if "bulb" not in reading.attributes and reading.has_said("capless"):
+        watts = {
+            token.values[0] for token in reading.tokens if token.kind == "power" and token.values[-1].startswith("w")
+        }
+        if len(watts) == 1 and (code := _WEDGES.get(watts.pop())) and not reading.has_said("led", "amber", "orange"):
+            reading.attributes["bulb"] = code
     code = reading.attributes.get("bulb", "")
     if code in ("c5w", "c10w"):
         reading.attributes.setdefault("bulb_kind", "festoon")

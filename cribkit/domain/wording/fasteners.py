@@ -64,7 +64,7 @@ def _teeth(reading: Reading) -> None:
     if doubts and len(sided) == 1 and kinds <= sided | {"star"}:
         own["washer_kind"] = sided.pop()
         reading.doubts = [doubt for doubt in reading.doubts if doubt not in doubts]
-    if any("spring" in said.text for said in reading.words):
+    if any("spring" in said.text or "spring" in said.word for said in reading.words if not said.negated):
         own.setdefault("washer_kind", "split")
 
 

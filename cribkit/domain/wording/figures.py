@@ -299,9 +299,18 @@ def _grams(token: Token) -> str:
     return f"{float(value) * factor:.0f} g"
 
 
+# The two filaments of a bulb: 21W/5W, 21/5, "twenty-one five watt".
+_TWO_WATTS = re.compile(
+    r"(?<![\d./])21 ?w? ?/ ?5 ?w(?:atts?)?\b|(?<![\d./])21 ?/ ?5\b(?! ?[/w.])|(?<![\d./])21 5 ?w(?:atts?)?\b"
+)
+
+
 def coded(reading: Reading, pattern: re.Pattern[str], name: str) -> None:
     """An attribute that the whole text tells by its form; the pieces that it is made of are read with it."""
-    plain = reading.text.lower() if name == "bulb" else reading.plain
+    plain = reading.plain
+    if name == "bulb":  # before its "w" is taken for another thing
+        plain = _TWO_WATTS.sub("21/5w", reading.text.lower())
+        plain = plain if pattern.search(plain) else _TWO_WATTS.sub("21/5w", reading.plain)
     if found := pattern.search(plain):
         reading.set(name, (found[1] if pattern.groups else found[0]).replace(" ", ""))
         for token in reading.tokens:

@@ -72,6 +72,8 @@ WHERE_RINGS_GO = frozenset(
         "brakepiston",
         "brakecaliper",
         "hydraulic",
+        "adapter",
+        "ram",
         "fuel",
         "oil",
         "pneumatic",
@@ -240,12 +242,16 @@ def _attribute(
     ):
         return []
     if name == "place" and _measured(need.family, asked):
-        ring = need.family in MEASURED_ONLY
+        ring = need.family in MEASURED_ONLY or need.family == "bonded-seal"
         known = kin().parts | WHERE_RINGS_GO if ring else kin().parts
         if set(value.split()) <= known and (has is None or (ring and set(has.split()) <= known)):
             return []  # where it goes says no more than its measures
     if name == "sling_ends" and has is None and asked.get("sling_kind") == held.get("sling_kind") == "round":
         return [] if value == "endless" else None  # EN 1492-2 (from memory)
+    if name == "taper" and value == "parallel" and has is None and need.family == "bonded-seal":
+        return []  # it seals no other
+    if name == "bulb_kind" and value == "capless" and has is None and held.get("bulb", "").startswith("w"):
+        return []  # its code says it
     if name == "saps" and "spec" in asked and asked["spec"] == held.get("spec"):
         return []  # it only follows from the class
     if name == "fuel" and need.family in MEASURED_ONLY and "medium" in asked:
@@ -345,6 +351,8 @@ def _attribute(
 def _measured(family: str, asked: dict[str, str]) -> bool:
     """Whether a need states the measures that things of its shape are told by."""
     told = kin().family(family)
+    if told is not None and told.name == "bonded-seal" and "thread" in asked:
+        return True  # the thread that it seals is its measure
     return told is not None and told.shape in MEASURED and all(name in asked for name in MEASURED[told.shape])
 
 

@@ -139,6 +139,10 @@ def may_say(family: Family | None, name: str) -> bool:
     return family is None or name not in _ONLY or family.shape in _ONLY[name]
 
 
+# What cuts says nothing of what is cut.
+_ANYWHERE = frozenset({"cutting-disc"})
+
+
 def placed(family: Family | None) -> bool:
     """Whether the family is told by its place."""
     return family is not None and (
@@ -243,6 +247,8 @@ def takes_word(reading: Reading, said: Said) -> bool:
     if said.aside and not said.besides and shape in _BY_MEASURES and KEYS[shape][0] in reading.attributes:
         said.used = True
         return True
+    if family and family.name in _ANYWHERE and (said.aside or said.worked_on) and not said.besides:
+        return False
     if family and placed(family) and said.word not in tables().neutral | family.absorbs | _SAYS | tables().negations:
         if said.word in tables().effects and tables().effects[said.word][0] not in ("side", "+") and shape != "part":
             return False

@@ -103,6 +103,9 @@ def _named_by(reading: Reading, low: Fraction, high: Fraction) -> None:
 
 def tie(reading: Reading) -> None:
     """Length and width of a tie: the longer is the length."""
+    for token, after in pairwise(reading.tokens):
+        if token.kind == "num" and not token.unit and after.text in ("long", "wide"):
+            token.unit = "mm"
     for group in reading.numbers():
         lengths = sorted(group.lengths(), key=lambda length: -length.mm)
         if group.tokens[-1].unit or len(lengths) > 1 or lone_number(reading):

@@ -85,6 +85,7 @@ def thread(reading: Reading) -> None:
     _head(reading)
     _property_class(reading)
     _thread_rest(reading)
+    _width(reading)
 
 
 # Property classes of high tensile steel, ISO 898-1 (from memory).
@@ -98,6 +99,8 @@ def _head(reading: Reading) -> None:
     if found := _ACROSS.search(reading.plain):
         reading.set("across", f"{found[1] or found[2]} mm")
         _spend(reading, found[0])
+    if reading.family == "sump-plug":
+        _plug_head(reading)
     if reading.family in _SEATED and (ball := _BALL.search(reading.plain)):
         reading.set("radius", f"{ball[1]} mm")
         reading.attributes.setdefault("seat", "spherical")
@@ -109,7 +112,7 @@ def _head(reading: Reading) -> None:
 
 def _spend(reading: Reading, figure: str) -> None:
     """The pieces of a figure are used."""
-    pieces = {figure, *figure.split()}
+    pieces = {figure, *figure.split(), *re.findall(r"\d+(?:\.\d+)?", figure)}
     for token in reading.tokens:
         token.used = token.used or (token.text.strip() in pieces and any(char.isdigit() for char in token.text))
     for said in reading.words:
@@ -130,6 +133,35 @@ def _grip(reading: Reading) -> None:
             group.use()
             reading.use("grip")
             reading.set("grip", f"{low} mm to {high} mm")
+
+
+# Widths across flats of wheel nuts, mm. Common practice, no source.
+_WIDTHS = frozenset({"17", "18", "19", "20", "21", "22", "24"})
+
+
+def _width(reading: Reading) -> None:
+    """One measure in mm of a wheel nut is its width across flats."""
+    if reading.family == "sump-plug" and reading.attributes.get("bolt_length") == reading.attributes.get("across", ""):
+        del reading.attributes["bolt_length"]
+    given = reading.attributes.get("bolt_length", "").removesuffix(" mm")
+    if reading.family == "wheel-nut" and given in _WIDTHS:
+        del reading.attributes["bolt_length"]
+        reading.set("across", f"{given} mm")
+
+
+# The hexagon head of a sump plug and how wide it is: 17 mm hex head, hexagon head 17 mm.
+_HEX_HEAD = re.compile(
+    r"(?<![\d/.])(\d{2}) ?(?:mm|mil)?(?: ?a ?/? ?f)? hex(?:agon)?,? (?:head|hd)\b"
+    r"|\bhex(?:agon)?(?: (?:head|hd))?,? (\d{2})\b(?! ?x)(?! (?:mm )?(?:key|socket|recess))"
+)
+
+
+def _plug_head(reading: Reading) -> None:
+    if (found := _HEX_HEAD.search(reading.plain)) and not reading.has_said("insidehex", "internal", "socket"):
+        reading.attributes.setdefault("across", f"{found[1] or found[2]} mm")
+        _spend(reading, found[0])
+    if "across" in reading.attributes:
+        reading.attributes["plug_drive"] = "external"
 
 
 _CLASS_WORDS = frozenset({"grade", "gr", "class", "cl", "property"})

@@ -4,6 +4,104 @@ from __future__ import annotations
 
 FASTENERS = [
     (r"\bself[- ]tapping screws?\b(?=.* to hold )", "self tapping screw"),
+    (
+        r"(\bwheel ?nut (?:spanner|wrench|socket|brace|key)\b.*?)\b(?:hex ?(17|19|21|22)|(17|19|21|22) ?hex)\b",
+        r"\1\2\3 mm",
+    ),
+    (r"^(?=.*\b(?:seal(?:ing)? ring|ring,? seal(?:ing)?)\b)(.*?)\bform[- ]?([a-g])\b", r"\1form\2"),
+    (
+        r"(\bnuts?\b.*?),? (?:the ones )?with (?:the |an? )?nylon (?:ring|insert|collar)s?(?: in (?:them|it))",
+        r"\1 nylon insert",
+    ),
+    (
+        r"^(?=.*\brivets?\b|.*\brvts?\b)(.*?)\b(?:ali|alu|al|ally|alum|aluminium|aluminum)[ /]"
+        r"(?:st|stl|steel)\b(?! st)",
+        r"\1aluminium steelmandrel",
+    ),
+    (r"(\brivets?\b.*?),? \b(?:with )?(?:a )?steel (?:mandrel|stem|pin|shank)\b", r"\1 steelmandrel"),
+    (
+        r"^(?=.*\bgasket\b)(.*?)\bbetween (?:the )?(exhaust|inlet) manifold and (?:the )?(?:cylinder )?head\b",
+        r"\1\2 manifold",
+    ),
+    (r"^(?=.*\bgasket\b)(.*?),? (?:the )?old one (?:is )?(?:blowing|leaking|blown|burnt|split|perished)\b", r"\1"),
+    (r"(\bgasket\b.*?\b(?:exhaust|inlet) manifold) to head\b", r"\1"),
+    (
+        r"^(?=.*\brivets?\b)(.*?)\b(?:ali|alu?|ally|aluminium|aluminum)[ /](?:ali|alu?|ally|aluminium|aluminum)\b",
+        r"\1aluminium alumandrel",
+    ),
+    (r"\bforty[- ]five h\b", "hclass45"),
+    (r"\bblub\b", "bulb"),
+    (r"\b(?:whaser|wahser|wsaher)(?=s?\b)", "washer"),
+    (r"\brect\.? (?=section|sect\b)", "rectangular "),
+    (r"\bwet (?:and|n|&) dyr\b", "wet and dry"),
+    (r"\bplgu\b", "plug"),
+    (r"(?<=\d) ?mm dia(?:meter)? x (?=\d)", " mm x "),
+    (r"(?<=x )(\d{1,3}),(\d{1,2})(?=,(?: |$))", r"\1.\2"),  # 22,2, for inox
+    (
+        r"^(?=.*\b(?:wheel|lug|whl) (?:nut|bolt)s?\b|(?:nut|bolt)s?,? (?:road )?wheel\b)"
+        r"(?!.*\b(?:bits?|btt|skt|sockets?|keys?|wrench|spanner|tool|driver|brace|set|dr|drive)\b)(.*?)(?:"
+        r"\bhex(?:agon)?(?: (?:head|hd))?,? (1[2-9]|2[0-4])(?: ?mm)?(?: a ?/? ?f)?\b(?! ?(?:x|to|-))"
+        r"|(?<![\dx/.-])(?<!x )\b(1[2-9]|2[0-4]) ?(?:mm)?(?: ?a ?/? ?f)? ?hex(?:agon)?\b(?! (?:socket|key|recess))"
+        r"(?: (?:head|hd)\b)?)",
+        r"\1\2\3 af",
+    ),  # what its head measures
+    (r"\btaper(?:ed)? 60\b(?! ?(?:mm|deg))", "taper"),
+    (
+        r"^(?=.*\b(?:m\d|bolt|nut|screw|washer|wshr|rivet|pin|circlip|o-?ring|ties?)s?)(.*\d.*) "
+        r"\((10|20|25|50|100|200|250|500|1000)\)$",
+        r"\1, \2 pc",
+    ),
+    (r"^(?=.*\b(?:washer|wshr|washr|washrs)s?\b)(.*?)\bfrm (?=[a-g]\b)", r"\1form "),
+    (r"^(?=.*\b(?:washer|wshr|washr)s?\b)(.*?)\bform[- ]?([a-g])\b(?! ?(?:seal|gasket|washer))", r"\1form\2"),
+    (r"\bform ([b-g])(?= washers?\b)", r"form\1"),
+    (r"\bflt (?=wshr|washer|washr)", "flat "),
+    (r"\bspg (?=wshr|washer|wsher|pin\b)", "spring "),
+    (r"(?<=[\d )])f/th(?:r(?:ea)?d)?\b", "full thread"),
+    (
+        r"^(?=.*\b(?:bolt|screw|setscrew|hex)s?\b)(?!.*\b(?:rod|bar|stud|studding)s?\b)(.*?)\ball[- ]?thread(?:ed)?\b",
+        r"\1full thread",
+    ),
+    (r"\bhex(?:agon)? sets? (?=m\d{1,2} ?x ?\d)", "hex setscrew "),
+    (r"\bmf(?=\d{1,2} ?x ?\d)", "m"),  # metric fine
+    (
+        r"^(?=.*\b(?:grub|gurb|set ?screw|headless|screw|scr|setscr\w*)s?\b)(?!.*\b(?:bit|key|driver)s?\b)(.*?)"
+        r"\b(14|22|33|45) ?h\b",
+        r"\1hclass\2",
+    ),  # hardness classes of grub screws, ISO 898-5 (from memory)
+    (r"\bcup[- ]point(?:ed)?\b|\bcup piont\b", "cup point"),
+    (r"\bheadless (?:hex )?socket screws? \(grub\)", "grub screw"),
+    (r"\bd/ends?\b", "double end"),
+    (
+        r"^(?=.*\bstuds?\b)(.*?)\b(?:over ?all|o/all|oal|o/a)(?: len(?:gth)?)?,? (\d{2,3})(?: ?mm)?\b",
+        r"\1 \2 mm long",
+    ),
+    (
+        r"^(?=.*\bstuds?\b)(.*?\d)(?: ?mm)?,?(?: long| lg)?,? (?:over ?all|o/all|oal|o/a)\b(?: length)?",
+        r"\1 mm long",
+    ),
+    (r"^(?=.*\bstuds?\b)(?=.*\bm\d)(.*?),? coarse (\d\.\d+)\b", r"\1, pitch \2"),
+    (r"(\bcirclips?\b.*?)\bd(\d{2,3})\b", r"\1\2 mm"),
+    (r"(\bcirclips?\b.*?)\bj(\d{2,3})\b", r"\1\2 mm internal"),  # after DIN 472, from memory
+    (r"\bmanf\b", "manifold"),
+    (r"\bexh(?:aust)?\.? man\b\.?", "exhaust manifold"),
+    (r"^(?=.*\brivets?\b)(.*?)\baluminium(?: body)?,? aluminium (?:mandrel|stem|pin)\b", r"\1aluminium alumandrel"),
+    (r"^(?=.*\brivets?\b|.*\brvts?\b)(.*?)\bdh\b", r"\1dome head"),
+    (r"\bblind pull (?=rivet)|\bpull (?=rivets?\b)", "blind "),
+    (r"^(?=.*\brivets?\b)(.*?)\b\d/\d{1,2}\"?(?: ?in)?(?: dia)? \((\d(?:\.\d)?)(?: ?mm)?\)", r"\1\2 mm"),
+    (r"(?<!and )(?<!and a )(?<!\d )(?<!\d-)\b(?:a )?half(?: an)?(?: inch)? bsp\b", "1/2 bsp"),
+    (r"^(?=.*\bseals?\b|.*\bwashers?\b)(.*?)\bs/c(?:entring|entering|entr(?:ing)?)?\b", r"\1self centring"),
+    (r"\bo[- ](?:rign|ing|rnig|rng)\b", "o-ring"),
+    (r"\bo-?seal rings?\b|^rings?,? o,", "o-ring "),
+    (r"\bo/seals?\b", "oil seal"),
+    (r"\b(?:twin|dbl)[- ]lip(?:ped)?\b", "double lip"),
+    (r"(\bseals?\b.*\d.*)\btc\b", r"\1double lip"),  # rubber outside, a spring and a second lip: DIN 3760 (from memory)
+    (
+        r"(\bwashers?\b[^/]*?)\b(\d{1,2})/(\d{1,2})/(\d(?:\.\d)?)\b(?! ?(?:in\b|\"))",
+        r"\1\2 x \3 x \4",
+    ),
+    (r"(\d) ?id x (?=\d+(?:\.\d+)? ?od\b)", r"\1 id, "),
+    (r"\bwheel nit\b|\bweel nut\b", "wheel nut"),
+    (r"\bexh gskt\b", "exhaust gasket"),
     (r"(\b(?:clip|clamp|clmp|clp)s?\b.*)\bw/d\b", r"\1worm drive"),
     (r"\bdrain plug for (?:the )?sump\b", "sump plug"),
     (r"\bvalve \(rocker\) cover\b", "rocker cover"),

@@ -41,6 +41,24 @@ SAID = [
         r"- (?:van|bay|bench|shelf|board|drawer|bin|cabinet|rack) \d{1,2}[a-z]?$)",
         "",
     ),
+    (
+        r"^(?=.*\bp?21 ?w? ?[/ ] ?5w?\b|.*twenty[- ]one five watt)(?=.*\b(?:bulb|lamp)\b)"
+        r"(?!.*\b(?:wedge|capless)\b)"
+        r"(.*?),? (?:twin|double|dual)[- ]fil\w*\.?",
+        r"\1",
+    ),
+    (
+        r"^(?=.*\bp?21 ?w? ?[/ ] ?5w?\b|.*twenty[- ]one five watt)(?!.*\b(?:wedge|capless|baz15d)\b)"
+        r"(.*?),? (?:with )?off?set[- ]pins?\b",
+        r"\1",
+    ),
+    (
+        r"^(?=.*\bp?21 ?w? ?[/ ] ?5w?\b|.*twenty[- ]one five watt)(?!.*\b(?:wedge|capless|baz15d)\b)"
+        r"(.*?),? bayonet(?: cap)?(?: with)?\b",
+        r"\1",
+    ),
+    (r"\bwedge bulbs?\b", "capless bulb"),
+    (r"^(?=.*\bgasket\b)(.*?) ([2-9])-([2-9]0)$", r"\1 \2\3"),  # a model, as spoken: four-twenty
     (r",? (?:an? |the )?(long|short|deep|shallow) one(?=,|$)", r", \1"),
     (r"^(?=.*\d)(.*?),? (?:in an? |for an? )?(?:tight|awkward|narrow) (?:spot|space|place|corner|gap)s?\b", r"\1"),
     (r"(?:\ba )?\bhandful(?: of)?\b", ""),
