@@ -348,8 +348,9 @@ def _own_sense(reading: Reading, shape: str) -> None:
     if (
         reading.family == "rivet" and "dims" in reading.attributes
     ):  # the thickness that it grips is no measure of its own
-        own = [part for part in reading.attributes["dims"].split("; ") if " to " not in part]
-        reading.attributes["dims"] = "; ".join(own)
+        dims = reading.attributes["dims"]
+        own = [part for part in dims.split("; ") if " to " not in part]
+        reading.attributes["dims"] = "; ".join(own or dims.split(" to "))  # 4.8-12 is the diameter and the length
     if _set_to(reading) and not reading.family.endswith("-set"):
         reading.traits.discard("set")
     if shape == "clamp":
