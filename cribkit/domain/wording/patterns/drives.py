@@ -28,6 +28,23 @@ DRIVES = [
     (r"\b(?:normal|ordinary|regular) (?=(?:socket|skt)\b)", ""),
     (r"(\b(?:socket|skt)\b.*?)\bplastic (?:jacket|sleeve|coating|cover)\b", r"\1coated"),
     (r"\b25 ?mm sq(?:uare)? ?\(1 ?(?:\"|in)?\)", "1 in drive"),
+    (r"(?<![\d.])0?\.250? ?(?=sd\b|(?:sq\.?|square)? ?(?:dr\b|drive))", "1/4 "),
+    (r"(?<![\d.])0?\.375 ?(?=sd\b|(?:sq\.?|square)? ?(?:dr\b|drive))", "3/8 "),
+    (r"(?<![\d.])0?\.50{0,2} ?(?=sd\b|(?:sq\.?|square)? ?(?:dr\b|drive))", "1/2 "),
+    (r"(?<![\d.])0?\.750? ?(?=sd\b|(?:sq\.?|square)? ?(?:dr\b|drive))", "3/4 "),
+    (r"\b(?<=\d )bi-?mat\b(?= grip| handle|$)|\bbi[- ]mat(?= grip| handle|$)", "bi-material"),
+    (r"(\b(?:universal joint|uj|u-joint)\b.*?),? \(?\bf ?(?:and|x|/) ?m\b\)?", r"\1"),
+    (
+        r"^(?=.*\b(?:adapt[eo]r|reducer|increaser|converter|convertor)\b)(.*?\d(?: ?mm)?) int\b\.? ?,? ?"
+        r"(?:(?:x|to|-|/) ?)?(\d\S*(?: ?mm)?) ext\b\.?",
+        r"\1 female x \2 male",
+    ),
+    (
+        r"(\bfemale\b.*\bmale\b.*),? so (?:that )?(?:my|the) [a-z ]*sockets (?:will |can )?(?:go|fit) on (?:the|my|"
+        r"an?) .*$",
+        r"\1",
+    ),
+    (r"(\badapt[eo]r) so (?:that )?(?:i|we|you) can (?:use|run|put|fit) (?=.*\bsockets? on\b)", r"\1 to put "),
     (r"\boutward[- ]facing star bolt needs a female (e\d{1,2}) socket\b", r"\1 external six-lobe socket"),
     (r"\b0?\.3125 ?(?:in|\")(?=\W*hex)", "5/16 in"),
     (r"\bdrill[- ]chuck adapt[eo]r:?", "drill adapter"),

@@ -6,6 +6,44 @@ from __future__ import annotations
 _TORQUE_UNIT = r"(?:newton|nm\b|n\.m|foot[- ]p|ft[- ]?lb|pound[- ]f|lbf?[- ]f|inch[- ]p|in[- ]?lb)"
 
 MEASURING = [
+    (r"\b(\d(?:\.\d+)?)\" ?- ?(\d(?:\.\d+)?)\" ?/ ?(\d{2,3} ?- ?\d{2,3}) ?mm\b", r"\1-\2 in (\3 mm)"),
+    (
+        r"\bone[- ](twenty|fifty|eighty)\b(?=[- ](?:foot|ft|inch|in[- .]?lb|newton|nm\b|pound|lb))",
+        r"one hundred and \1",
+    ),
+    (r"\btwo[- ](twenty|fifty|forty)\b(?=[- ](?:foot|ft|inch|in[- .]?lb|newton|nm\b|pound|lb))", r"two hundred and \1"),
+    (
+        r"\b(inch|foot)[- ](?:pounds?|lbs?) torque wrench\b(.*?)\b(\d{1,3}) ?(?:to|-) ?(\d{1,3})$",
+        r"torque wrench\2\3-\4 \1 pounds",
+    ),
+    (r"\bpointer \(beam\)|\bbeam \(pointer\)|\bpointer(?: type)? beam\b", "beam"),
+    (
+        r"^(?!.*\b(?:cordless|electric|battery|air|pneumatic|impact|drill|\d+ ?v)\b)(.*?)"
+        r"\bscrewdriver,? (?:with )?(?:an? )?(?:adjustable |settable )?torque[- ]limiting\b",
+        r"\1torque screwdriver",
+    ),
+    (
+        r"^(?!.*\b(?:cordless|electric|battery|air|pneumatic|impact|drill|\d+ ?v)\b)(.*?)"
+        r"\bscrewdriver with (?:an? )?(?:settable|adjustable|variable) torque\b",
+        r"\1adjustable torque screwdriver",
+    ),
+    (
+        r"^(?=.*\b(?:torque (?:screw ?)?driver|torque s/driver|screwdriver,? torque)\b)(.*?)"
+        r"\b(1/4|quarter)(?:[- ]inch|[- ]in\b\.?| ?\")? (?:int(?:ernal)? )?hex(?:agon)? (?:bit (?:socket|holder)|"
+        r"bits?|socket)\b",
+        r"\1\2 hex",
+    ),
+    (
+        r"^(?=.*\b(?:torque (?:screw ?)?driver|torque s/driver|screwdriver,? torque)\b)(.*?)"
+        r"\bbit holder (?:6\.3|6\.35) ?mm hex\b",
+        r"\1 1/4 hex",
+    ),
+    (
+        r"(\btorque (?:screw ?)?driver\b|\btorque s/driver\b)(.*?)\b(1/4|quarter)(?:[- ]inch|[- ]in\b\.?| ?\")? int"
+        r"(?:ernal)? hex\b",
+        r"\1\2\3 hex",
+    ),
+    (r"(\btorque (?:screw ?)?driver\b) and (?:an? )?(?=(?:1/4|quarter)\S*(?: in\.?)? hex\b)", r"\1 "),
     (r"\bdial test clock\b", "dial test indicator"),
     (r"\b(dial (?:test )?(?:indicator|gauge)\b.*?) in hundredths\b", r"\1 0.01 mm"),
     *(

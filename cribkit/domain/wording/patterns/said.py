@@ -12,6 +12,58 @@ SAID = [
     (r",? (?:there is |there's )?no room for (?:an? )?[a-z ]+$", ""),
     (r",? 1 only$", ""),
     (r"\b(\d{1,2})-1/2 ?mm\b", r"\1.5 mm"),
+    (r"\bfwd ?[/ ] ?rev(?: lever| switch)?\b|\bforward ?(?:and|/) ?reverse (?:lever|switch)\b", "reversible"),
+    (
+        r"\b(?:open|jaw)(?:[- ]end)?(?: on| at)? one (?:side|end),?(?: and)?(?: an?)? (?:box|ring)(?:[- ]end)?"
+        r"(?: on| at)?(?: the)? other(?: (?:side|end))?\b,?"
+        r"|\b(?:box|ring)(?:[- ]end)?(?: on| at)? one (?:side|end),?(?: and)?(?: an?)? (?:open|jaw)(?:[- ]end)?"
+        r"(?: on| at)?(?: the)? other(?: (?:side|end))?\b,?",
+        "combination",
+    ),
+    (
+        r"\b(\d{1,2}) ?mm(?: on| at)? one (?:side|end),?(?: and)? (\d{1,2}) ?mm(?: on| at)?(?: the)? other(?: (?:side|"
+        r"end))?\b",
+        r"\1 x \2 mm",
+    ),
+    (
+        r"(, |\()(?:a )?(?:little )?bit (?=(?:scratched|rust(?:y|ed)|dirty|greasy|oily|faded|tatty|grubby|"
+        r"battered|scuffed|tarnished)(?:$|[,;)]))",
+        r"\1",
+    ),
+    (r"\bback there\b(?=\W*$)", ""),
+    (
+        r",? (?:in (?:places|spots) )?where (?:an? |the )?(?:normal|standard|ordinary|full[- ]size|full[- ]length|long)"
+        r"(?: one| spanner| wrench| ratchet| driver| screwdriver)? "
+        r"(?:doesn't|won't|can't|will not|cannot|does not) (?:swing|fit|turn|go|reach|get in)(?: in)?$",
+        "",
+    ),
+    (
+        r"(?<=[a-z\d]) to (?:get|reach) (?:down |up |in |back )?(?:onto|on to|into|in to) "
+        r"(?!.*\b(?:deep|long|tight|narrow|thin|awkward|live|hot)\b)(?:the )?[a-z ]+$",
+        "",
+    ),
+    (
+        r",? \b(?:1st|2nd|3rd|[4-9]th|first|second|third|fourth|fifth) (?:drawer|shelf|tray|rack)(?: down| up)?(?=$|"
+        r"[,;)])",
+        "",
+    ),
+    (
+        r"^(?=.*\d)(.*), (?:torque|gauge|brake|axle|gearbox|bike|tyre|lube|body|tool|paint|electrical|main|tractor) "
+        r"(?:board|cabinet|bench|cupboard|locker|shop|bay)$",
+        r"\1",
+    ),
+    (r" \((?:kit|drawer|cabinet|board|shelf|bay|bench) \d{1,2}(?: spares?)?\)", ""),
+    (
+        r",? goes on (?:my|the|an?|our) (1/4|3/8|1/2|3/4|quarter|half|three[- ]eighths?)[- ]?(?:inch|in\b\.?|\")?"
+        r"(?: drive| dr)? (?:extension|ratchet|handle|bar|torque wrench)\b",
+        r", \1 drive",
+    ),
+    (
+        r"(\b(?:lock\w*|magnet\w*|retain\w*)\b.*?),? (?:so (?:that )?(?:it|they|the (?:socket|bit))|for) "
+        r"(?:can't|cannot|won't|will not|doesn't) (?:drop|fall|get lost|be lost|roll away)"
+        r"(?: off| out| in| down| into)?(?: (?:the |an? )?[a-z ]+)?$",
+        r"\1",
+    ),
     (r"\b(?:that|which) (?:can be )?(?:folds?|folded)(?: up| away| flat)?\b", "folding"),
     (
         r"\b(?:that|which) (?:stands?|takes?|withstands?|resists?|can take) (?:the )?(?:high )?(?:heat|"

@@ -3,6 +3,116 @@
 from __future__ import annotations
 
 TOOLS = [
+    (r"(\bfilter (?:cup|cap|socket)\b.*\b(?:6|12))[- ]?pt\b", r"\1 point"),  # no pint
+    (r"(\b(?:wr|wrench|spnr|spanner|skt|socket)\b.*?\d.*?)\bcv (?=satin|matt?e?\b|polish|chrome|mirror|finish)", r"\1"),
+    (r"(?<=\d/\d)ths?\b|(?<=\d/\d\d)ths?\b", ""),
+    (
+        r"(\bring\b.*?)\b(?:cranked|offset) 75(?: ?deg)\b|(\bring\b.*?)\b75 ?deg (?:cranked|offset)\b",
+        r"\1\2deep offset",
+    ),
+    (r"\bdeep[- ](?:crank(?:ed)?|offset) ring (spanner|wrench|spnr)\b", r"ring \1 deep offset"),
+    (r"(?<=deep )crank(?:ed)?\b(?=.*\bring\b)|(?<=deep-)crank(?:ed)?\b(?=.*\bring\b)", "offset"),
+    (r"(\bring\b.*?\bdeep[- ])crank(?:ed)?\b", r"\1offset"),
+    (r"\b(?:open|split|slotted) ring \((?:flare|line|pipe|tube|brake)(?:[- ]nut)?\)", "flare nut"),
+    (r"(\bflare nut (?:spanner|wrench|wr)\b.*), hex(?:agon)? ends\b", r"\1 6 pt"),
+    (r"\btubing (?:wrench|spanner)\b|\bpipe (?:wrench|spanner),? split[- ]ring(?: type)?\b", "flare nut wrench"),
+    (
+        r"(\b(?:flare[- ]nut|line|brake pipe) (?:wrench|spanner)\b.*?), (?:the )?split[- ]ring(?: sort| type| kind| "
+        r"one)?",
+        r"\1",
+    ),
+    (
+        r"(\b(?:crow'?s? ?-?foot|crows ?foot)\b.*?)\b(?:ring (?:spanner|wrench),? slotted for (?:pipe|line|tube|"
+        r"brake) nuts|"
+        r"split[- ]ring)\b",
+        r"\1 flare nut",
+    ),
+    (r"\b(swivel|flex|flexi|flexible|hinged|pivot|pivoting|tilting|fixed)[- ]headed\b", r"\1 head"),
+    (r"\bhaed\b", "head"),
+    (r"\bflat (?=(?:double )?ring (?:spanner|wrench|spnr)\b)", "straight "),
+    # Strap, band and claw wrenches for filters.
+    (r"\bstarp\b", "strap"),
+    (r"\bstrap (?:wrench|spanner) for (?:oil )?filters?(?=$|[,;])", "oil filter strap wrench"),
+    (
+        r"^(?=.*\b(?:filters?|fltr)\b)(?!.*\b(?:pliers|puller)\b)(.*?)"
+        r"\b(3|2|three|two)[- ]?(?:arms?|armed|legs?|legged|jaws?|jawed|claws?|jwa)\b",
+        r"\1claw \2 claw",
+    ),
+    (r"(\bclaw\b.*?),? \bself[- ]gripping\b", r"\1"),
+    (r"\bfor (?:big |large )?diesel (?=(?:engine )?filters\b)", "for "),
+    (r"\b(filter) (?:remover|removing tool|removal tool)\b(?! (?:pliers|socket|set|kit))", r"\1 wrench"),
+    (
+        r"\bswivel(?:l?ing)?[- ](?:grip|handled)\b(?=.*\b(?:band|filter)\b)|(?<=band wrench, )swivel(?:l?ing)? grip\b",
+        "swivel handle",
+    ),
+    (r"(\b(?:band|filter)\b.*)\bswivel(?:l?ing)?[- ]grip\b", r"\1swivel handle"),
+    (r"(\b(?:filter|fltr)\b.*)\b(?:swivel(?:l?ing)?|swvl)[- ](?:handle|hdl)\b", r"\1swivelhandle"),
+    (r"\bswivel(?:l?ing)?[- ](?:handle|hdl)\b(?=.*\bfilter\b)", "swivelhandle"),
+    (
+        r"^(?=.*\bfilter\b)(?=.*\b(?:band|strap|claw|jaws?|legs?|arms?|chain|pliers)\b)(.*?)(?:\bcap(?:acity)?\.? )?"
+        r"\b(\d{2,3})/(\d{2,3}) ?mm\b",
+        r"\1\2-\3 mm",
+    ),
+    (
+        r"\b(?<!filter )(?<!filter, )band (?:wrench|spanner|remover)\b(?=.*\d{2,3} ?(?:-|to) ?\d{2,3} ?mm)",
+        "filter band wrench",
+    ),
+    (
+        r"(\d{2,3} ?(?:-|to) ?\d{2,3} ?mm )(swivel[- ]?handle )?(?:band (?:wrench|spanner))\b",
+        r"\1filter band wrench \2",
+    ),
+    (r"\b(swivel[- ]?handle) (filter band wrench)\b", r"\2 \1"),
+    (
+        r"(\bfilters?\b.*)\b(\d{1,2}|twelve|fourteen|fifteen|sixteen|eighteen)[- ](?:sided|flats?|sides)\b"
+        r"|(\bfilters?\b.*)\b(1[4-8]|3[06])[- ]?(?:points?|pt)\b",
+        r"\1\3\2\4 flutes",
+    ),
+    (
+        r"\b(\d{1,2})[- ](?:sided|flats?|sides)\b(?= .*\bfilter (?:cup|cap|socket)\b| filter (?:cup|cap|socket)\b)",
+        r"\1 flutes ",
+    ),
+    (r"\b(\d{2,3}) ?mm ?/ ?(?=\d{2} flutes)", r"\1 mm "),
+    (
+        r"(\b(?:filter|filtr|fltr) (?:cap|cup)(?: wrench)?\b.*?\b)(\d{2,3})(?: ?mm)? x (1[4-8]|3[06])\b(?! ?mm)(?: "
+        r"flutes)?",
+        r"\1\2 mm \3 flutes",
+    ),
+    (r"\bfilter cap(?=.*\bflutes?\b)(?! (?:wrench|wr|spanner|socket|skt|type))", "filter cap wrench"),
+    (r"(\b\d{2})[- ]flutes? cap (?:wrench|spanner)\b", r"\1 flutes oil filter cap wrench"),
+    (r"\b(?:end )?cap filter tool\b", "filter cap wrench"),
+    (
+        r"(\bfilter\b.*\b(?:wrench|spanner)\b.*?),? and (?:an? )?(1/4|3/8|1/2)(?:[- ]in\b\.?|[- ]inch| ?\")? drive "
+        r"ratchet(?=$|;)",
+        r"\1, \2 drive",
+    ),
+    (r"(\bstrap wrench) on (?:an? )?(1/4|3/8|1/2)(?:[- ]in\b\.?|[- ]inch| ?\")? drive ratchet(?=$|;)", r"\1, \2 drive"),
+    # A square for the ratchet is on the strap wrenches of filters.
+    (
+        r"^(?!.*\b(?:rubber|leather|pipe)\b)(.*?)(?<!filter )(?<!filter, )\b(strap (?:wrench|spanner|wr)|wrench, "
+        r"strap)\b(?! (?:oil )?filter)"
+        r"(?=.*(?:1/2|3/8|half|three[- ]eighths?|12\.5 ?mm|10 ?mm).{0,12}(?:dr|drive|sq)\b|.*\dsd\b)",
+        r"\1oil filter strap wrench",
+    ),
+    # A T-handle with a socket on its end.
+    (
+        r"^(?!.*\b(?:sliding|slide|slider|drive|dr|sq|square|keys?|allen|alan|bits?|ball|set|torx|screwdriver|"
+        r"torque|taps?|reamer|spark|plugs?)\b)"
+        r"(?!.*\bhex(?:agon)?[- ](?:socket|head)\b)(?!(?!.*\b(?:socket|skt|nut|box)\b).*\bhex)"
+        r"(?=.*(?<![\d/.])\b(?:[5-9]|1\d|2[0-4]|eight|ten|twelve|thirteen)(?:\.5)? ?(?:mm|millimet(?:re|er)s?|mil)\b)"
+        r"(.*?)"
+        r"(?:\b(?:socket|skt) (?:wrench|spanner|wr)[, ]+(?:t|tee)[- ](?:handle|bar)\b"
+        r"|\b(?:wrench|spanner),? socket,? (?:t|tee)[- ](?:handle|bar)\b"
+        r"|\b(?:t|tee)[- ](?:handle|handel|hdl|bar)[, ]+(?:(?:s[ocke]{4}t|skt|box|nut|fixed) )?(?:wrench|spanner|wr|"
+        r"spinner)\b"
+        r"|\b(?:t|tee)[- ](?:handle|bar) (?:socket|skt)\b"
+        r"|\b(?:t|tee)[- ](?:handle|bar) with (?=.*\bsocket\b)"
+        r"|\b(?:t|tee)[- ](?:wrench|spanner)(?: with (?:an? )?socket end)?)",
+        r"\1 tee wrench ",
+    ),
+    (r"^(\d{1,2} ?mm) (?:t|tee)[- ]handle$|^(?:t|tee)[- ]handle (\d{1,2} ?mm)$", r"tee wrench \1\2"),
+    (r"(\btee wrench\b) ?,? fixed\b", r"\1"),
+    (r"(\btee wrench\b.*\b(?:mm|mil|millimetre)) socket(?: on the end)?\b", r"\1"),
+    (r"(\btee wrench\b.*\d ?mm) hex$", r"\1 6 pt"),
     (r"\bupright (?=(?:hydraulic )?bottle jack)", ""),
     (r"\bslip[- ]joint pump pliers\b", "water pump pliers"),
     (r"\b(open[- ]end(?:ed)? (?:wrench|spanner),?) (\d{1,2}) ?mm jaw and (\d{1,2}) ?mm jaw\b", r"\1 \2 x \3 mm"),
