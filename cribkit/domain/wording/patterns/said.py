@@ -28,8 +28,8 @@ SAID = [
         r"\btee[- ](?=(?:eight|nine|ten|fifteen|twenty|twenty[- ]five|thirty|forty|fifty|sixty)\b)(?!.*\bpieces?\b)",
         "t ",
     ),
-    (r"(?<=[a-z\d\"]) ?- ?\d{1,3} ?(?:off|ea|each|pcs?|no)$", ""),  # so many of them: T25 - 4 off
-    (r", \d{1,2} in (?:an? |the )?(?:tub|pot|tin|pack|box|bag|packet)$", ""),
+    (r"(?<=[a-z\d\"]) - ?\d{1,3} ?(?:off|ea|each|pcs?)$", ""),  # so many of them: T25 - 4 off
+    (r", \d{1,2} in (?:an? |the )?(?:tub|pot|tin|pack|packet)$", ""),
     (
         r"(?:^|(?<=, )|(?<=ordinary )|(?<=standard )|(?<=short )|(?<!half )(?<!of )\b(?:an?|one) )inch[- ]long\b",
         "1 in long",

@@ -56,7 +56,7 @@ TIPS = [
     (r"\b(?:foldable|fold[- ]?up|fold)(?= (?:[a-z-]+ ){0,2}(?:hex|allen|star|tx|six[- ]lobe|keys?)\b)", "folding"),
     (r"\bthat folds? (?:in)?to (?:the|its|a) handle\b", "folding"),
     (r"\bt(\d\d?)/t(\d\d)\b(?=.*\bset\b)", r"t\1-t\2"),
-    (r"\bno\.? ?(?=[te]\d{1,2}\b)", ""),
+    (r"\bno\. ?(?=[te]\d{1,2}\b)", ""),
     (r"\bfor (?:[a-z]+ )?screws with (?:an? |the )?(?:(?:centre|center|middle) )?(?:pin|post)s?\b", "tamper"),
     (
         r"^(?=.*\b(?:star|tx?\d\d?h?|six[- ]?lobe)\b)(?=.*\bbits?\b)(.*?)\bhollow(?: \(pin\))?(?: tip(?:ped)?| pin)?"
@@ -98,7 +98,11 @@ TIPS = [
     ),
     (r"\b[ce] ?6[.,]3(?: ?x ?(\d{2,3})(?: ?mm)?\b|\b)", r", 1/4 hex shank , \1 mm"),
     (r", (1/4 hex shank) ,  mm", r", \1"),
-    (r"(\bbit\b.*?)\bc ?8\b(?: ?shank)?", r"\1 5/16 hex shank"),
+    (
+        r"^(?!.*\b(?:bin|drawer|rack|shelf|bay|row|tray|box|loc|peg|hook|locker|cabinet|cupboard|aisle|bench)\b)"
+        r"(.*?\bbit\b.*?)(?<!\()\bc ?8\b(?: ?shank)?",
+        r"\1 5/16 hex shank",
+    ),
     (r"\boal (\d{2,3})\b(?! ?(?:mm|in\b|\"|cm))", r"\1 mm long"),
     (r"^(?=.*\bbits?\b)(.*\b\d{1,2} ?mm) long (\d{3})\b(?! ?(?:mm|in\b|\"))", r"\1 , long , \2 mm"),
     (r"(?<=\d\"),? long reach (?=.*\bkey\b)|^long reach (?=.*\bkey\b)", "long "),
