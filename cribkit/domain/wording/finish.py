@@ -6,15 +6,16 @@ import re
 from itertools import pairwise
 
 from cribkit.domain.wording.accessory import accessory
+from cribkit.domain.wording.agree import about
 from cribkit.domain.wording.fasteners import settle
 from cribkit.domain.wording.fluids import LOCK_COLOURS, oil_specs, packing
 from cribkit.domain.wording.handtools import TIPPED, profile, set_profiles
-from cribkit.domain.wording.measure import mm_of
+from cribkit.domain.wording.measure import mm_of, number
 from cribkit.domain.wording.media import find_medium
 from cribkit.domain.wording.reading import Reading
 from cribkit.domain.wording.rule import COARSE_PITCH, USUAL_SHANK
 from cribkit.domain.wording.shapes import placed
-from cribkit.domain.wording.sizes import square
+from cribkit.domain.wording.sizes import Length, square
 from cribkit.domain.wording.spoken import UNITS
 from cribkit.domain.wording.stores import put_place
 from cribkit.domain.wording.tables import tables
@@ -63,6 +64,8 @@ def finish(reading: Reading) -> None:
         profile(reading)
     if reading.family in _SETS_OF:
         _set_of(reading)
+    if reading.family == "key-set" and reading.has_said("folding"):
+        reading.traits.add("folding")  # also where its name says so
     if reading.family == "bit-set" and reading.attributes.get("dims") == USUAL_SHANK:
         del reading.attributes["dims"]
     if reading.family in _TWO_SYSTEMS or (shape.startswith("set") and reading.kind == "tool"):
@@ -125,6 +128,7 @@ def finish(reading: Reading) -> None:
     if family and family.kind == "tool" and (shape.startswith("set") or reading.has_said("set", "kit", *_COUNTED)):
         _pieces(reading)
     _same_square(reading)
+    _in_other_unit(reading)
     _said_again(reading)
     if shape != "torque" and "torque" not in reading.family:
         while reading.take("torque"):
@@ -190,6 +194,21 @@ def _said_again(reading: Reading) -> None:
         length = group.lengths()[0].text if len(group.tokens) == 1 else ""
         if length and (length == size or group.tokens[0].values[0] == tip.lstrip("TEPHZ")):
             group.use()
+
+
+def _in_other_unit(reading: Reading) -> None:
+    """A length, a shank or a square that brackets tell again in the other unit: 4 in (100 mm), 10 mm sq. dr. (3/8)."""
+    tokens = reading.tokens
+    for bracket, token, closed in zip(tokens, tokens[1:], tokens[2:], strict=False):
+        if bracket.text != "(" or closed.text != ")" or token.kind != "num" or token.used:
+            continue
+        told = Length(number(token.values[0].replace("-", " ")), token.unit).text
+        same_length = any(
+            told.rpartition(" ")[2] != value.rpartition(" ")[2] and about(value, told)
+            for value in (reading.attributes.get("length", ""), reading.attributes.get("shank", ""))
+            if value and " to " not in value and "; " not in value
+        )
+        token.used = same_length or (square(token) != "" and square(token) == reading.attributes.get("drive"))
 
 
 def _same_square(reading: Reading) -> None:

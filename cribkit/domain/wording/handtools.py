@@ -279,9 +279,14 @@ def _stout(token: Token) -> bool:
     return token.unit == "mm" and token.values[0] in STOUT
 
 
+# Recesses that come in numbered sizes.
+_NUMBERED = ("phillips", "crosspz", "robertson")
+
+
 def _stout_hex(reading: Reading, after: str, later: str) -> bool:
     """Whether a hexagon is the shank: its word says so, or the tip is told by a code ("T50 BIT 14MM HEX")."""
     told = "tip" in reading.attributes or any(token.kind == "thread" for token in reading.tokens)
+    told = told or (reading.has(*_NUMBERED) and any(token.kind == "numbered" for token in reading.tokens))
     return after in ("hex", "hexagon", "hx") and (later in SHANKS or told)
 
 

@@ -35,8 +35,8 @@ _FROM = re.compile(
 )
 # "Fit the socket to a 1/4 drive ratchet": what is there already is put on what is asked for.
 _PUT_ON = re.compile(
-    r"^(?:fit|attach|connect|put|mount|push|snap|slip) (?:the|this|that|your|its) [^,;:\d]*? (?:to|on|onto|into) "
-    r"(?P<thing>an? [^,;:]*\b(?:ratchet|bar|extension|wrench|spanner|handle|driver|adapter|adaptor)\b.*)$",
+    r"^(?:fit|attach|connect|put|mount|push|snap|slip) (?:the|this|that|your|its) [^,;:\d]*? (?:to|on|onto|into|in) "
+    r"(?P<thing>an? [^,;:]*\b(?:ratchet|bar|bit holder|extension|wrench|spanner|handle|driver|adapter|adaptor)\b.*)$",
     re.I,
 )
 _STEP = re.compile(
@@ -197,7 +197,8 @@ _MEANWHILE = re.compile(
 )
 # The tool in brackets after what is done: "Back off the locknut (13 mm open-ended spanner), then set the clearance".
 _IN_BRACKETS = re.compile(
-    r"^(?P<done>[^()\d]+) \((?P<thing>(?=[^()]*\d)[^()]*\b"
+    r"^(?P<done>[^()\d]+) \((?P<thing>(?=[^()]*\d)"
+    r"(?![^()]*\b(?:\d{1,2}|five|six|seven|eight|nine|ten|twelve) keys\b)[^()]*\b"
     r"(?:wrench|spanner|socket|skt|key|driver|screwdriver|bit|pliers|puller|punch|hammer|gauge)s?\b[^()]*)\)",
     re.I,
 )
@@ -330,6 +331,8 @@ def _last(text: str, begins: str) -> str:
 _LUBRICATED = re.compile(r"\b(?:lubricated|coated|smeared|wetted|filled|moistened|greased|oiled|soaked)$", re.I)
 
 
+# The shank that a bit has is not what it is fitted with.
+_SHANKED = re.compile(r"(?:an? )?\d[\d/.]*(?: ?mm| ?in\.?| ?\")? hex(?:agon)? shank\b", re.I)
 _AIR_GUN = re.compile(r"\bair gun\b", re.I)
 _BIT = re.compile(r"(?<!drill )\bbit\b", re.I)  # what a hole is drilled with
 
@@ -338,7 +341,7 @@ def _with(text: str, begins: str) -> str:
     """What stands after "with" or "using"; what is done follows it."""
     for word in ("using", "with", "by means of"):
         done, led, thing = text.partition(f" {word} ")
-        if led and thing.strip() and not _LUBRICATED.search(done):
+        if led and thing.strip() and not _LUBRICATED.search(done) and not _SHANKED.match(thing):
             thing = _DAB.sub("", thing)
             if found := _TOGETHER.match(thing):
                 return f"{found['one']} or {found['other']}"

@@ -27,7 +27,7 @@ _PLEASE = re.compile(
 )
 # A clause of the speaker's own that names no measure: "I don't mind which drive", "I'll bring my own sledge".
 _OWN = re.compile(
-    r"(?:[,;.] ?|- | )(?:i|we|it|they)(?:'ll|'ve|'d|'m|'re|'s)?"
+    r"(?<!\bcan)(?<!\bcould)(?<!\bmay)(?<!\bmight)(?:[,;.] ?|- | )(?:i|we|it|they)(?:'ll|'ve|'d|'m|'re|'s)?"
     r"(?: (?:do not|don't|will|have|am|can|can't|need to|want to|has|is|are))? (?!is |are )"
     r"(?:mind|care|bring|brought|broke|lost|snapped|rounded|left|know|think|keep|promise|have|had|dropped|swear|hope|get)\b"
     r"[^\d,;.]*$",

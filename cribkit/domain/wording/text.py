@@ -236,6 +236,9 @@ def _mixed(found: re.Match[str]) -> str:
 
 _AND_PART = re.compile(r"\b([1-9]) and (?=\d{1,2}/\d{1,2}\b)")
 _AW = re.compile(r"\baw[- ]?(?=\d\d\b)")  # AW46: hydraulic oil against wear
+# "tee nine to tee forty", "the twelve triple-square": sizes of tips that were said.
+_T_RANGE = re.compile(r"\bt (\d{1,2}) (?:to|-) t (\d{2})\b")
+_M_SPLINE = re.compile(r"\bm (?=\d{1,2} triple ?square\b)")
 _YARDS = re.compile(r"\b(\d{1,3}) ?(?:yds?|yards?)\b")
 _BY = re.compile(r"(?<=\d) by (?=\d|\.\d)")
 _MIXED_PITCH = re.compile(r"\b(m\d{1,2}) x 1 1/(2|4)\b(?!\d)|\b(m\d{1,2}) x 1 3/4\b")
@@ -249,6 +252,7 @@ def _joined(text: str) -> str:
     text = _BY.sub(" x ", text)
     text = _AND_PART.sub(r"\1 ", text)
     text = _AW.sub("hydraulic ", text)
+    text = _T_RANGE.sub(r"t\1-t\2", _M_SPLINE.sub("m", text))
     text = _MIXED_PITCH.sub(
         lambda m: f"{m[3]} x 1.75" if m[3] else f"{m[1]} x {'1.5' if m[2] == '2' else '1.25'}", text
     )

@@ -147,12 +147,18 @@ def tip_from_numbers(reading: Reading) -> None:
         _measured(reading)
 
 
+# No spline bit of the trade is larger, M18. Common practice, no source.
+LARGEST_SPLINE = 18
+
+
 def _numbered(reading: Reading, prefix: str) -> str:
     if prefix in ("XZN", "RIBE") and (thread := reading.take("thread")):
         return thread.values[0].removeprefix("M")
     if prefix in ("XZN", "RIBE"):
         for group in reading.numbers():
             if len(group.tokens) == 1 and group.tokens[0].unit in ("", "mm") and group.tokens[0].values[0].isdigit():
+                if int(group.tokens[0].values[0]) > LARGEST_SPLINE:
+                    continue
                 group.use()
                 return group.tokens[0].values[0]
         return ""
@@ -188,12 +194,21 @@ def _measured(reading: Reading) -> None:
             continue
         group.use()
         if prefix == "slot" and len(lengths) > 1 and float(lengths[0].mm) <= THICKEST < float(lengths[1].mm) <= WIDEST:
+            reading.set("blade_thickness", lengths[0].text)
             lengths = lengths[1:]  # 1.0 x 5.5: thickness and width, ISO 2380 (from memory)
             reading.set("tip", f"{prefix} {lengths[0].text}")
             if len(lengths) > 1:
                 reading.set("length", lengths[-1].text)
             return
         reading.set("tip", f"{prefix} {lengths[0].text}")
+        if (
+            prefix == "slot"
+            and len(lengths) > 1
+            and float(lengths[0].mm) > THICKEST
+            and float(lengths[1].mm) <= THICKEST
+        ):
+            reading.set("blade_thickness", lengths[1].text)  # 5.5 x 0.8
+            lengths = [lengths[0], *lengths[2:]]
         if len(lengths) > 1:
             bare = not group.tokens[-1].unit and lengths[0].text.endswith(" in") and lengths[-1].value <= LONGEST_INCHES
             reading.set("length", f"{group.tokens[-1].values[0]} in" if bare else lengths[-1].text)

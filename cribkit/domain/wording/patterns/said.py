@@ -64,6 +64,49 @@ SAID = [
         r"(?: off| out| in| down| into)?(?: (?:the |an? )?[a-z ]+)?$",
         r"\1",
     ),
+    (r"\b(set of \d{1,2}): (?=\d)", r"\1, "),  # no ratio
+    (r"\bone and a half (?:up )?to (?=(?:eight|ten|twelve) mil)", "1.5 to "),
+    (r", (?:van|workshop|toolbox|glovebox) kit$", ""),
+    (r"\bpoint eight (?=(?:mm |mil )?thick\b)", "0.8 "),
+    (r"\bpoint six (?=(?:mm |mil )?thick\b)", "0.6 "),
+    (r"\bpoint five (?=(?:mm |mil )?thick\b)", "0.5 "),
+    (r"(?<!1\.5/)(?<!1\.5, )(?<!1\.5,)\b2(?:\.0)?[ ,/]+2\.5[ ,/]+3[ ,/]+4[ ,/]+5[ ,/]+6[ ,/]+8(?: ?mm)?$", "2-8 mm"),
+    (
+        r"\b1\.5[ ,/]+2(?:\.0)?[ ,/]+2\.5[ ,/]+3(?:\.0)?[ ,/]+4[ ,/]+5[ ,/]+6[ ,/]+8[ ,/]+10(?: ?mm)?\b",
+        "1.5-10 mm",  # every size there is in between
+    ),
+    (r"\bquat(?:er|re|tre)(?=[- ](?:inch|in\b|drive|dr\b|hex|sq))", "quarter"),
+    (r"\bsq(?:aure|are|uar|uae)\b", "square"),
+    (r"(?<=ty)([- ])five[- ]star\b", r"\1five , star"),  # a size of six-lobe tips, no lobes
+    (r"(?<=ty)[- ]five[- ]lobe\b", " five"),
+    (
+        r"\btee[- ](?=(?:eight|nine|ten|fifteen|twenty|twenty[- ]five|thirty|forty|fifty|sixty)\b)(?!.*\bpieces?\b)",
+        "t ",
+    ),
+    (r"(?<=[a-z\d\"]) - ?\d{1,3} ?(?:off|ea|each|pcs?)$", ""),  # so many of them: T25 - 4 off
+    (r", \d{1,2} in (?:an? |the )?(?:tub|pot|tin|pack|packet)$", ""),
+    (
+        r"(?:^|(?<=, )|(?<=ordinary )|(?<=standard )|(?<=short )|(?<!half )(?<!of )\b(?:an?|one) )inch[- ]long\b",
+        "1 in long",
+    ),
+    (r"\b(?:the )?short inch(?: ones?\b|(?=,|$))", "1 in"),
+    (r"\binch and a half (?=blade|shaft|shank|long)", "1-1/2 in "),
+    (r"\bjust (?=the (?:bent|long|short|straight|small|big|plain)(?: one\b|$))", ""),
+    (r"\b([a-z]+)-and-a-half\b", r"\1 and a half"),
+    (
+        r",? (?:two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|\d{1,2}) of them(?=,|$)",
+        "",
+    ),
+    (r"\(found (?:in|on|under|behind) (?:the )?[a-z]+(?: [a-z]+)?\)", ""),
+    (r" - (?:oily|greasy|dusty)$|, (?:oily|greasy|dusty)$", ""),
+    (r"\bfor (?:the|my|a) cordless(?: drill| driver| screwdriver)?$", ""),
+    (r",? \(?ev bay\)?$", ""),
+    (r"\b(?:that|which) folds? like an? (?:pen|pocket|jack)[- ]?knife\b", "folding"),
+    (r"\b(?:pen|pocket|jack)[- ]?knife[- ](?:style|type|pattern)\b", "folding"),
+    (r"^take along (?:one |an? |the )?(?=\w)", ""),
+    (r"\bproper(?:ly)? handled (?=.*\bscrewdriver\b)", ""),
+    (r"(?<=\d) up to (?=\d)", " to "),
+    (r"\b(one and a half|two|one) up to (?=(?:eight|ten|twelve|fourteen)\b)", r"\1 to "),
     (r"\b(?:that|which) (?:can be )?(?:folds?|folded)(?: up| away| flat)?\b", "folding"),
     (
         r"\b(?:that|which) (?:stands?|takes?|withstands?|resists?|can take) (?:the )?(?:high )?(?:heat|"

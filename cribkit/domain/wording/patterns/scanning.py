@@ -6,6 +6,8 @@ from __future__ import annotations
 
 # Scanning errors inside sizes: letters for digits and a stroke read as a one or a bracket.
 SCAN = [
+    (r"(?<=(?:ph|pz)-[0-4]),(?=\d)", " , "),  # PZ-1,80MM
+    (r"(?<=[a-z],)l,(?=\d)", "l , "),  # HEX KEY,L,5MM
     (r"(?<![a-z\d])(\d)ooo(?= ?v\b)", r"\g<1>000"),  # 1OOOV
     (r"(?<=x)([1-9])oo\b|\b([1-9])oo(?=mm\b)", r"\1\g<2>00"),  # PH2X1OO, 3OOMM
     (r"\b([1-9]\d?)[l|i!]((?:2|4|8|16|32)(?=[ -]?(?:dr|drv|drive|sq)\b))", r"\1/\2"),  # 1l2DR

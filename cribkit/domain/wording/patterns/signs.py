@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 SIGNS = [
+    (r"^(?=.*\bkeys?\b)(?=.*\bset\b)(.*?\d) ?mm (?:-|to) (?=\d+(?:\.\d+)? ?mm\b)", r"\1-"),  # 1.5mm - 10mm
     (r"\bw/o\b", "without"),
     (r"([a-hj-wyz])\1{2,}", r"\1\1"),  # deeep
     (r"(?<=[a-z]{3})/(?=[a-z]{3}|6lb\b)(?!(?:out|off|female|male|shallow|steel)\b)", " "),  # BIT/SIX-LOBE

@@ -3,6 +3,172 @@
 from __future__ import annotations
 
 TIPS = [
+    (
+        # The usual shank of a nut setter says no more beside the size of its socket; alone it may be that size.
+        r"^(?=.*\bnut ?(?:set+ers?|driver|runner|spinner)\b)"
+        r"(?=.*(?:(?<![\d.])(?:5|5\.5|6|7|8|10|12|13) ?(?:mm|mil)\b|"
+        r"\b(?:five|six|seven|eight|ten|twelve|thirteen) mil\b|"
+        r"\b(?:5/16|3/8|7/16|1/2)\b))"
+        r"(.*?)\b(?:1/4|quarter)(?:[- ]?inch|[- ]?in\b\.?|\")? ?(?:hex(?:agon)?|hx)(?: ?(?:shank|shk|drive)\b|\b)",
+        r"\1 ",
+    ),
+    (r"(\bnut ?setter \d{1,2} ?x ?\d{2,3}(?: ?mm)?),? 1/4(?: ?in\b|\")?$", r"\1"),
+    (r"\b(1/4|5/16)(\"?) ?hx (?=1 ?(?:in\b|inch|\"))", r"\1\2 hex, "),
+    (r"\bflat ?head bit (?=\d(?:\.\d)? ?x ?(?:0\.\d|1\.\d))", "slotted bit "),
+    (r"(\bkeys\b.*?),? set of \d{1,2}\b", r"\1 set"),
+    (
+        r"(\b(?:flat(?:head| blade)?|slot(?:ted)?|sloted) bit \d(?:\.\d)?) ?(?:mm )?,? ?\(?(0\.\d|1\.\d)(?: ?mm)? thick"
+        r"(?:\b\)?)",
+        r"\1 x \2 mm",
+    ),
+    (
+        r"^(?:an? |the )?(\d(?:\.\d)?|[a-z]+(?: and a half)?) ?(?:mm|mil) (flat blade bit),? (0\.\d|1\.\d) thick\b",
+        r"\2 \1 mil x \3 mm",
+    ),
+    (r"\bsl ?(\d(?:\.\d)?) ?[-x] ?(0\.\d|1\.\d)(?: ?mm)?\b", r"slotted \1 x \2 mm"),
+    (r"(\bbit\b.*?),? hex 6\.3\b(?! ?mm)", r"\1, 1/4 hex"),
+    (r"^(?=.*\bbits?\b)(.*?)\b1 in long\b", r"\1 1 in"),
+    (r"(\bbits?\b.*?),? (?:tub|pot|tin) of \d{1,3}$", r"\1"),
+    (
+        r"^(?=.*\b(?:(?:ph|pz|tx?)\d{1,2}\b|sl \d))(?=.*\bbits?\b)(.*\b(?:bits?|1/4 ?(?:hex|hx))) 25$",
+        r"\1 25 mm",
+    ),
+    (r"(\bbit\b.*?),+ for the (?:bit holder|ratchet|driver)$", r"\1"),
+    (r"^(?:an? |the )?set of (?:\d{1,2}|five|six|seven|eight|nine|ten|thirteen) ((?:[a-z-]+ )*keys)\b", r"\1 set"),
+    (
+        r"\b(fold(?:ing|able|[- ]?up)? (?:[a-z\d-]+ ){0,3}?(?:keys|wrenches))\b(?!.*\bset\b)"
+        r"(?=.*(?:\d ?(?:mm)? ?(?:-|to|up to|,) ?t?\d|t\d\d?,? t\d))",
+        r"\1 set",
+    ),
+    (
+        r"^(?!.*\bset\b)(?=.*(?:\d|mil) ?(?:-|to) |.*\bt \w+ to t )(.*?\b(?:allen|hex|star|six[- ]lobe) keys) "
+        r"(folding|that fold(?: up)?)\b(?: into the handle)?",
+        r"\1 set folding",
+    ),
+    (r"\b(folding|foldable) ((?:metric )?(?:star|hex[a-z]*|six[- ]lobe|allen)) wrench(?:es)?\b", r"\1 \2 key"),
+    (
+        r"^(?=.*\b(?:keys?|wrench)\b)(?=.*\bset\b)(.*?)(?<!\d, )(?<!\d )\b"
+        r"(\d{1,2}|five|six|seven|eight|nine|ten|twelve|thirteen) (?:keys|blades|sizes)\b",
+        r"\1\2 pc",
+    ),
+    (r"^(?=.*\bkeys?\b)(?=.*\bset\b)(.*?),? (?:in )?(?:an? )?(?:plastic )?(?:clip|holder)$", r"\1"),
+    (r"^(?=.*\bbit ?holder\b)(.*\bmagn?(?:etic)?\.?) (\d{2,3})$", r"\1 \2 mm"),
+    (r"\b(?:foldable|fold[- ]?up|fold)(?= (?:[a-z-]+ ){0,2}(?:hex|allen|star|tx|six[- ]lobe|keys?)\b)", "folding"),
+    (r"\bthat folds? (?:in)?to (?:the|its|a) handle\b", "folding"),
+    (r"\bt(\d\d?)/t(\d\d)\b(?=.*\bset\b)", r"t\1-t\2"),
+    (r"\bno\. ?(?=[te]\d{1,2}\b)", ""),
+    (r"\bfor (?:[a-z]+ )?screws with (?:an? |the )?(?:(?:centre|center|middle) )?(?:pin|post)s?\b", "tamper"),
+    (
+        r"^(?=.*\b(?:star|tx?\d\d?h?|six[- ]?lobe)\b)(?=.*\bbits?\b)(.*?)\bhollow(?: \(pin\))?(?: tip(?:ped)?| pin)?"
+        r"(?: type)?\b(?! (?:shaft|handle|door|section))",
+        r"\1tamper",
+    ),
+    (
+        r"\b(?:12|twelve)[- ]?p(?:oin)?t\b,? (?=(?:multi[- ]?tooth|triple[- ]square|xzn)\b)|"
+        r"(?<=multi-tooth)(?:,? )\(?(?:12|twelve)[- ]?p(?:oin)?t\)?|(?<=triple square)(?:,? )\(?12[- ]?p(?:oin)?t\)?",
+        " ",
+    ),
+    (
+        r"\b(?:m[- ]?)?(five|six|eight|nine|ten|twelve|fourteen|sixteen) (?=triple[- ]sq(?:uare)?\b(?! bits| sockets))",
+        r"m \1 ",
+    ),
+    (
+        r"\btriple[- ]square on (?=(?:an? )?(?:half|three[- ]eighths?|quarter|1/2|3/8|1/4)\b)",
+        "triple square bit socket ",
+    ),
+    (
+        r"^(?=.*\b(?:tri?pp?le[- ]?sq\w*|trpl|xzn|multi[- ]?tooth)\b)(.*?\bm ?\d{1,2}) ?x ?(\d{2,3})(?: ?mm)?\b",
+        r"\1 , \2 mm",
+    ),
+    (
+        r"^(?=.*\b(?:tri?pp?le[- ]?sq\w*|trpl|xzn|multi[- ]?tooth)\b)(?=.*\bm ?\d)(.*?)\b(?:hx ?|hex ?)10\b",
+        r"\1 10 mm hex shank",
+    ),
+    (
+        r"^(?=.*\b(?:tri?pp?le[- ]?sq\w*|trpl|xzn|multi[- ]?tooth)\b)(?=.*\bm ?\d)(.*?) 10 ?hex\b",
+        r"\1 10 mm hex shank",
+    ),
+    (r"\bshank (\d{1,2}) ?mm hex(?:agon)?\b", r"\1 mm hex shank"),
+    (r"\b(\d{1,2})(?: ?mm)? a/?f shank\b", r"\1 mm hex shank"),
+    (r"[- ]hex(?:agon)? drive end\b", " hex shank"),
+    (
+        r"(\bbit\b.*?),? (?:to suit|to fit|for) +(?:an? )?(10 ?mm|8 ?mm|5/16|1/4)(?: ?in)? hex(?:agon)? "
+        r"(?:bit )?holder$",
+        r"\1, \2 hex shank",
+    ),
+    (r"\b[ce] ?6[.,]3(?: ?x ?(\d{2,3})(?: ?mm)?\b|\b)", r", 1/4 hex shank , \1 mm"),
+    (r", (1/4 hex shank) ,  mm", r", \1"),
+    (
+        r"^(?!.*\b(?:bin|drawer|rack|shelf|bay|row|tray|box|loc|peg|hook|locker|cabinet|cupboard|aisle|bench)\b)"
+        r"(.*?\bbit\b.*?)(?<!\()\bc ?8\b(?: ?shank)?",
+        r"\1 5/16 hex shank",
+    ),
+    (r"\boal (\d{2,3})\b(?! ?(?:mm|in\b|\"|cm))", r"\1 mm long"),
+    (r"^(?=.*\bbits?\b)(.*\b\d{1,2} ?mm) long (\d{3})\b(?! ?(?:mm|in\b|\"))", r"\1 , long , \2 mm"),
+    (r"(?<=\d\"),? long reach (?=.*\bkey\b)|^long reach (?=.*\bkey\b)", "long "),
+    (r"\bball-hex\b", "ball end hex"),
+    (r"\bwith (?:the |an? )?ball on (?:the |one |its )?end\b", "ball end"),
+    (
+        r"\bcross[- ]?(?:head|recess|tip|point)(?:ed)?[, ]+\(?(ph|pz)\)?[-, ]*(?:size |no\.? ?)?([0-4])(?:,(?=\d)|\b)",
+        r"\1\2 , ",
+    ),
+    (
+        r"\bcross[- ]?(?:head|recess|tip|point)(?:ed)? \((ph|pz)\) (screw ?driver),? (?:size |no\.? ?)?([0-4])\b",
+        r"\1\3 \2",
+    ),
+    (r"\bsquare[- ]drive screw bit\b", "square recess bit"),
+    (r"\b(screwdriver bit,?) square,? size (\d)\b", r"\1 sq\2"),
+    (r"\bstar with (?:the |an? )?(?:tee|t)[- ]?(?:handle|bar|grip)\b", "star t handle key"),
+    (r"\b(wrench|driver),? with (?:the |an? )?(?:tee|t)[- ]grip\b", r"t handle \1"),
+    (r"\bt[- ]grip (?=key|wrench|driver)", "t handle "),
+    (
+        r"(\bslot(?:ted)?\b.*?\bblade) (\d(?:\.\d)?)(?: ?mm)? wide and (0\.\d|1\.\d)(?: ?mm)? thick\b",
+        r"\1 \2 x \3 mm",
+    ),
+    (
+        r"^(?=.*\b(?:insulated|vde|1000 ?v|thousand volts)\b)(.*?)\belectrician'?s "
+        r"(?=(?:vde |insulated )?screwdriver\b)",
+        r"\1",
+    ),
+    (r"\bbitholder\b", "bit holder"),
+    (
+        r"\b(?:socket )?(?:thing|piece|end) (?:that|which) takes (?=(?:the )?(?:quarter|1/4|5/16)[- a-z\"]* bits\b)",
+        "bit holder for ",
+    ),
+    (r"\bcoupler (?=.*\bhe?x bits$)", "bit holder "),
+    (r"\b6\.3 ?mm \(1/4(?: ?in\.?|\")?\)(?= hex)", "1/4"),
+    (
+        r"\b(?:(1/4)(?: ?in\.?|\")? \(6\.3 ?mm sq|(3/8)(?: ?in\.?|\")? \(10 ?mm sq|(1/2)(?: ?in\.?|\")? \(12\.5 ?mm sq)"
+        r"(?:uare)?\.?\)",
+        r"\1\2\3 square",
+    ),
+    (r"\b(nut ?(?:setter|driver).*?)\b(\d/\d)(?: ?in\b\.?|\")? hex drive\b", r"\1\2 hex shank"),
+    (
+        r"^(?=.*\bnut ?-?(?:setter|driver|seter) ?(?:bit)?\b)(.*?)\b(\d{2,3}|sixty[- ]five|fifty) ?(?:long|lg)\b",
+        r"\1\2 mm",
+    ),
+    (r"(\bnut ?set+ers? \d{1,2} ?mm) (\d{2,3})(?= +1/4| *$)", r"\1 \2 mm"),
+    (r"(\bnut ?setter\b.*?)\bhex(?:agon)? (?=(?:[5-9]|1\d) ?mm\b)|^hex(?:agon)? (?=nut driver bit\b)", r"\1"),
+    (r"\b(nut driver bit .*)\bhex (\d{1,2}) a/f\b", r"\1 \2 mm"),
+    (
+        r"\b(?:drain|sump) ?(?:plug|plg) (?:bit )?(?:skt|socket) (?:square (\d{1,2})(?:\.0)?(?: ?a/?f| ?mm)?|"
+        r"(\d{1,2})(?: ?mm)? sq(?:uare)?(?: male)?)(?=,? (?:3/8|1/2|$))",
+        r"\1\2 mm male square bit socket",
+    ),
+    (r"\bsocket, bit,? square, (\d{1,2}) ?mm\b", r"\1 mm male square bit socket"),
+    (
+        r"\bsquare (?:drain|sump) ?plug (?:bit )?(?:socket|skt) (\d{1,2}) ?mm,? (3/8|1/2)(?: ?dr(?:ive)?)?$",
+        r"\1 mm male square bit socket \2 drive",
+    ),
+    (
+        r"\b(\d{1,2}|eight|ten|twelve) ?(?:mm|mil) square (?:drain|sump) ?plug bit\b(?! (?:socket|skt))",
+        r"\1 mm male square bit socket",
+    ),
+    (
+        r"\bbit (?:socket|skt) for square[- ]recess (?:oil )?(?:drain|sump) plugs?,? (\d{1,2}) ?mm(?: square)?\b",
+        r"\1 mm male square bit socket",
+    ),
+    (r"\b(\d) /(\d{2})\b", r"\1/\2"),
     (r"\bbit((?:,? (?:skt|socket))?),? (ph|pz)\b(?! ?[0-4]\b(?!/))(.*?),? no\.? ?([0-4])\b", r"bit\1 \2\4\3"),
     (r"^triple[- ]?square (m\d{1,2})$", r"triple square bit socket \1"),
     (r"\bbit (?:skt|socket) (?:sq|square) drain plug\b", "square bit socket for drain plug"),
