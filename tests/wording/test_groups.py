@@ -58,6 +58,7 @@ def test_what_is_the_same_thing_is_still_found(name: str) -> None:
 # What was found when the file had been learnt from, less one in a hundred.
 LEAST = {
     "bits-keys.json": 0.96,
+    "chemicals-fluids.json": 0.98,
     "pliers-gauges.json": 0.98,
     "small-parts.json": 0.96,
     "sockets.json": 0.91,

@@ -120,6 +120,14 @@ def _pack(asked: str, has: str) -> Verdict:
     return [f"it holds {has}, not {asked}"] if alike else None
 
 
+def _purity(asked: str, has: str) -> Verdict:
+    """99.9 % serves for 99 %, the other way round only with a look; 70 % is another thing."""
+    first, second = (float(text.partition(" ")[0]) for text in (asked, has))
+    if first <= second < first + 1:
+        return []
+    return [f"it is {has} pure, not {asked}"] if abs(first - second) <= 1 else None
+
+
 def _plastic(asked: str, has: str) -> Verdict:
     if "plastic" not in (asked, has) or not {asked, has} - {"plastic"} <= PLASTICS:
         return None
@@ -332,6 +340,7 @@ AGREE: dict[str, Compare] = {
     "temperature": _reaches,
     "cut_level": _cut_level,
     "pack": _pack,
+    "purity": _purity,
     "pipe_ends": _pipe_ends,
     "material": _plastic,
     "finer": _finer,

@@ -41,9 +41,16 @@ _WHERE = re.compile(
     r"^(?:at|on|in|under|inside|behind|from|near) (?:the|each|both|either) [^,;:\d]*, (?P<rest>.+)$", re.I
 )
 _CIRCUMSTANCE = re.compile(r"^with(?:out)? [^,;:\d]*, (?P<rest>.+ (?:with|using) .+)$", re.I)
+# What is cleaned first: "Clean the bore, apply retaining compound".
+_CLEANED = re.compile(
+    r"^(?:clean|degrease|wipe|dry|deburr) (?:the|both|all|each) (?:(?!with |using )[^,;:\d ]+ ?)+, (?:then |and )?"
+    r"(?P<rest>(?:apply|smear|spread|coat|brush) .+)$",
+    re.I,
+)
 # How it is done.
 _MANNER = re.compile(
-    r"^(?!apply|supply|assembly|family|reply)(?:[a-z]{3,}ly|always|also|just|again|only|now|then|best|slow|by hand)"
+    r"^(?!apply|supply|assembly|family|reply|molly|dolly)"
+    r"(?:[a-z]{3,}ly|always|also|just|again|only|now|then|best|slow|by hand)"
     r"(?:,? and [a-z]+ly)?,? "
     r"(?P<rest>.+)$",
     re.I,
@@ -85,7 +92,7 @@ def stripped(text: str) -> str:
         return stripped(denied)
     if _IT.search(text):
         return text  # the clause names the thing: "Where the chain is worn, replace it"
-    for clause in (_STATE, _WHEN, _WHERE, _CIRCUMSTANCE, _MANNER):
+    for clause in (_STATE, _WHEN, _WHERE, _CIRCUMSTANCE, _CLEANED, _MANNER):
         if (found := clause.match(text)) and _begins(found["rest"]):
             return stripped(found["rest"])
     return text

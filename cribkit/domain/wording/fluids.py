@@ -275,7 +275,8 @@ def _used_on(reading: Reading) -> None:
 
 def chem(reading: Reading) -> None:
     """A chemical: its pack does not matter, its traits are words."""
-    if reading.family == "epoxy" and (found := _SETS_IN.search(in_digits(reading.text.lower().replace("-", " ")))):
+    as_written = in_digits(reading.text.lower().replace("-", " ")) if reading.family == "epoxy" else ""
+    if found := _SETS_IN.search(as_written) or (_SETS_IN.search(reading.plain) if as_written else None):
         reading.set("sets_in", f"{found[1]} {'min' if found[2][0] == 'm' else 'h'}")
         _spent(reading, found[1], "min", "mins", "minute", "minutes", "h", "hr", "hrs", "hour", "hours")
     if reading.family in _FILLED:

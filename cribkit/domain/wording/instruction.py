@@ -357,7 +357,7 @@ def _with(text: str, begins: str) -> str:
 _NEXT = re.compile(
     r",? (?:and "
     r"(?=(?:look|check|wait|watch|take|pump|undo|release|lower|raise|turn|wipe|leave|see|then|hold|let|keep|turn|pull|push|lift|tap|do|remove|fit|clean|"
-    r"lay|ease|put|note|keep|set|mop|read|throw|brush|blow|prove)\b)"
+    r"lay|ease|put|note|keep|set|mop|read|throw|brush|blow|prove|press (?:in|on|home)|drive (?:in|on|home))\b)"
     r"|(?:holding|keeping|supporting|steadying) (?=(?:the|it|them|both)\b)"
     r"|then (?!.*\b(?:with|using)\b)|taking care "
     r"|(?:before|until|till|while|as|once|when|so that) (?=(?:you|it|the|they|[a-z]+ing|assembly|flush|tight)\b))(.*)$",

@@ -145,7 +145,7 @@ _PARTS = [
         r"(?P<tt>-?\d+(?:\s*(?:-|to|\.\.+)\s*-?\d+)?)\s*(?:deg)?\s*(?P<tc>c|celsius)\b|(?P<tf>-?\d+)\s*deg(?:rees)?\.?\s*f(?:ahrenheit)?\b|(?P<tg>\d{3})\s?f\b",
     ),
     ("deg", rf"(?P<de>{NUM})\s*(?:deg|degrees?)\b"),
-    ("percent", r"(?P<pc>\d{1,3})(?:\.\d+)?\s*(?:%|pct\b|percent\b|per cent\b)"),
+    ("percent", r"(?P<pc>\d{1,3}(?:\.\d+)?)\s*(?:%|pct\b|percent\b|per cent\b)"),
     (
         "count",
         (

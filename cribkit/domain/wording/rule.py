@@ -473,6 +473,11 @@ IMPLIED = {
 ASSORTED = frozenset({"hose-clamp", "ear-clamp", "fuel-hose-clip", "p-clip", "heat-shrink", "trim-clip", "circlip"})
 
 
+# Degrees of frost from which on a screenwash is one for the winter. Common practice, no source.
+WINTER = 10
+_FROST_PROOF = re.compile(r"-(\d{1,2}) ?c")
+
+
 def implied(name: str, item: Meaning) -> str | None:
     """What goes without saying."""
     attributes = dict(item.attributes)
@@ -483,6 +488,8 @@ def implied(name: str, item: Meaning) -> str | None:
     if name == "system":
         sized = f"{attributes.get('size', '')} {attributes.get('tip', '')} {attributes.get('thread', '')}".split()
         return "inch" if "in" in sized else "metric" if sized and ("mm" in sized or sized[0][:1] == "M") else None
+    if name == "season" and (found := _FROST_PROOF.match(attributes.get("temperature", ""))):
+        return "winter" if int(found[1]) >= WINTER else None
     return IMPLIED.get((item.family, name)) or kin().implied(item.family, name)
 
 
@@ -576,6 +583,7 @@ IMPLIED_TRAITS = {
     "throttle-body-cleaner": frozenset({"throttle-body-safe"}),
     "maf-cleaner": frozenset({"residue-free"}),
     "silicone-spray": frozenset({"on-rubber", "on-plastic"}),
+    "anaerobic-flange-sealant": frozenset({"not-material=silicone"}),
     "silicone-grease": frozenset({"on-rubber", "on-plastic"}),
     "crimping-pliers": frozenset({"ratcheting"}),
     "anti-seize": frozenset({"high-temperature"}),

@@ -17,7 +17,7 @@ _ASKS = re.compile(
     r"|(?:i|we)(?:'ll|'d| will| would)? (?:like|need|want|take|have)|i(?:'m| am) (?:after|looking for)"
     r"|i(?:'ve| have) got to (?:have|use)|(?:is|are) there|got"
     r"|(?:give|pass|hand|get|find|lend|fetch|chuck) (?:me|us)|any chance of|(?:any|some)thing to"
-    r"|who(?: has|'s got)|where(?: is|'s| are)|looking for|after|just|needs?|wanted:?)"
+    r"|who(?: has|'s got)|where(?: is|'s| are)|looking for|after(?! [a-z]+ing,)|just|needs?|wanted:?)"
     r"(?: (?:please|also|just|another|again|maybe|perhaps))* (?=\S)",
     re.I,
 )

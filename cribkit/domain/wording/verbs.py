@@ -28,8 +28,7 @@ _MEASURED = re.compile(
 # First words of names that are verbs elsewhere: the lower valve cover, an add-a-circuit holder.
 _NAMES = re.compile(
     r"^(?:lower valve|add a circuit|tap (?:and die|wrench|holder|for m?\d)|pinch off (?:tool|pliers)|"
-    r"cut off (?:wheel|disc)|"
-    r"(?:oil|grease|plug|clamp|seal|bolt|screw) for)\b",
+    r"cut off (?:wheel|disc)|(?:oil|grease|plug|clamp|seal|bolt|screw) for|grease gun cartridge)\b",
     re.I,
 )
 _BESIDES = ("up", "down", "off", "out", "in", "back", "on", "over")

@@ -56,6 +56,116 @@ CHEMICALS = [
     ),
     (r"\bthreadlocker (?:that|which)? ?(?:wicks|creeps|runs|gets drawn) into (?:the )?.*$", "threadlocker wicking"),
     (r"^paste (?:to seal|for sealing|for) (?:the )?exhaust (?:joints?|pipes?|clamps?)$", "exhaust assembly paste"),
+    (r"\bane(?:a|ae)?robic\b", "anaerobic"),
+    (r"(\bgrease\b.*?)\btub\b(?! of)", r"\1tin"),  # a tub is also short for a tube
+    (r"\btub of (?=.*\bgrease\b)", "tin of "),
+    (r"(\bgrease\b.*\d ?(?:kg|lbs?)) (?:bucket|keg|drum)\b", r"\1 pail"),  # no bucket pins, no brake drums
+    (r"^(?:an? )?(?:\d+ ?(?:kg|lbs?) )?(?:bucket|keg|drum) of (?=.*\bgrease\b)", "pail of "),
+    (r"(\banaerobic (?:flange )?seal(?:ant|er)),? gasket maker\b", r"\1"),
+    (
+        r",? (?:that|the|this) [a-z]+ (?:gets|will be|has to be|is to be) welded (?:later|after(?:wards)?|next|soon)\b",
+        "",
+    ),
+    (r"\b(\d{3}) ?(?:deg ?)?c ?[/(] ?\d{3,4} ?(?:deg ?)?f\b\)?", r"\1 c"),  # one temperature in two units
+    (r"\bpiant\b", "paint"),
+    (r"^(?:an? |one )?lit(?:re|er) of (?=\S)", "1 litre "),
+    (
+        r"^((?:\d{1,2}|two|three|four|five|six|ten|twenty|twenty[- ]five)[- ]?(?:l|lit(?:re|er)s?)) of "
+        r"(?=\S)(?!.*(?:\boil\b|\d ?w\b|\d ?w-?\d|\b(?:five|ten|fifteen|zero|seventy-five|eighty) w\b))",
+        r"\1 ",
+    ),  # so much is asked for; of an oil it is what goes in
+    (r"(^|, )(?:an? )?lit(?:re|er) (?=bottle|can|jug|tin)", r"\1 1 litre "),
+    (r"\((?:one|1) (\d+(?:\.\d)? ?lit(?:re|er)) (?:can|bottle|jug|tin)\)", r"(\1)"),
+    (r"\b(?:ten|10) mil (?=bottle|of\b)", "10 ml "),
+    (
+        r"^(?!.*\b(?:socket|skt|spanner|wrench|key|bit|drill|bolt|hose|washers?|seal|gun|tape|sheet|shim)\b)"
+        r"(.*\b(?:thread ?lock\w*|sealant|gasket maker|cleaner|lubricant|pipe dope|retaining compound|aerosol)\b.*?)"
+        r"\b((?:(?:one|two|three|four|five) hundred|ten|twenty|twenty-five|fifty|eighty|\d{2,3})) mil$",
+        r"\1\2 ml",
+    ),
+    (r",? \b(?:it |that |which )?(?:must|should|can)(?:not| not|n't|'t) be (?=chlorinated\b|flammable\b)", " non-"),
+    (
+        r"\b(?:for [a-z ]+? )?(?:that|which) (?:are|is) never (?:coming|to come|going to come) (?:out|off|undone|apart)"
+        r"(?: again)?\b",
+        "permanent",
+    ),
+    (r"\b(?:needs?|requires?) heat to (?:undo|remove|release|break|loosen)\b", "permanent"),
+    (
+        r"\b(?:that |which )?(?:creeps|wicks|seeps) (?:in|into [a-z ]+?) (?:after|when|once) (?:the )?[a-z]+ "
+        r"(?:are|is) (?:tight(?:ened)?|done up|fitted|assembled)\b",
+        "wicking",
+    ),
+    (r"\bpre[- ]assembled (?=fasteners?|threads?|screws?|bolts?|joints?)", "assembled "),
+    (r"\bgasket goo\b", "gasket maker"),
+    (r"\b(?:rtv )?gasket compound\b(?=.*\boil)|(?<=rtv )gasket compound\b", "gasket maker"),
+    (r"\b(copper|black|red|blue|grey|clear|white)[- ]colou?red (?=rtv|silicone|gasket)", r"\1 "),
+    (
+        r"\bfor (?:something|anything|parts?|things?|places?) (?:that|which) gets? (?:really |very |quite )?hot\b",
+        "high temperature",
+    ),
+    (
+        r"\b(?:an? )?(?:(?:triangular|round|continuous|thin|thick|even|\d+(?:\.\d)? ?mm) )*bead of "
+        r"(?=.*\b(?:adhesive|sealant|sealer|rtv|silicone|pu|gasket)\b)",
+        "",
+    ),
+    (r"\b1 ?k (?=pu\b|polyurethane|adhesive)", ""),
+    (r"\bfor round (?=the\b|an?\b)", "for "),
+    (r"\bcontain(?:s|ing) no (?=[a-z])", "no "),
+    (r"(\banti[- ]?s(?:ei|ie)ze?\b.*)\bnon[- ]metallic\b", r"\1metal free"),
+    (r"\bptfe[- ]filled\b", "ptfe"),
+    (r"\b(pipe )?thread seal(?:ing|er|ant) paste\b", r"\1thread sealant paste"),
+    (r"^grease[- ]gun cartridge,? (?:with |of )?(?=.*\b(?:lithium|moly\w*|calcium|ep)\b)", "grease cartridge, "),
+    (r"^load (?:a |the )?cartridge of (.*?) into (?:the|an?) (?:grease )?gun\b.*", r"cartridge of \1"),
+    (r"\bnlgi (?:grade |no\.? ?|# ?|number )(?=[0-3])", "nlgi "),
+    (r"\b(lithium|calcium)[- ]base\b", r"\1 based"),
+    (r"\bthe ([a-z]+) (?:sort|kind|type) (?=for\b)", r"\1 "),
+    (r"\belectrically (?=insulating)", ""),
+    (r"\bsilicone oil (?=lubricant|spray|lube)", "silicone "),
+    (
+        r"(\bdot ?[345].*?)\bfor (?:an? |the )?(?:brake |clutch )bleed(?:ing)?\b(?! kit| bottle| tool| unit)",
+        r"\1for bleeding",
+    ),
+    (
+        r"(\bc[1-5]\b.*?) (?:spec )?for (?:(?:the|an?|engines?|diesels?|cars?|vans?) )*(?:with (?:an? )?)?dpf\b",
+        r"\1",
+    ),  # its class says it
+    (r"\bfor (?:an? |the )?(?:four|five|six|[456])[- ]speed (?:manual )?(?:gear)?box\b", "for a manual gearbox"),
+    (r"\bstick[- ]shift (?=(?:gear|transmission|trans) ?(?:oil|fluid|lube))", "manual "),
+    (r"(\b(?:oil|fluid|lube|trans)\b.*), squeeze bottle$", r"\1, bottle"),
+    (r"^(?:oil|fluid), ?(?:gearbox|transmission), ?(?:continuously variable )?\(?cvtf?\)?", "cvt fluid"),
+    (r"(\bcvt\b.*), ?(?:red|green|blue|yellow) dye$", r"\1"),
+    (r"(\b(?:cvt|continuously variable)\b.*) for (?:an? |the )?(?:[a-z]+ )?hybrid(?: car)?$", r"\1"),
+    (
+        r"^mix (\d.*?) with (?:\d+ ?(?:l|lit(?:re|er)s?) of )?(?:deioni[sz]ed |distilled |demineralised )?water$",
+        r"\1",
+    ),
+    (
+        r"(\b(?:wash|screen ?wash|washer fluid)\b.*?)\bminus (?:(\d{1,2})|(ten)|(twenty)|(thirty))\b(?! ?(?:deg|c\b))",
+        r"\1-\2\3\4\5 c",
+    ),
+    (r"\bfrost protection (?:to |down to )?(?=-)", ""),
+    (r"\bquick(?:[- ]set(?:ting)?)? (?=epoxy)", "rapid "),
+    (r"(\bepoxy\b.*?)\bthe (five|\d{1,2})[- ]minute one\b", r"\1\2 minute"),
+    (r"\b(\d{1,2} ?min(?:ute)?s?) set\b", r"\1"),
+    (r"\b(?:twin|double|dual)(?:[- ]barrel)? (?=syringe\b)(?=.*\b(?:epoxy|glue|adhesive|resin)\b)", ""),
+    (r"(\b(?:epoxy|glue|adhesive|resin)\b.*)\b(?:twin|double|dual)(?:[- ]barrel)? (?=syringe\b)", r"\1"),
+    (
+        r"(\b(?:super ?glue|cyanoacrylate|ca glue)\b.*?)\b(?:that |which )?(?:doesn't|does not|won't|will not) "
+        r"(?:run|drip|sag)\b",
+        r"\1gel",
+    ),
+    (r"\b(?:flat|mat|matte) (?=black|white|grey|silver)(?=.*\b(?:paint|lacquer|enamel|spray)\b)", "matt "),
+    (
+        r"^(?!.*\b(?:brush(?:es)?|scraper|pad|roller|gun)\b(?! on))(.*\b(?:paint|lacquer|enamel)\b.*?)"
+        r"\b(?:flat|mat|matte)\b",
+        r"\1matt",
+    ),
+    (r"\bvery (?=high[- ]temp.*\b\d{3,4} ?(?:deg(?:rees?)? ?)?[cf]\b)", ""),
+    (r"(\bgalvani[sz]ing spray\b.*?) to touch up (?:an? |the )?[a-z ]+$", r"\1"),
+    (
+        r"(\b(?:ipa|isoprop\w*|propan-2-ol|alcohol)\b.*?)\b(9\d(?:\.\d)?)(?=,|$| \d+ ?l\b| one\b)(?<!\d[- ]9\d)",
+        r"\1\2 %",
+    ),
     (r"\bbreak (?=fluid|cleaner|clnr|pads?\b|discs?\b|pipes?\b|calipers?\b|hoses?\b|lines?\b)", "brake "),
     (r"^fluid for (?:the |an? )?(.*?) ?\b(?:automatic|auto) (?:gearbox|box|transmission)$", r"atf \1"),
     (r"\b(\d)[- ]?spd\b", r"\1 speed"),

@@ -154,6 +154,32 @@ SAID = [
     ),
     (r"\bwedge bulbs?\b", "capless bulb"),
     (r"^(?=.*\bgasket\b)(.*?) ([2-9])-([2-9]0)$", r"\1 \2\3"),  # a model, as spoken: four-twenty
+    (r"^[^?]*\? ?no ?-+ ?(?=[a-z]{3})", ""),  # "ceramic? No - copper": what it was first taken for
+    (r", \d{1,3} (?:in (?:stock|hand)|on (?:the )?(?:shelf|hand)|counted|remaining|opened|off)$", ""),
+    (r", (?:counted|count|stock) \d{1,3}$", ""),
+    (r",? \b\d{1,3} (?:per|to (?:a|the)|in (?:a|the)) (?:carton|box|case|pack)$", ""),
+    (r"\(?\b(?:half|part(?:ly|ially)?|nearly|almost)[- ](?:used|full|empty|gone)\b\)?", ""),
+    (r",? \b(?:keep|store|kept|stored) in (?:the |a )?(?:fridge|refrigerator|cool place)$", ""),
+    (r", (?:do not|don't) take (?:it )?(?:into|in) [a-z ]+$", ""),
+    (r", (?:a |the )?(?:stack|pallet|shelf|box|rack|crate) by the (?:gate|door|wall|window|stairs)$", ""),
+    (
+        r"^(?=.*\d ?(?:ml|l|lt|ltr|lit(?:re|er)s?|g|gm|kg)\b)(.*), (?:(?:welding|grease|oil|tyre|paint|electrical|"
+        r"brake|wash|body|chemicals?|locked|flammables?|solvents?|lubes?) ){1,2}"
+        r"(?:bay|stores?|bench|cabinet|locker|cupboard|room|cage|shelf)$",
+        r"\1",
+    ),
+    (r"^(?:the |some )?stuff (for [^,\d]*), the (?=[a-z]{3})(.+)$", r"\2 \1"),
+    (
+        r"^(?:that |the |some )?((?:[a-z]+ )?)stuff (?:you|we|they|people) (?:put|use|spread) [^,\d]*"
+        r"(?:, for [^,\d]*)?, ([^,]+)$",
+        r"\1\2",
+    ),
+    (r"\btmep\b|\btepm\b", "temp"),
+    (r"\btueb\b|\btbue\b", "tube"),
+    (r"\bgaer\b", "gear"),
+    (r"\b(?:oli|iol)\b(?=$|,| \d)", "oil"),
+    (r"\bredy\b", "ready"),
+    (r"(?<=\d )minuite\b|(?<=\d)minuite\b|(?<=five )minuite\b", "minute"),
     (r",? (?:an? |the )?(long|short|deep|shallow) one(?=,|$)", r", \1"),
     (r"^(?=.*\d)(.*?),? (?:in an? |for an? )?(?:tight|awkward|narrow) (?:spot|space|place|corner|gap)s?\b", r"\1"),
     (r"(?:\ba )?\bhandful(?: of)?\b", ""),
