@@ -324,6 +324,9 @@ OTHERS = (
     "hundredandsixtysixth",
     "hundredandsixtyseventh",
     "hundredandsixtyeighth",
+    "hundredandsixtyninth",
+    "hundredandseventieth",
+    "hundredandseventyfirst",
 )
 
 

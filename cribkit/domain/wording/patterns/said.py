@@ -9,6 +9,8 @@ _DATE = (
 )
 
 SAID = [
+    (r"\bb\+ (?=nut|stud|terminal|cable|post)", ""),
+    (r"(?<= )f\. (?=[a-z]{3})", "for "),
     (r",? (?:there is |there's )?no room for (?:an? )?[a-z ]+$", ""),
     (r",? 1 only$", ""),
     (r"\b(\d{1,2})-1/2 ?mm\b", r"\1.5 mm"),

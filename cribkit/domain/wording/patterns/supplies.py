@@ -3,6 +3,9 @@
 from __future__ import annotations
 
 SUPPLIES = [
+    (r"\b(\d{3} ?ml) foil\b", r"\1 sausage"),
+    (r"^(.*\b(?:sealant|rtv|adhesive|silicone)\b[a-z -]*) (310|290|300|80|85)$", r"\1 \2 ml"),
+    (r"^([a-z -]*\btape) (12|19|25|38|50)$", r"\1 \2 mm"),
     (
         r"\b(o-?rings?\b.*?\d ?mm) (?:bore|inside|id|inner),? (?:by |x )?(\d+(?:\.\d+)? ?mm) (?:cord|section|"
         r"thick|thickness|cross[- ]section)\b",

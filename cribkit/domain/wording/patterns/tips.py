@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 TIPS = [
+    (r"\bth ?(?=\d{1,2}\b)(\d{1,2})\b", r"t\1 tamper"),  # T with a hole
+    (r"\bspline,? \(12[- ]?p(?:oin)?t(?: xs)?\)", "spline"),
     (
         # The usual shank of a nut setter says no more beside the size of its socket; alone it may be that size.
         r"^(?=.*\bnut ?(?:set+ers?|driver|runner|spinner)\b)"

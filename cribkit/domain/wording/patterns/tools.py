@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 TOOLS = [
+    (r"^(\d{1,2} ?x ?\d{1,2}) ratchet ring$", r"ratchet ring spanner \1"),
+    (r"\bhandle, socket wrench[:,] breaker bar\b", "breaker bar"),
     (r"(\bfilter (?:cup|cap|socket)\b.*\b(?:6|12))[- ]?pt\b", r"\1 point"),  # no pint
     (r"(\b(?:wr|wrench|spnr|spanner|skt|socket)\b.*?\d.*?)\bcv (?=satin|matt?e?\b|polish|chrome|mirror|finish)", r"\1"),
     (r"(?<=\d/\d)ths?\b|(?<=\d/\d\d)ths?\b", ""),
