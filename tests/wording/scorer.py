@@ -327,6 +327,8 @@ OTHERS = (
     "hundredandsixtyninth",
     "hundredandseventieth",
     "hundredandseventyfirst",
+    "hundredandseventysecond",
+    "hundredandseventythird",
 )
 
 

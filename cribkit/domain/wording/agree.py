@@ -322,6 +322,7 @@ AGREE: dict[str, Compare] = {
     "wick_strength": _all_there(" "),
     "dot": _one_there,
     "pieces": _one_there,
+    "faces": _all_there(" "),
     "gl": _axle_class,
     "ends_of": _serves("ring", "combination"),
     "side": _serves("", "both"),

@@ -28,6 +28,9 @@ def read_one(text: str, kind: str = "") -> Meaning:
     name_words(reading)
     squares.find_square(reading)
     choose_family(reading, kind)
+    if kind == "tool" and reading.family == "circlip":  # "int circlip 19-60": what a tool crib has are its pliers
+        found = read_one(f"{text} pliers", kind)
+        return found._replace(text=text, words=found.words[:-1])
     family = tables().families.get(reading.family)
     threads.pipe_thread(reading)
     if family:
@@ -254,7 +257,7 @@ def _demanded(reading: Reading, said: Said) -> bool:
     if not said.aside or said.text not in listed("demanded"):
         return False
     if said.text in listed("live"):
-        return "insulated" not in reading.traits
+        return "insulated" not in reading.traits and not reading.has_said("insulated")
     return reading.family not in _WIPED or said.text not in listed("surfaces")
 
 

@@ -241,7 +241,7 @@ _USED = frozenset({"hit", "struck", "strike", "work", "use", "used", "works", "g
 THAT = frozenset({"that", "which"})
 _WITH = frozenset({"with", "w", "c/w", "incl", "including", "includes", "complete"})
 # Attributes of which a thing may have several values at once.
-SEVERAL = frozenset({"crimps", "jaw_at", "reads", "stamps", "jaws"})
+SEVERAL = frozenset({"crimps", "jaw_at", "reads", "stamps", "jaws", "faces"})
 
 # Tokens that may stand unread without a doubt, and those that may not.
 QUIET = frozenset({"stop", "dash", "by", "slash", "sign", "word", "end"})

@@ -132,6 +132,8 @@ def _judge_one(need: Meaning, item: Meaning) -> Judgement:
         if rule.unasked == "none" or (name == "points" and has[name] in SQUARE_HEADS):
             return NONE
         if name == "pitch_class" and has[name] == "fine" and "thread" in asked:
+            if need.family in OFTEN_FINE and _same_model(asked, has):
+                continue  # the vehicle tells which one it is
             if need.family in OFTEN_FINE:
                 doubts.append("its thread is fine, and no pitch was asked for")
                 continue
@@ -155,6 +157,11 @@ def _judge_one(need: Meaning, item: Meaning) -> Judgement:
         return NONE
     doubts += strange
     return _verdict(need, item, doubts, loss)
+
+
+def _same_model(asked: dict[str, str], held: dict[str, str]) -> bool:
+    """Whether both texts name a vehicle, and the same one."""
+    return "model" in asked and bool(set(asked.get("place", "").split()) & set(held.get("place", "").split()))
 
 
 def _left_open(name: str, value: str, need: Meaning) -> bool:
@@ -272,7 +279,7 @@ def _attribute(
         return None if _contrary(set(value.split()), set((has or "").split())) else []
     if name == "finer":
         spoken = {word for said in item.words for word in said.became.split()}  # perhaps as a part of its name
-        if "model" in asked and set(asked.get("place", "").split()) & set(held.get("place", "").split()):
+        if _same_model(asked, held):
             spoken |= kin().vehicles  # the model says it
         spoken |= {"spray"} if held.get("dispensed") == "spray" else set()
         value, has = " ".join(sorted(set(value.split()) - spoken)), has or ""

@@ -33,6 +33,8 @@ _WHOSE = (
 )
 
 CHEMICALS = [
+    (r"^(dot \d(?:\.1)?) x \d$", r"\1"),
+    (r"^(?=.*\batf\b|.*transmission fluid)(.*?)\btype (?:3|three)\b", r"\1type iii"),
     (
         r"^(?:an? )?(?:spray|aerosol) (?:for|to clean) (?:the |an? )?(throttle bod(?:y|ies)|"
         r"mass air ?flow (?:meter|sensor)|air ?mass (?:meter|sensor)|air ?flow (?:meter|sensor)|"

@@ -15,6 +15,17 @@ _GUNS = (
 )
 
 DRIVES = [
+    (r"\bcrow ?foot (\d{1,2}) ?- ?(1/4|3/8|1/2)$", r"crowfoot \1 mm \2 drive"),
+    (r"^deep (\d{1,2} ?mm)$", r"deep socket \1"),
+    (r"^(\d{1,2}) imp(?:act)? (deep )?(3/8|1/2|3/4|1)$", r"\1 mm \2impact socket \3 drive"),
+    (r"^(\d{1,2} ?in|\d{2,3} ?mm) wobble (1/4|3/8|1/2)$", r"\1 wobble extension \2 drive"),
+    (r"(\bbreaker bar (?:1/2|3/4|3/8)(?: ?dr(?:ive)?)?), (\d{3})$", r"\1, \2 mm"),
+    (r"^swivel (\d{1,2} ?mm) (?=(?:1/4|3/8|1/2))", r"swivel socket \1 "),
+    (r"\b(male|female) out of (?=\d)", r"\1 from "),
+    (
+        r"\b(socket|skt) on (?:an? |the )?(1/4|3/8|1/2|3/4|half|quarter|three eighths?)(?:[- ]inch|\"| in)?$",
+        r"\1 \2 drive",
+    ),
     (r"^(\d/\d) impact swivel (\d{1,2} ?mm)$", r"\1 impact swivel socket \2"),
     (r"^(\d{1,2} ?mm) (deep |shallow )?impact for the (1|3/4|1/2)(?:[- ]?inch)? gun$", r"\1 \2impact socket \3 drive"),
     (r"^(?=.*plug)(.*?)\b16 ?mm,? ?[(/=]? ?5/8(?![/\d])(?: ?(?:in\b\.?|inch|\"))?(?: ?a/?f)?\)?", r"\g<1>16 mm "),

@@ -6,6 +6,12 @@ from __future__ import annotations
 _TORQUE_UNIT = r"(?:newton|nm\b|n\.m|foot[- ]p|ft[- ]?lb|pound[- ]f|lbf?[- ]f|inch[- ]p|in[- ]?lb)"
 
 MEASURING = [
+    (
+        r"^(fixed|preset|click|dial|beam|digital|electronic) (?=\d+(?:[ -]+\d+)? ?(?:nm|n\.?m|ft-?lbs?|in-?lbs?)\b)",
+        r"\1 torque wrench ",
+    ),
+    (r"^(1/4|3/8|1/2|3/4|1) (click|dial|beam) (?=\d{1,3}-\d{2,3}$)", r"\2 torque wrench \1 drive "),
+    (r"(\bcat ?(?:iii|ii|iv|[234]) ?)(300|600|1000)$", r"\1\2 v"),
     (r"\b(\d(?:\.\d+)?)\" ?- ?(\d(?:\.\d+)?)\" ?/ ?(\d{2,3} ?- ?\d{2,3}) ?mm\b", r"\1-\2 in (\3 mm)"),
     (
         r"\bone[- ](twenty|fifty|eighty)\b(?=[- ](?:foot|ft|inch|in[- .]?lb|newton|nm\b|pound|lb))",

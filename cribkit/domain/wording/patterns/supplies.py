@@ -3,6 +3,9 @@
 from __future__ import annotations
 
 SUPPLIES = [
+    (r"^(.*\bcut(?:ting|-?off)? dis[ck]s?) (75|100|115|125|180|230|300|350)$", r"\1 \2 mm"),
+    (r"^(red|blue|green|purple) ((?:hi(?:gh)?|med(?:ium)?|low)[- ]strength) (?=\d+ ?ml$)", r"\1 \2 threadlocker "),
+    (r"(\bbearing (?:fit )?retainer) (10|24|50|250)$", r"\1 \2 ml"),
     (r"\b(\d{3} ?ml) foil\b", r"\1 sausage"),
     (r"^(.*\b(?:sealant|rtv|adhesive|silicone)\b[a-z -]*) (310|290|300|80|85)$", r"\1 \2 ml"),
     (r"^([a-z -]*\btape) (12|19|25|38|50)$", r"\1 \2 mm"),

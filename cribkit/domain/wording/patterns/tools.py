@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 TOOLS = [
+    (r"^((?:pin|parallel|centre|taper) punch|cold chisel) (\d{1,2})$", r"\1 \2 mm"),
+    (r"\bpick (90|45)$", r"pick \1 deg"),
     (r"^(\d{1,2} ?x ?\d{1,2}) ratchet ring$", r"ratchet ring spanner \1"),
     (r"\bhandle, socket wrench[:,] breaker bar\b", "breaker bar"),
     (r"(\bfilter (?:cup|cap|socket)\b.*\b(?:6|12))[- ]?pt\b", r"\1 point"),  # no pint
