@@ -29,6 +29,7 @@ _MEASURED = re.compile(
 _NAMES = re.compile(
     r"^(?:lower valve|add a circuit|tap (?:and die|wrench|holder|for m?\d)|pinch off (?:tool|pliers)|"
     r"cut off (?:wheel|disc)|"
+    r"(?:top|lower) (?:coolant |rad(?:iator)? )?hose|push on (?:spade|(?:fe)?male|terminal|receptacle)|"
     r"(?:oil|grease|plug|clamp|seal|bolt|screw) for)\b",
     re.I,
 )

@@ -9,6 +9,7 @@ _DATE = (
 )
 
 SAID = [
+    (r",? (?:the )?old one (?:is |has |was )?(?:rounded(?: off)?|stripped|chewed(?: up)?|lost|snapped)$", ""),
     (r",? (?:there is |there's )?no room for (?:an? )?[a-z ]+$", ""),
     (r",? 1 only$", ""),
     (r"\b(\d{1,2})-1/2 ?mm\b", r"\1.5 mm"),

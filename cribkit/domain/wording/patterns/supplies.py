@@ -3,6 +3,50 @@
 from __future__ import annotations
 
 SUPPLIES = [
+    (r"(\bfuses?),? (?:in|for) the (?:in-?line )?(?:fuse )?holder$", r"\1"),
+    (r"\brubber petrol ?(?:/|and|or)? ?diesel (?:pipe|hose|line)\b", "rubber fuel hose"),
+    (r"\bfi (?=crimp term\w* fully ins|term\w* fully ins)", ""),
+    (r"\bpre-?ins\b", "pre-insulated"),
+    (r",? tub of (\d{2,4})$", r", \1 pc"),
+    (r"(\bties?\b.*?\d ?mm) wide (?:x|by) (?=\d)", r"\1 x "),
+    (r"\bnyl(?:on)? ?6[./]?6\b", "nylon"),
+    (r"(\bties?\b.*?)\b(\d{2,4}) ?lg,? (?:x )?(\d{1,2}(?:\.\d)?) ?w\b", r"\1\2 x \3 mm"),
+    (
+        r"(\bo-?rings?\b.*?\d ?mm) (?:inside|inner|internal) dia(?:meter)?,? (?:by |x )?(\d+(?:\.\d+)? ?mm) "
+        r"(?:cord|section|thick|thickness|cross[- ]section)\b",
+        r"\1 x \2",
+    ),
+    (r"(\bo-?rings?\b.*\bnitrile) rubber\b", r"\1"),
+    (r"(\bo-?rings?\b.*) (\d{2}) irhd\b", r"\1 \2 shore"),
+    (r",? \((?:pack|pk|box|bag|tub) (?:of )?(\d{1,4})\)$", r", \1 pc"),
+    (
+        r"((?:\bamps?|\d ?a)) (mini|standard|maxi|micro|std|regular)[- ]blades?(?=$| please| x ?\d)",
+        r"\1 \2 blade fuse",
+    ),
+    (r"\bfuse f ?\d{1,2} \(([^)]*)\)", r"fuse \1"),  # where it sits in the box
+    (r"\bcar (?=(?:blade )?fuses?\b)", ""),
+    (r"\bh seven\b(?=,? (?:twelve|twenty|12|24)[ -]?v)", "bulb h7"),
+    (r"\bh four\b(?=,? (?:twelve|twenty|12|24)[ -]?v)", "bulb h4"),
+    (r"\bh one\b(?=,? (?:twelve|twenty|12|24)[ -]?v)", "bulb h1"),
+    (r"^(?=.*\bh(?:1|4|7|8|9|11)\b)(.*?)\b(?:dip(?:ped)?|main|high|low)[- ]beam (?=bulbs?\b)", r"\1"),
+    (
+        r"^(?:dip(?:ped)?|main|full)[- ]beam (?:is )?out,? (?:nearside|offside|n/s|o/s|left|right),? (?=h\d)",
+        "bulb ",
+    ),
+    (r" \(boxed(?: single)?\)$", ""),
+    (r"^(red|blue|yellow) rings?,? (?=m ?(?:\d|three|four|five|six|eight|ten|twelve))", r"\1 ring terminal "),
+    (r"\bring[- ]tongue (?:terminal|connector|term)(?=s?\b)", "ring terminal"),
+    (r"(\bterminals?\b.*) for the (?:[a-z]+ )?(?:wire|lead|cable|feed)$", r"\1"),
+    (r"\b((?:fe)?male) blade connector(?=s?\b)", r"\1 blade terminal"),
+    (r"(\b(?:terminal|spade|connector|crimp)s?\b.*?)\b6\.3 ?x ?0?\.8(?: ?mm)?\b", r"\1 6.3 mm"),
+    (r"(\b(?:terminal|connector|crimp)s?\b.*) \((10|20|25|50|100|200|250|500)\)$", r"\1, \2 pc"),
+    (r"\bfi (?=crimp|term)", "fully insulated "),
+    (r"\bpush[- ]on (?:(?=female\b.*\b6\.3\b)|(?=male\b.*\b6\.3\b))", "spade "),
+    (r"\bpush[- ]on,? (female|male)\b(?=.*\b6\.3\b)", r"spade \1"),
+    (r"\bcrimp receptacle \(((?:fe)?male) spade\)", r"\1 spade terminal"),
+    (r"\brubber (fuel|petrol) (?:pipe|line)\b", r"rubber \1 hose"),
+    (r"\b([a-z]+|\d+) mil ((?:rubber )?fuel hose),? \1 (?:inside|bore)$", r"\1 mil bore \2"),
+    (r" \(cut (?:off|from)(?: the)? (?:coil|reel|roll)\)$", ""),
     (
         r"\b(o-?rings?\b.*?\d ?mm) (?:bore|inside|id|inner),? (?:by |x )?(\d+(?:\.\d+)? ?mm) (?:cord|section|"
         r"thick|thickness|cross[- ]section)\b",
