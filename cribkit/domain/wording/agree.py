@@ -185,7 +185,7 @@ def _words(asked: str, has: str, name: str) -> Verdict:
     wanted, given = set(asked.replace(";", " ").split()), set(has.replace(";", " ").split())
     if name == "place" and (given - wanted) & OTHER_PART:
         return None
-    if name == "place" and "manifold" in wanted and (beyond := (given - wanted) & JOINED):
+    if name == "place" and "manifold" in wanted and wanted <= given and (beyond := (given - wanted) & JOINED):
         return [f"{' '.join(sorted(beyond))} was not asked for"]
     wanted -= {one for one in wanted if _older(one, given)}
     if "multi" in given and not wanted <= given:

@@ -104,7 +104,8 @@ _AND_ACT = re.compile(
 # "Refit the bearing and secure with a circlip": what holds it is asked for.
 _AND_SECURE = re.compile(
     r"^(?:refit|fit|install|slide|push|press)(?: in)? [^;:\d]*?,? and (?:then )?(?:secure|retain|tighten|lock|clamp)"
-    rf"(?: it| them)? with {_ARTICLE}(?P<thing>[^,;:]*\b(?:circlip|clip|clamp|snap ring|retaining ring|pin|tie)s?\b.*)$",
+    rf"(?: it| them)? with (?!.*\busing\b){_ARTICLE}"
+    r"(?P<thing>[^,;:]*\b(?:circlip|clip|clamp|snap ring|retaining ring|pin|tie)s?\b.*)$",
     re.I,
 )
 _CHOCK = re.compile(r"^chock (?:the|both|all|its) (?:[a-z]+ )*(?:wheels?|tyres?|axle)\b(?!.* chocks?\b)", re.I)

@@ -4,11 +4,15 @@ from __future__ import annotations
 
 # A number as it is spoken.
 _SPOKEN = (
-    r"(?:(?:twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety)(?:[- ](?:one|two|three|four|five|six|seven|eight|nine))?|"
+    r"(?:(?:twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety)"
+    r"(?:[- ](?:one|two|three|four|five|six|seven|eight|nine))?|"
     r"five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|seventeen|eighteen|nineteen)"
 )
 
 FASTENERS = [
+    (r"\bhose clp\b", "hose clip"),  # no oil of the kind CLP
+    (r"\bexh? (?=mani\b)", "exhaust "),
+    (r"(\bpins?\b.*?)\b(\d{1,2}(?:\.\d)?) ?dia,? (\d{1,3})(?: ?mm)?(?: ?lg| long)\b", r"\1\2 x \3 mm"),
     (
         r"(\bnuts?\b.*?),? with (?:the |a )?nylon (?:ring|insert|collar)s?$",
         r"\1 nylon insert",
@@ -79,10 +83,10 @@ FASTENERS = [
         r"\1exhaust manifold to head",
     ),
     (r"(\bwshrs?\b[^/]*?)\b(\d{1,2})/(\d{1,2})/(\d(?:\.\d)?)\b(?! ?(?:in\b|\"))", r"\1\2 x \3 x \4"),
-    (r",? tray \d{1,2}$", ""),
+    (r", tray \d{1,2}$", ""),
     (
-        r"(\bbonded (?:sealing )?(?:seal|washer)s?\b.*?) (?:for|under|at|on) (?:the |an? )?(?:(?:tail lift|hydraulic|pump|ram|valve|"
-        r"cylinder) ){0,3}(?:port|union|adapt[eo]r)\b",
+        r"(\bbonded (?:sealing )?(?:seal|washer)s?\b.*?) (?:for|under|at|on) (?:the |an? )?"
+        r"(?:(?:tail lift|hydraulic|pump|ram|valve|cylinder) ){0,3}(?:port|union|adapt[eo]r)\b",
         r"\1",
     ),
     (r"\bform ?([a-g]) (m\d{1,2}) flats\b", r"\2 flat washer form\1"),
@@ -93,9 +97,10 @@ FASTENERS = [
     ),  # so many: they have no outside measure
     (r"\bpart[- ]thread(?:ed)?,? with (?:a )?plain shank\b", "part thread"),
     (
-        r"^(?=.*\b(?:bolts?|(?:cap ?)?screws?|scr|studs?)\b)(?!.*\b(?:sets?|kit|extractors?|removers?|installers?|pullers?|"
-        r"drivers?|drills?|taps?|dies?|tool|assorted|assortment|range|nuts?|inserts?)\b(?! ?screws?))(.*?)"
-        r"\bm(\d{1,2})-(\d{2,3})\b(?![.-])",
+        r"^(?=.*\b(?:bolts?|(?:cap ?|set ?)?screws?|scr|studs?)\b)"
+        r"(?!.*\b(?:sets?|kit|extractors?|removers?|installers?|pullers?|drivers?|drills?|"
+        r"taps?|dies?|tool|assorted|assortment|mixed|selection|range|nuts?|inserts?)\b(?! ?screws?))(.*?)"
+        r"\bm(\d{1,2})-(16|[2-9][05]|\d{3})\b(?![.-])",
         r"\1m\2 x \3",
     ),
     (r"^(?=.*\b(?:bolt|screw)s?\b)(.*?)\bhh\b", r"\1hex head"),

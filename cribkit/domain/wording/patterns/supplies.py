@@ -3,6 +3,11 @@
 from __future__ import annotations
 
 SUPPLIES = [
+    (r"(\bties?\b.*?\b\d{1,2}(?:\.\d)?) wide x (\d{2,4})(?: ?mm)? long\b", r"\1 x \2 mm"),
+    (r"\bseven and a half[- ]amp\b", "7.5 amp"),
+    (r"^(?=.*\b21 ?w\b)(?!.*\b21 ?w? ?/)(.*?),? single[- ]filament\b", r"\1"),
+    (r"\bsixty[ /-]fifty[- ]five[ -]watts?\b", "60/55w"),
+    (r"\bpush[- ]on,? fem\b(?=.*\b6\.3\b)", "spade female"),
     (r"(\bfuses?),? (?:in|for) the (?:in-?line )?(?:fuse )?holder$", r"\1"),
     (r"\brubber petrol ?(?:/|and|or)? ?diesel (?:pipe|hose|line)\b", "rubber fuel hose"),
     (r"\bfi (?=crimp term\w* fully ins|term\w* fully ins)", ""),
@@ -44,7 +49,7 @@ SUPPLIES = [
     (r"\bpush[- ]on (?:(?=female\b.*\b6\.3\b)|(?=male\b.*\b6\.3\b))", "spade "),
     (r"\bpush[- ]on,? (female|male)\b(?=.*\b6\.3\b)", r"spade \1"),
     (r"\bcrimp receptacle \(((?:fe)?male) spade\)", r"\1 spade terminal"),
-    (r"\brubber (fuel|petrol) (?:pipe|line)\b", r"rubber \1 hose"),
+    (r"\brubber (fuel|petrol) (?:pipe|line)\b(?! hose)", r"rubber \1 hose"),
     (r"\b([a-z]+|\d+) mil ((?:rubber )?fuel hose),? \1 (?:inside|bore)$", r"\1 mil bore \2"),
     (r" \(cut (?:off|from)(?: the)? (?:coil|reel|roll)\)$", ""),
     (
