@@ -10,6 +10,7 @@ _SPOKEN = (
 )
 
 FASTENERS = [
+    (r"(\bo[- ]?rings?\b.*\d) (60|70|75|80|90)a\b", r"\1 \2 shore"),
     (r"\bhose clp\b", "hose clip"),  # no oil of the kind CLP
     (r"\bexh? (?=mani\b)", "exhaust "),
     (r"(\bpins?\b.*?)\b(\d{1,2}(?:\.\d)?) ?dia,? (\d{1,3})(?: ?mm)?(?: ?lg| long)\b", r"\1\2 x \3 mm"),

@@ -21,8 +21,8 @@ SUPPLIES = [
         r"(?:cord|section|thick|thickness|cross[- ]section)\b",
         r"\1 x \2",
     ),
-    (r"(\bo-?rings?\b.*\bnitrile) rubber\b", r"\1"),
-    (r"(\bo-?rings?\b.*) (\d{2}) irhd\b", r"\1 \2 shore"),
+    (r"(\bo[- ]?rings?\b.*\bnitrile) rubber\b", r"\1"),
+    (r"(\bo[- ]?rings?\b.*) (\d{2}) irhd\b", r"\1 \2 shore"),
     (r",? \((?:pack|pk|box|bag|tub) (?:of )?(\d{1,4})\)$", r", \1 pc"),
     (
         r"((?:\bamps?|\d ?a)) (mini|standard|maxi|micro|std|regular)[- ]blades?(?=$| please| x ?\d)",
