@@ -193,6 +193,8 @@ def _words(asked: str, has: str, name: str) -> Verdict:
     wanted, given = set(asked.replace(";", " ").split()), set(has.replace(";", " ").split())
     if name == "place" and (given - wanted) & OTHER_PART:
         return None
+    if name == "place" and "manifold" in wanted and wanted <= given and (beyond := (given - wanted) & JOINED):
+        return [f"{' '.join(sorted(beyond))} was not asked for"]
     wanted -= {one for one in wanted if _older(one, given)}
     if "multi" in given and not wanted <= given:
         return ["it says multi-vehicle, without this grade"]
@@ -205,6 +207,9 @@ def _words(asked: str, has: str, name: str) -> Verdict:
 
 # A word that makes another part of the one that a need names: the gasket of the EGR cooler is not that of the EGR.
 OTHER_PART = frozenset({"plenum", "cooler", "outlet", "return", "feed", "elbow", "bypass", "adapter", "intermediate"})
+
+# What a manifold is joined to at its other end: that gasket is another one.
+JOINED = frozenset({"turbo", "downpipe"})
 
 
 def _older(one: str, given: set[str]) -> bool:

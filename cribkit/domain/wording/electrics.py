@@ -75,6 +75,10 @@ _BULB_NUMBERS = {
     "382": "p21w",
     "380": "p21/5w",
     "501": "w5w",
+    "581": "py21w",
+    "207": "r5w",
+    "245": "r10w",
+    "233": "t4w",
     "472": "h4",
     "477": "h7",
     "499": "h7",
@@ -94,6 +98,7 @@ def fuse(reading: Reading) -> None:
             if token.kind == "num" and not token.used and (code := _BULB_NUMBERS.get(token.text.strip())):
                 token.used = True
                 reading.set("bulb", code)
+                _told_by_code(reading)
     if reading.family == "relay":
         coded(reading, _PINS, "pins")
     found = [token for token in reading.tokens if token.kind == "power" and not token.used]
@@ -111,7 +116,7 @@ def fuse(reading: Reading) -> None:
 
 # Bulbs without a cap by their watts, UN ECE R37 (from memory).
 _WEDGES = {"3": "w3w", "5": "w5w", "16": "w16w"}
-_WATTS = re.compile(r"(\d{1,2})w$")
+_WATTS = re.compile(r"((?:\d{2}/)?\d{1,2})w$")  # of both filaments
 
 
 def _told_by_code(reading: Reading) -> None:

@@ -141,9 +141,18 @@ def finish(reading: Reading) -> None:
         accessory(reading, family)
     if placed(family):
         _unknown_places(reading)
+    if reading.family == "radiator-hose":
+        _part_of_hose(reading)
     if reading.kind == "consumable":
         packing(reading)
     _counts(reading)
+
+
+def _part_of_hose(reading: Reading) -> None:
+    """The name of a part beside a moulded hose may make another thing of it: its flange, its sensor, its overflow."""
+    for said in reading.words:
+        if said.how == "known" and said.became.startswith("place "):
+            said.how = "unread"
 
 
 # Families of sets that differ in what they are sets of, by the words for it.

@@ -87,7 +87,8 @@ _CUT_FROM = re.compile(
 )
 _AND_FIT = re.compile(
     rf"^(?:clean|wipe|dry|degrease|scrape|clear|inspect|check|remove|discard|lift off|take off|bin|throw away|isolate|"
-    rf"disconnect|drain|switch off|turn off|line up|align|raise|lower|lift|centre|jack up|unstake|turn) "
+    rf"disconnect|drain|switch off|turn off|line up|align|raise|lower|lift|centre|jack up|unstake|turn|"
+    rf"press in|slacken(?= (?:both|all|the) (?:hose )?clips\b)) "
     rf"[^;:\d]*?,?(?: and| then)+ (?:then )?(?P<act>fit|install|use|put on|apply|renew|screw in|set|place|insert"
     r"|replace(?: it)? with) (?!(?:it|them) (?:down|aside|back)\b)"
     rf"{_ARTICLE}(?P<thing>.+)$",
@@ -98,6 +99,13 @@ _AND_ACT = re.compile(
     r"^(?:lower|raise|lift|support|clean|open|close|refit|fit|align|centre|unstake|clear|turn|jack up|line up) "
     r"[^,;:\d]*?,? and "
     r"(?P<act>(?:tighten|loosen|undo|remove|measure|check|unscrew|torque|slacken) .*\b(?:with|using)\b .*)$",
+    re.I,
+)
+# "Refit the bearing and secure with a circlip": what holds it is asked for.
+_AND_SECURE = re.compile(
+    r"^(?:refit|fit|install|slide|push|press)(?: in)? [^;:\d]*?,? and (?:then )?(?:secure|retain|tighten|lock|clamp)"
+    rf"(?: it| them)? with (?!.*\busing\b){_ARTICLE}"
+    r"(?P<thing>[^,;:]*\b(?:circlip|clip|clamp|snap ring|retaining ring|pin|tie)s?\b.*)$",
     re.I,
 )
 _CHOCK = re.compile(r"^chock (?:the|both|all|its) (?:[a-z]+ )*(?:wheels?|tyres?|axle)\b(?!.* chocks?\b)", re.I)
@@ -247,6 +255,8 @@ def called_for(text: str) -> str:
     bare = _JUMP.sub("jump-start", bare)
     if verb(bare) or _IS_DONE.match(bare):
         bare = kept(bare)
+    if found := _AND_SECURE.match(bare):
+        return found["thing"]
     if _RENEWED.match(bare):
         bare = first_act(bare)
     if found := _AND_ACT.match(bare):

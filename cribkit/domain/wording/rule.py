@@ -259,6 +259,10 @@ def _attribute(
         return []  # it seals no other
     if name == "bulb_kind" and value == "capless" and has is None and held.get("bulb", "").startswith("w"):
         return []  # its code says it
+    if name == "bulb_kind" and value == "halogen" and has is None and held.get("bulb", "").startswith("h"):
+        return []  # its code says it, UN ECE R37 (from memory)
+    if name == "rating" and "/" in held.get("bulb", "") and "bulb" not in asked and "w" in value:
+        return None  # one filament is asked for
     if name == "saps" and "spec" in asked and asked["spec"] == held.get("spec"):
         return []  # it only follows from the class
     if name == "fuel" and need.family in MEASURED_ONLY and "medium" in asked:

@@ -114,7 +114,7 @@ _BARE_POINT = re.compile(rf"\b({_NUMBER})[ -]point[ -]({_ONES})(?:[ -]({_ONES}))
 _NOUGHT_POINT = re.compile(
     rf"(?<![a-z] )(?<![a-z-])\bpoint ({_ONES})(?: ({_ONES}))?\b|(?<=need )point ({_ONES})(?: ({_ONES}))?\b"
 )
-_POINTED = re.compile(r"\b(?:sockets?|skts?|spanners?|wrench(?:es)?|ring|bits?)\b")
+_POINTED = re.compile(r"\b(?:sockets?|skts?|spanners?|wrench(?:es)?|(?<!\bo[- ])ring|bits?)\b")
 # "sixteen by two and a half", where nothing is in inches.
 _AND_A = re.compile(rf"(?<=by )({_NUMBER}) and a (half|quarter)\b")
 # "six and a half wide", "thickness one and a half", "four tenths of a millimetre".

@@ -18,7 +18,10 @@ _EARS = {
         r"\b(?:single|sgl|sngl|one|1)[ -]ear|\bstepless|"
         r"\bear,? (?:(?:clamp|clip|clmp|clp),? )?(?:single|sgl|sngl|1)\b(?! ?-? ?ear)"
     ),
-    "2": re.compile(r"\b(?:two|double|twin|2)[ -]ear|\bear,? (?:double|twin|2)\b"),
+    "2": re.compile(
+        r"\b(?:two|double|twin|dbl|2)[ -]ear|"
+        r"\bear,? (?:(?:clamp|clip|clmp|clp),? )?(?:double|twin|dbl|2)\b(?! ?-? ?\d)"
+    ),
 }
 
 
@@ -33,6 +36,8 @@ def _ears(reading: Reading) -> None:
             for token in reading.tokens:
                 if token.kind == "num" and token.values[0] == number_of and not token.unit:
                     token.used = True
+    if "ears" not in reading.attributes and reading.has_said("double"):  # misspelt
+        reading.set("ears", "2")
 
 
 def clamp(reading: Reading) -> None:

@@ -28,7 +28,8 @@ _MEASURED = re.compile(
 # First words of names that are verbs elsewhere: the lower valve cover, an add-a-circuit holder.
 _NAMES = re.compile(
     r"^(?:lower valve|add a circuit|tap (?:and die|wrench|holder|for m?\d)|pinch off (?:tool|pliers)|"
-    r"cut off (?:wheel|disc)|(?:oil|grease|plug|clamp|seal|bolt|screw) for|grease gun cartridge)\b",
+    r"cut off (?:wheel|disc)|(?:oil|grease|plug|clamp|seal|bolt|screw) for|grease gun cartridge|"
+    r"top hose|push on (?:fe)?male)\b",
     re.I,
 )
 _BESIDES = ("up", "down", "off", "out", "in", "back", "on", "over")

@@ -2,7 +2,139 @@
 
 from __future__ import annotations
 
+# A number as it is spoken.
+_SPOKEN = (
+    r"(?:(?:twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety)"
+    r"(?:[- ](?:one|two|three|four|five|six|seven|eight|nine))?|"
+    r"five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|seventeen|eighteen|nineteen)"
+)
+
 FASTENERS = [
+    (r"(\bo[- ]?rings?\b.*\d) (60|70|75|80|90)a\b", r"\1 \2 shore"),
+    (r"\bhose clp\b", "hose clip"),  # no oil of the kind CLP
+    (r"\bexh? (?=mani\b)", "exhaust "),
+    (r"(\bpins?\b.*?)\b(\d{1,2}(?:\.\d)?) ?dia,? (\d{1,3})(?: ?mm)?(?: ?lg| long)\b", r"\1\2 x \3 mm"),
+    (
+        r"(\bnuts?\b.*?),? with (?:the |a )?nylon (?:ring|insert|collar)s?$",
+        r"\1 nylon insert",
+    ),
+    (r"\b(top|bottom|upper|lower) hose (?:for|of|on|to) the rad(?:iator)?\b", r"radiator \1 hose"),
+    (r"^(?=.*\brad(?:iator)? hose\b)(.*?) (?:leaking|losing|dropping) (?:coolant|water),? (?:split|perished) ", r"\1 "),
+    (r",? need (?:a )?new(?: one)?$", ""),
+    (r"(\b(?:single|double|two|one|[12])[- ]ear\b.*?)(?<!stainless )(?<!mild )\bsteel,? (?=(?:bzp|zp|zinc)\b)", r"\1"),
+    (r"(\bplug\b.*\bm\d{1,2} ?x ?\d(?:\.\d+)?),? thread(?=,|$)", r"\1"),
+    (r"^(?:twin|double|dual)[- ]filament (?=.*\b21/5)", ""),
+    (r"\btwenty[- ]one[ /-](?:watt )?five(?: watt)?\b(?=.*\b(?:bulb|lamp)s?\b)", "21/5w"),
+    (r"\b21(?: ?/ ?| ?- ?)5 ?w\b|(?<=v)21(?:/|-)5 ?w\b", " 21/5watt "),
+    (r"^lamp,? filament,? (?=.*\b21/5watt)|^lamp,? (?=stop ?(?:/|and|) ?tail\b.*\b21/5watt)", "bulb "),
+    (r"(\b21/5watt\b.*?),? (?:with )?off?set[- ]pins?\b", r"\1"),
+    (r"(\b21/5watt\b.*\bbulbs?),? for the rear (?:light|lamp)s?\b", r"\1"),
+    (r"; on the hose (?:onto |over )?the (?:stub|spigot|pipe|union|barb)s?(?: and)?$", ""),
+    (r"(?<=\d) x(?=\d+\.\d+ ?mm\b)", " x "),
+    (
+        r"^(?:oil )?(?:weeping|leaking|seeping),? for the ((?:valve|rocker|cam) cover) on (?:the )?(.*?),? need the "
+        r"gasket$",
+        r"\1 gasket \2",
+    ),
+    (
+        r"\b(?:(?:clamp|clip|clmp),? hose|hose (?:clip|clamp|clmp)),? (?:crimp type,? )?(?:double|two|twin|2)[- ]ear\b",
+        "ear clamp 2 ear",
+    ),
+    (
+        r"^(?=.*\b(?:gasket|gskt)s?\b)(.*?)\b(?:ex|exh|exhaust)\.? mani(?:fold)?\.? (?:cyl(?:inder)? )?(?:head|hd)\b",
+        r"\1exhaust manifold to head",
+    ),
+    (r"\b(nbr|fkm|epdm|hnbr|viton|nitrile|silicone) (60|70|75|80|90)a\b", r"\1 \2"),
+    (
+        r"(\bnuts?\b.*?),? (?:the )?ones with (?:the |a )?nylon (?:ring|insert|collar)s?\b",
+        r"\1 nylon insert",
+    ),
+    (
+        r"\b(two|double|twin|dbl|2)[- ]ear(?:ed)? (?:hose |pinch |crimp |o[- ]?)(?:clip|clamp|clmp)(?=s?\b)",
+        "2 ear clamp",
+    ),
+    (r"\boilseal(?=s?\b)", "oil seal"),
+    (r"\bd/lip\b", "double lip"),
+    (r"\bs/lip\b", "single lip"),
+    (
+        r"(\bseals?\b.*?)\b(\d{1,3}(?:\.\d)?)(?: ?mm)? id,? (?:x )?(\d{1,3}(?:\.\d)?)(?: ?mm)? od,? (?:x )?"
+        r"(\d{1,2}(?:\.\d)?)(?: ?mm)? (?:wide|width|thick|thk)\b",
+        r"\1\2 x \3 x \4 mm",
+    ),
+    (
+        r"(\bseals?\b.*?),? (?:with )?(?:the )?lips? (?:facing|towards) (?:the )?(?:oil|inside|inboard)(?: side)?$",
+        r"\1",
+    ),
+    (
+        rf"\b({_SPOKEN}),? ({_SPOKEN}),? ({_SPOKEN})(?: mil)?,? (?=(?:[a-z]+[ -]){{0,3}}(?:oil|shaft|lip) seals?\b)",
+        r"\1 x \2 x \3 mm ",
+    ),
+    (r"(?<=\d\.\d) ?(?:p|pet)\b(?=.*\b(?:gasket|gskt)s?\b)", " petrol"),
+    (r"(\b(?:gasket|gskt)s?\b.*\b\d\.\d) ?(?:p|pet)\b", r"\1 petrol"),
+    (r"\br/cover\b", "rocker cover"),
+    (r"\btwo and a half[- ]lit(?:re|er)s?\b(?=.*\b(?:diesel|petrol)\b)", "2.5"),
+    (r"\bone and a half[- ]lit(?:re|er)s?\b(?=.*\b(?:diesel|petrol)\b)", "1.5"),
+    (r"\bthree and a half[- ]lit(?:re|er)s?\b(?=.*\b(?:diesel|petrol)\b)", "3.5"),
+    (r"^(?:piston )?protrusion (?:is )?(?:high|low|medium)[:;,-] ?(?=.*\bgasket\b)", ""),
+    (r"(\bgasket\b.*?),? the (\w+)[- ]notch one\b", r"\1, \2 notch"),
+    (r"(\bgasket\b.*?),? (?:the )?head is off for (?:a )?skim(?:ming)?\b", r"\1"),
+    (r"\bblowing at the (?:head|joint|flange),? (?:i )?need (?=.*\bgasket\b)", ""),
+    (
+        r"^(?=.*\b(?:gasket|gskt)s?\b)(.*?)\bexh?(?:aust)?\.? mani(?:fold)?\.? ?/ ?(?:cyl(?:inder)? )?(?:head|hd)\b",
+        r"\1exhaust manifold to head",
+    ),
+    (r"(\bwshrs?\b[^/]*?)\b(\d{1,2})/(\d{1,2})/(\d(?:\.\d)?)\b(?! ?(?:in\b|\"))", r"\1\2 x \3 x \4"),
+    (r", tray \d{1,2}$", ""),
+    (
+        r"(\bbonded (?:sealing )?(?:seal|washer)s?\b.*?) (?:for|under|at|on) (?:the |an? )?"
+        r"(?:(?:tail lift|hydraulic|pump|ram|valve|cylinder) ){0,3}(?:port|union|adapt[eo]r)\b",
+        r"\1",
+    ),
+    (r"\bform ?([a-g]) (m\d{1,2}) flats\b", r"\2 flat washer form\1"),
+    (r"\bsq\.? sect(?:ion)?\b", "square section"),
+    (
+        r"(\b(?:lock ?washers|(?:spring|star|shake ?proof|lock) washers)\b.*\bm\d{1,2}) x (\d{1,3})$",
+        r"\1, \2 pc",
+    ),  # so many: they have no outside measure
+    (r"\bpart[- ]thread(?:ed)?,? with (?:a )?plain shank\b", "part thread"),
+    (
+        r"^(?=.*\b(?:bolts?|(?:cap ?|set ?)?screws?|scr|studs?)\b)"
+        r"(?!.*\b(?:sets?|kit|extractors?|removers?|installers?|pullers?|drivers?|drills?|"
+        r"taps?|dies?|tool|assorted|assortment|mixed|selection|range|nuts?|inserts?)\b(?! ?screws?))(.*?)"
+        r"\bm(\d{1,2})-(16|[2-9][05]|\d{3})\b(?![.-])",
+        r"\1m\2 x \3",
+    ),
+    (r"^(?=.*\b(?:bolt|screw)s?\b)(.*?)\bhh\b", r"\1hex head"),
+    (r"\b(\d{1,2}) ?mm x (\d{1,3}) ?mm,? \(?m\1\b\)?", r"m\1 x \2 mm"),
+    (r"\b(\d{1,2}) ?mm thread x (\d{1,3})(?: ?mm)? long,? \(?m\1\b\)?", r"m\1 x \2 mm"),
+    (r"\b(\d{1,2}) ?mm x ([0-3]?\.\d+|[123]\.\d+)(?: pitch)?(?: thread)?,? \(?m\1\b\)?", r"m\1x\2"),
+    (r"\bone and a quarter (?:mm |mil )?pitch\b", "1.25 pitch"),
+    (r"\bone and a half (?:mm |mil )?pitch\b", "1.5 pitch"),
+    (r"\bone and three[- ]quarters? (?:mm |mil )?pitch\b", "1.75 pitch"),
+    (r"\b(m\d{1,2}) (fine |coarse )?\((\d\.\d+)\) ?x ?(?=\d)", r"\2\1x\3 x "),
+    (r"\b(m\d{1,2})( fine| coarse)?,? p ?(\d\.\d+)\b", r"\1x\3\2"),
+    (r"\bin (?:class |grade )?twelve nine\b", "12.9"),
+    (r"\bin (?:class |grade )?ten nine\b", "10.9"),
+    (r"\bin (?:class |grade )?eight eight\b", "8.8"),
+    (r"\b(pan|csk|countersunk|raised)(?: head| hd)? pz\b(?! ?\d)", r"\1 head pozi"),
+    (r"\b\d\.\d x \d\d?(?:\.\d)? ?mm \((no\.? ?\d+ x \d/\d)\"?\)", r"\1"),
+    (r"(\btapp(?:ing|er)s?\b.*?)\bpz ?([0-3])\b(?!.*\b(?:bit|driver)\b)", r"\1pozi pz\2"),
+    (
+        r"^(?=.*\bself[- ]tapp|.*\bs/tap)(.*?)(?<![#\d./x-])(?<!no )(?<!no\.)(?<!no\. )(?<!x )"
+        r"\b(4|6|8|10|12|14) ?x ?(?=\d/\d)",
+        r"\1no \2 x ",
+    ),
+    (r"(\b(?:nuts|washers)\b.*\bm\d.*[a-z]) x (\d{1,3})$", r"\1, \2 pc"),
+    (
+        r"^(?=.*\bstuds?\b)(?!.*\b(?:extract\w*|remov\w*|drill\w*|tool)\b)(.*?) (?:snapped|sheared|broken)(?: off)? in "
+        r"the (?:cylinder )?head\b",
+        r"\1",
+    ),
+    (r"\bcotter pin \(split(?: type)?\)", "cotter pin"),
+    (
+        r"(\bcirclips?\b.*?)\b(\d{1,3})(?: ?mm)? (shaft|bore),? (\d(?:\.\d+)?) ?(?:mm )?(?:thk|thick)\b",
+        r"\1\2 x \4 mm \3",
+    ),
     (r"\bself[- ]tapping screws?\b(?=.* to hold )", "self tapping screw"),
     (
         r"(\bwheel ?nut (?:spanner|wrench|socket|brace|key)\b.*?)\b(?:hex ?(17|19|21|22)|(17|19|21|22) ?hex)\b",

@@ -11,6 +11,17 @@ _DATE = (
 SAID = [
     (r"\bb\+ (?=nut|stud|terminal|cable|post)", ""),
     (r"(?<= )f\. (?=[a-z]{3})", "for "),
+    (r"\bf/bed\b", "flatbed"),
+    (r"\bm/bus\b", "minibus"),
+    (
+        r" \((?:hang(?:s|ing)?|hung|hooked|kept|stored|stands?|laid) (?:up )?on "
+        r"(?:the |a )?(?:rail|hook|peg|wall|rack|shelf)\)",
+        "",
+    ),
+    (r" \((?:keep|store|lay|stored|kept) (?:it )?flat\)|, (?:keep|store) (?:it )?flat$", ""),
+    (r"^an? h (?:one|1)\b(?=,? (?:twelve|twenty|12|24)[ -]?v)", "bulb h1"),
+    (r"(\d) ?mm (?=[234]:1\b)", r"\1 mm, "),  # no square millimetres: what it shrinks by
+    (r",? (?:the )?old one (?:is |has |was )?(?:rounded(?: off)?|stripped|chewed(?: up)?|lost|snapped)$", ""),
     (r",? (?:there is |there's )?no room for (?:an? )?[a-z ]+$", ""),
     (r",? 1 only$", ""),
     (r"\b(\d{1,2})-1/2 ?mm\b", r"\1.5 mm"),
