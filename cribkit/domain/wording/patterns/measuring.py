@@ -12,6 +12,32 @@ MEASURING = [
     ),
     (r"^(1/4|3/8|1/2|3/4|1) (click|dial|beam) (?=\d{1,3}-\d{2,3}$)", r"\2 torque wrench \1 drive "),
     (r"(\bcat ?(?:iii|ii|iv|[234]) ?)(300|600|1000)$", r"\1\2 v"),
+    (r"\bo/s (?=(?:mikes?|mics?|micrometers?|micromters?)\b)", "outside "),
+    (r"(\b(?:mike|mic|micrometer),? )o/s\b", r"\1outside"),
+    (r"\bi/s (?=(?:mikes?|mics?|micrometers?)\b)", "inside "),
+    (
+        r"^(?=.*\b(?:calipers?|callipers?|micrometer|mike|mic|gauge|torque|multimeter|vernier|dti)\b)"
+        r"(.*?),? cal(?:'?d|ibrated)?\.? (?:0[1-9]|1[0-2])/(?:20)?[2-4]\d$",
+        r"\1",
+    ),
+    (r"^(?=.*\bdigital\b)(?=.*\b(?:calipers?|callipers?|verniers?)\b)(.*?)\belectronic\b,? ?", r"\1"),
+    (r"(?<=\d) ?(mm|in|\") thru (?=\d)", r" \1 to "),
+    (r"(?<=\d) thru (?=\d)", " to "),
+    (
+        r"\b(feelers?|feeler gauges?) (?:blades|leaves),? (\d{1,2}|ten|thirteen|fifteen|seventeen|twenty|"
+        r"twenty[- ](?:two|five|six|eight)|thirty[- ]two),(?= )",
+        r"\1 \2 blades,",
+    ),
+    (
+        r"^(?=.*\btest(?:er)? (?:lamp|light|lapm)\b|.*\bcircuit tester\b)(.*?)\b6 ?v? ?/ ?12 ?v? ?/ ?24(?= ?v)",
+        r"\g<1>6-24",
+    ),
+    (
+        r"^(test (?:light|lamp)\b[^,]*?\d ?v(?:olts?|dc| dc)?),? (?:with |w/ ?)?(?:an? )?croc(?:odile)? clip$",
+        r"\1 with crocodile clip",
+    ),
+    (r"\bcct (?=test)", "circuit "),
+    (r"\blapm\b", "lamp"),
     (r"\b(\d(?:\.\d+)?)\" ?- ?(\d(?:\.\d+)?)\" ?/ ?(\d{2,3} ?- ?\d{2,3}) ?mm\b", r"\1-\2 in (\3 mm)"),
     (
         r"\bone[- ](twenty|fifty|eighty)\b(?=[- ](?:foot|ft|inch|in[- .]?lb|newton|nm\b|pound|lb))",

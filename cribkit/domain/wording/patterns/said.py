@@ -22,6 +22,54 @@ SAID = [
     (r"^an? h (?:one|1)\b(?=,? (?:twelve|twenty|12|24)[ -]?v)", "bulb h1"),
     (r"(\d) ?mm (?=[234]:1\b)", r"\1 mm, "),  # no square millimetres: what it shrinks by
     (r",? (?:the )?old one (?:is |has |was )?(?:rounded(?: off)?|stripped|chewed(?: up)?|lost|snapped)$", ""),
+    (
+        r"\b(spanner|wrench) with (?:an? )?(?:ring|box)(?:[- ]end)?(?: on| at)? (?:one|the one) (?:side|end),?(?: and)?"
+        r"(?: an?)? (?:open|jaw)[- ](?:jaw|end|ended)(?: on| at)?(?: the)? other(?: (?:side|end))?\b",
+        r"combination \1",
+    ),
+    (
+        r"\b(spanner|wrench) with (?:an? )?(?:open|jaw)[- ](?:jaw|end|ended)(?: on| at)? (?:one|the one) (?:side|end),?"
+        r"(?: and)?(?: an?)? (?:ring|box)(?:[- ]end)?(?: on| at)?(?: the)? other(?: (?:side|end))?\b",
+        r"combination \1",
+    ),
+    (r"\bhss[- ]?co(?= [a-z])", "cobalt"),
+    (r"\bpoint (?:oh|o) (?=(?:one|two|three|four|five|six|seven|eight|nine)\b)", "point zero "),
+    (r"(\b(?:gauges?|feelers?|blades?|from)) point (?=zero [a-z])", r"\1, point "),
+    (
+        r"\bto point (?=(?:zero )?(?:one|two|three|four|five|six|seven|eight|nine) (?:mm|mil|millimet))",
+        "to zero point ",
+    ),
+    # How many there are, behind the measure of a tool that has no second one: "extension 150 mm x4", "pick 90 deg x2".
+    (
+        r"^(?!.*\b(?:set|bits?|keys?|double|dbl|ring|open|blades?|rings?|circlips?|seals?|screws?|"
+        r"bolts?|straps?|hoses?|ties?|tapes?)\b)"
+        r"(?=.*\b(?:extn|exten[st]ions?|ext bar|adjust\w*|adj|ajust\w*|ratchet|pliers?|plyers?|"
+        r"pilers|sockets?|skt|breaker|hammer)\b)"
+        r"(.*\d ?(?:mm|in|inch|ins|lb|oz|kg|\")),? x[2-9]$",
+        r"\1",
+    ),
+    (r"^(?=.*\b(?:picks?|pik|pikc|hooks?|pliers?|plr)\b)(.*\d ?deg(?:rees)?\.?(?: tips?)?),? x[2-9]$", r"\1"),
+    (r" \((?:pit|lift|ramp|stall|trolley|cage|tray|press shop) ?\d{1,2}[a-z]?\)$", ""),
+    (
+        r"^(?!.*\b(?:set|kit|parts|magnetic|mag|drip|drain|sump|sockets|foam)\b)"
+        r"(.*(?:[a-z\d\"]), |.*\d ?(?:mm|in|nm|v|t|kg|deg|\") )tray \d{1,2}$",
+        r"\1",
+    ),
+    (
+        r"\bso (?:that )?(?=(?:my|the|an?|our|this) (?:\d/\d|quarter|half|three[- ](?:eighths?|quarters?))[a-z\" -]* "
+        r"(?:takes?|drives?|fits?|turns?|can take|will take) )",
+        "",
+    ),
+    (
+        r"\b(van|car|truck|lorry|bus|minibus|engine|tractor|pickup) with (?:an? )?(?:misfire|misfiring cylinder|"
+        r"rough idle|knock|rattle|oil leak|water leak|flat battery|hard start)$",
+        r"\1",
+    ),
+    (
+        r"(\bpin punch\b.*?),? to (?:knock|drift|drive|tap|tip|get|push) (?:the |an? )?pin out(?: of (?:the |an? )?"
+        r"[a-z ]+)?$",
+        r"\1",
+    ),
     (r",? (?:there is |there's )?no room for (?:an? )?[a-z ]+$", ""),
     (r",? 1 only$", ""),
     (r"\b(\d{1,2})-1/2 ?mm\b", r"\1.5 mm"),

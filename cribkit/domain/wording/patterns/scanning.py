@@ -6,6 +6,10 @@ from __future__ import annotations
 
 # Scanning errors inside sizes: letters for digits and a stroke read as a one or a bracket.
 SCAN = [
+    (
+        r"(?<=\binsp )lmp\b|(?<=\btest )lmp\b|(?<=\bhand )lmp\b|(?<=\bwork )lmp\b|\blmp(?=,? (?:insp|test|led)\b)",
+        "lamp",
+    ),
     (r"(?<=(?:ph|pz)-[0-4]),(?=\d)", " , "),  # PZ-1,80MM
     (r"(?<=[a-z],)l,(?=\d)", "l , "),  # HEX KEY,L,5MM
     (r"(?<![a-z\d])(\d)ooo(?= ?v\b)", r"\g<1>000"),  # 1OOOV

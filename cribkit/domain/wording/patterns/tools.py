@@ -7,6 +7,40 @@ TOOLS = [
     (r"\bpick (90|45)$", r"pick \1 deg"),
     (r"^(\d{1,2} ?x ?\d{1,2}) ratchet ring$", r"ratchet ring spanner \1"),
     (r"\bhandle, socket wrench[:,] breaker bar\b", "breaker bar"),
+    (r"^(?=.*\btest (?:lamp|light)\b|.*\bcircuit tester\b)(.*?)(?<![/\d.-])\b6 ?/ ?24 ?v\b", r"\g<1>6-24v"),
+    (r"\b(?:re-)?chargeable\b", "rechargeable"),
+    (r"\btwst (?=dril|drl|bit)", "twist "),
+    (r"\bcordless (?=[a-z ]*\b(?:lamp|light|torch)\b.*\brechargeable\b)", ""),
+    (r"\bswan[- ]?neck(?:ed)?(?= (?:double[- ])?(?:ring|box)\b)", "deep offset"),
+    (r"(\bring (?:spanner|wrench|spnr|wr)\b.*?),? swan[- ]?neck(?:ed)?\b", r"\1 deep offset"),
+    (r"\bdeep offset ring(?=,| \d|$)", "deep offset ring spanner"),
+    (
+        r"\b(?:open|split|slotted) ring (spanner|wrench|spnr|wr)(?=,? (?:for )?(?:the )?(?:brake|fuel|hydraulic|clutch)"
+        r"(?: line| pipe)? (?:unions?|pipes?|lines?|nuts?)\b)",
+        r"flare nut \1",
+    ),
+    (r"^(?:an? |the )?wobbl[ye] bar\b(?!.*\bext)", "wobble extension bar"),
+    (r"^(?:an? |the )?long strong[- ]arm,?(?=.*\d (?:in|inch|mm)\b.*\bbreaker bar\b)", ""),
+    (r"\bpcik\b|\bpik\b(?=.*\bdeg\b)", "pick"),
+    (r"(\bpick\b.*\d deg) angled?\b", r"\1"),
+    (r"(\bpuller\b.*?)\brev(?:\.|ersible)? (?:legs|leg|arms)\b", r"\1reversible"),
+    (
+        r"(\b\d{1,2} ?(?:mm|in|inch|\")|\b(?:four|six|eight|ten) inch) puller with (two|three|2|3) (legs|jaws|arms) "
+        r"for (?:the |an? )?(?:crank |crankshaft )?pulley$",
+        r"\1 \2 jaw puller",
+    ),
+    (r"(\bjack\b.*?),? twin[- ]pump\b", r"\1, twin"),
+    # Drills and taps: HSS-E is the steel with cobalt, and a pitch behind a bare diameter is that of its thread.
+    (r"\bhss-?e\b(?=.*\b(?:cobalt|co ?[58]))", "hss"),
+    (
+        r"^(?!.*\b(?:wrench|holder|drain|water|unc|unf|bsp|bsw|bsf|ba|npt|set|o-?ring|ring|seal|washer|"
+        r"gasket|pin|punch|drift)s?\b)"
+        r"(?=.*\b(?:taps?|dies?|die ?nuts?)\b(?! grinder))(.*?)(?<![\w./-])(?<!x )(\d{1,2}) ?x ?"
+        r"(0\.[57]|0\.75|0\.8|1\.0|1\.25|1\.5|1\.75|2\.0|2\.5)(?![\d.])(?: ?mm)?(?! ?x)",
+        r"\1m\2x\3",
+    ),
+    (r"(\btap\b.*)\bstraight[- ]flute[ds]?\b", r"\1straight"),
+    (r"\bstraight[- ]fluted? (?=(?:hand |taper |plug |bottoming |second )?tap\b)", "straight "),
     (r"(\bfilter (?:cup|cap|socket)\b.*\b(?:6|12))[- ]?pt\b", r"\1 point"),  # no pint
     (r"(\b(?:wr|wrench|spnr|spanner|skt|socket)\b.*?\d.*?)\bcv (?=satin|matt?e?\b|polish|chrome|mirror|finish)", r"\1"),
     (r"(?<=\d/\d)ths?\b|(?<=\d/\d\d)ths?\b", ""),
