@@ -29,7 +29,7 @@ _MEASURED = re.compile(
 _NAMES = re.compile(
     r"^(?:lower valve|add a circuit|tap (?:and die|wrench|holder|for m?\d)|pinch off (?:tool|pliers)|"
     r"cut off (?:wheel|disc)|(?:oil|grease|plug|clamp|seal|bolt|screw) for|grease gun cartridge|"
-    r"top hose|push on (?:fe)?male)\b",
+    r"(?:top|lower) (?:coolant |rad(?:iator)? )?hose|push on (?:spade|(?:fe)?male|terminal|receptacle))\b",
     re.I,
 )
 _BESIDES = ("up", "down", "off", "out", "in", "back", "on", "over")
