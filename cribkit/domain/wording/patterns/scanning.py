@@ -6,6 +6,7 @@ from __future__ import annotations
 
 # Scanning errors inside sizes: letters for digits and a stroke read as a one or a bracket.
 SCAN = [
+    (r"(?<=hex )l ?(\d{2,3})\b(?! ?x)", r"\1 mm long"),  # 10HEX L75
     (r"(?<=(?:ph|pz)-[0-4]),(?=\d)", " , "),  # PZ-1,80MM
     (r"(?<=[a-z],)l,(?=\d)", "l , "),  # HEX KEY,L,5MM
     (r"(?<![a-z\d])(\d)ooo(?= ?v\b)", r"\g<1>000"),  # 1OOOV
