@@ -6,6 +6,11 @@ _SINGLE = ("one", "two", "three", "four", "five", "six", "seven", "eight", "nine
 
 NUMBERS = [
     (
+        r"^(?=.*\b(?:screwdriver|flat blade|slotted|phillips|pozi)\b)(.*? by) one (fifty|twenty[- ]five|"
+        r"seventy[- ]five)\b(?! ?(?:by|x)\b)",
+        r"\1 one hundred and \2",
+    ),
+    (
         r"^(?=.*\b(?:screwdriver|driver|extension|pry bar|punch|chisel|file)\b)(.*?) one "
         r"(fifty|twenty[- ]five|seventy[- ]five)(?= (?:long|mil)\b)",
         r"\1 one hundred and \2 mm",
