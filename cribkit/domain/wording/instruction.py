@@ -108,6 +108,19 @@ _AND_SECURE = re.compile(
     r"(?P<thing>[^,;:]*\b(?:circlip|clip|clamp|snap ring|retaining ring|pin|tie)s?\b.*)$",
     re.I,
 )
+# What is started by hand is done with a tool only then: "Fit the plug by hand, then torque it with a ...".
+_BY_HAND = re.compile(
+    r"^(?:(?:re)?fit|(?:re)?install|start|screw in|run in|thread|spin on|enter) [^,;:\d]*? by hand,? (?:and )?then "
+    r"(?P<act>(?:tighten|loosen|torque|nip|pinch|finish|secure)\b [^;:]*\b(?:with|using) .*\d.*)$",
+    re.I,
+)
+# Why a thing has a sleeve, where the sleeve is asked for.
+_UNHARMED = re.compile(
+    r"(?<=\S),? so (?:that )?(?:the|my|your|it|they) ?[a-z ]*?"
+    r"(?:(?:are|is) not|aren't|isn't|don't get|doesn't get) (?:scratched|marked|damaged|chipped)\.?$",
+    re.I,
+)
+_SLEEVED = re.compile(r"\b(?:sleeved?|coated|jacketed|plastic|nylon)\b", re.I)
 _CHOCK = re.compile(r"^chock (?:the|both|all|its) (?:[a-z]+ )*(?:wheels?|tyres?|axle)\b(?!.* chocks?\b)", re.I)
 # The tool comes last: "Loosen the lock nut, 17 mm combination spanner".
 _LAST = re.compile(
@@ -249,6 +262,10 @@ def called_for(text: str) -> str:
     """The text with the thing that it calls for in front; a text that is no instruction stays as it is."""
     if _plain(text):
         return plainly(text)
+    if found := _BY_HAND.match(text.strip()):
+        return called_for(found["act"])
+    if _SLEEVED.search(text):
+        text = _UNHARMED.sub("", text.strip())
     bare = _REASON.sub(r", for \1", _STEP.sub("", _W.sub("with ", plainly(text.strip()))).rstrip(" ."))
     bare = _TESTED.sub("test", _AND_REPLACE.sub("Replace ", stripped(bare)))
     bare = _held_meanwhile(_LATER_SAID.sub("", bare))

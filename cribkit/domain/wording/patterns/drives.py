@@ -15,6 +15,70 @@ _GUNS = (
 )
 
 DRIVES = [
+    (
+        r"^(?:(?:got|have you(?: got)?|need|want) )?(?:an? |the )?(deep|long|shallow|short) (\d{1,2})(?: ?mm| mil)? "
+        r"for (?:the|an?|my) (1/2|3/4|3/8|1|half|one|three[- ](?:quarters?|eighths?))[- ]?(?:inch|in\b|\")? ?"
+        r"(?:windy |impact |rattle |buzz |air )?gun\b\??(?:,? (?:an? |the )?impact one\b)?(?:, ?\2 ?mm)?$",
+        r"\1 \2 mm impact socket, \3 drive",
+    ),
+    (
+        r"^(?!.*\b(?:adapt\w*|dr|drive|sq|square|shank|(?:1/4|5/16)\"? ?(?:in )?hex)\b)"
+        r"(.*\b(?:socket|skt|(?:star|allen|hex|spline|t\d\d) bit)\b.*?),? "
+        r"(?:for|on) (?:the |an? |my )?"
+        rf"({_RATCHETS})[- ]?(?:inch |in |\" ?)?(?:drive |dr )?ratchet(?=$|,)",
+        r"\1, \2 drive",
+    ),
+    (r"^(deep|shallow) (\d{1,2}), (1/4|3/8|1/2), (?=.*\bsocket\b)", r"\1 \2 mm, \3 drive, "),
+    (r"\b(6|12)[- ](?:piont|ponit|poitn|piotn)\b", r"\1 pt"),
+    (
+        r"^(?=.*\bs[oc]?[oc]?k[eo]?t\b)(?=.*\d/\d ?\"? ?(?:dr|drv|drive|sq|sd)\b)(.*?)(?<=[\s,])(6|12)p(?=$|[\s,])",
+        r"\1\2pt",
+    ),
+    (
+        r"^((?:1/2|3/4|3/8|1|half|one|three[- ](?:quarters?|eighths?))[- ]?(?:inch|in\b\.?|\")?)(?: drive)? gun and "
+        r"(?![^;]*\b(?:dr|drive|sq|square)\b)(an? [^;]*\bimpact\b[^;]*)(?=$|;)",
+        r"\2, \1 drive",
+    ),
+    (r"(\b(?:skt|socket)\b.*)\bstd\.? (?:lg|lgth|len)(?=$|,)", r"\1std"),
+    (
+        r"^(?=.*(?:\b(?:14|16|18|20\.8|21) ?(?:mm|mil)|5/8|13/16))(.*?)\b(?:socket|skt) for "
+        r"(?:taking|getting|pulling|removing|undoing) (?:the )?(?:spark )?plugs(?: out)?\b",
+        r"\1spark plug socket",
+    ),
+    (r"\bexhaust (?=(?:oxygen|o2|lambda) sensor)", ""),
+    (
+        r"\b(?:socket|skt) for (?:taking|getting|removing|undoing) (?:the )?(?:o2|oxygen|lambda) sensors?(?: out)?",
+        "oxygen sensor socket",
+    ),
+    (
+        r"(\b(?:o2|oxygen|lambda) sensor socket\b.*?),? with the (?:wire|lead|cable|wiring)s? (?:still )?"
+        r"(?:on|attached|connected|in place|fitted)\b",
+        r"\1 slotted",
+    ),
+    (r"(\b(?:o2|oxygen|lambda) sensor socket\b.*?)\bsplit(?: side)?\b", r"\1slotted"),
+    (
+        r"^(?=.*\bplug (?:socket|skt)\b)(.*?\b(?:sixteen|16) ?(?:mil|mm)\b.*?),? "
+        r"the (?:five[- ]eighths?|5/8)(?: one)?(?=,|$)",
+        r"\1",
+    ),
+    (
+        r"\b(?:thirteen[- ]sixteenths?|13/16)(?= (?:spark )?plug socket\b)(.*?),? the (?:21|twenty[- ]one)"
+        r" ?(?:mil|mm)\b",
+        r"21 mm\1",
+    ),
+    (
+        r"^(?!.*\d ?mm\b)(?!.*\b(?:torque|limit\w*|stick|extension|bar)\b)"
+        r"((?:socket|skt) .*?\b\d/\d ?(?:dr|drive|sq|sd)\b.*?)(?<![\d.])\b([4-9]|[1-3]\d|[45]\.5) ?nm\b",
+        r"\1\2 mm",
+    ),
+    (
+        r"(\bimpact (?:skt|socket)\b.*),(?: for)? (?:lorry|truck|hgv) (?:hubs?|wheels?(?: nuts?)?)$",
+        r"\1",
+    ),
+    (
+        r"^((?:[a-z]+[- ])?[a-z]+ mil) (deep |shallow )?impact for the (one|half|three[- ]quarters?)[- ]inch gun$",
+        r"\1 \2impact socket \3 inch drive",
+    ),
     (r"\bcrow ?foot (\d{1,2}) ?- ?(1/4|3/8|1/2)$", r"crowfoot \1 mm \2 drive"),
     (r"^deep (\d{1,2} ?mm)$", r"deep socket \1"),
     (r"^(\d{1,2}) imp(?:act)? (deep )?(3/8|1/2|3/4|1)$", r"\1 mm \2impact socket \3 drive"),

@@ -5,6 +5,21 @@ from __future__ import annotations
 _SINGLE = ("one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "twelve")
 
 NUMBERS = [
+    (
+        r"^(?=.*\b(?:screwdriver|flat blade|slotted|phillips|pozi)\b)(.*? by) one (fifty|twenty[- ]five|"
+        r"seventy[- ]five)\b(?! ?(?:by|x)\b)",
+        r"\1 one hundred and \2",
+    ),
+    (
+        r"^(?=.*\b(?:screwdriver|driver|extension|pry bar|punch|chisel|file)\b)(.*?) one "
+        r"(fifty|twenty[- ]five|seventy[- ]five)(?= (?:long|mil)\b)",
+        r"\1 one hundred and \2 mm",
+    ),
+    (
+        r"\b(?:(75) ?mm \(3|(100) ?mm \(4|(125) ?mm \(5|(150) ?mm \(6|(200) ?mm \(8|(250) ?mm \(10|(300) ?mm \(12)"
+        r" ?(?:in\b\.?|inch|\")(?: (?:blade|shaft|long))?\)",
+        r"\1\2\3\4\5\6\7 mm",
+    ),
     (r"\bmf(?=\d{1,2} ?x)", "m"),
     (r"(?<=\d) ?mtrs?\b", " m"),
     (

@@ -9,6 +9,76 @@ _DATE = (
 )
 
 SAID = [
+    (
+        r"^(?!.*\d ?(?:pce?s?|pieces?)\b)(.*\b(?:allen|hex) key set) (\d[\d.]*)/(?:\d[\d.]*/){4}(\d[\d.]*) ?mm\b",
+        r"6 pc \1 \2-\3 mm",
+    ),
+    (
+        r"^(?!.*\d ?(?:pce?s?|pieces?)\b)(.*\b(?:allen|hex) key set) (\d[\d.]*)/(?:\d[\d.]*/){5}(\d[\d.]*) ?mm\b",
+        r"7 pc \1 \2-\3 mm",
+    ),
+    (
+        r"^(?!.*\d ?(?:pce?s?|pieces?)\b)(.*\b(?:allen|hex) key set) (\d[\d.]*)/(?:\d[\d.]*/){6}(\d[\d.]*) ?mm\b",
+        r"8 pc \1 \2-\3 mm",
+    ),
+    (
+        r"^(?!.*\d ?(?:pce?s?|pieces?)\b)(.*\b(?:allen|hex) key set) (\d[\d.]*)/(?:\d[\d.]*/){7}(\d[\d.]*) ?mm\b",
+        r"9 pc \1 \2-\3 mm",
+    ),
+    (
+        r"^(?!.*\d ?(?:pce?s?|pieces?)\b)(.*\b(?:allen|hex) key set) (\d[\d.]*)/(?:\d[\d.]*/){8}(\d[\d.]*) ?mm\b",
+        r"10 pc \1 \2-\3 mm",
+    ),
+    (r"\bthe three[- ]eighths?\b", "the 3/8"),
+    (r"\bthe three[- ]quarters?\b(?= ?-?(?:inch|ratchet|drive|dr\b|gun))", "the 3/4"),
+    (
+        r"(\bdeep\b.*?) ?[-,;] ?(?:the )?(?:studs?|threads?) (?:stick|sticks|sticking|poke|pokes) (?:out|through)"
+        r"(?: too far| too much| a long way| a lot)?(?: (?:on|of|from) the [a-z ]+)?$",
+        r"\1",
+    ),
+    (
+        r"((?:\bsleeved|\bcoated|protect|plastic).*?),? so (?:that )?(?:the|my) "
+        r"(?:alloys?|(?:alloy )?wheels?|(?:wheel )?nuts?|rims?|paint) (?:(?:are|is) not|aren't|isn't|don't get)"
+        r" (?:scratched|marked|damaged|chipped)$",
+        r"\1",
+    ),
+    (r", tray \d{1,2}$", ""),
+    (r" ?\(\d{1,3} (?:in stock|left|on hand|available|in the bin)\)", ""),
+    (r", from (?:the |an? )?(?:metric |imperial |big |old )?set$", ""),
+    (r" ?\((?:small |big |old )?set spares?\)", ""),
+    (r" ?\((?:hybrid|ev|hv) (?:cage|bay|area|bench|cabinet)\)", ""),
+    (r", big lump$", ""),
+    (r"(?<=\d) \((mm|in)\)", r" \1"),
+    (r"(\b(?:insulated|vde)\b.*?\b1000 ?v) a\.?c\b\.?(?! ?[/&]| and| or)", r"\1"),
+    (
+        r"((?:\b(?:stubby|short|slim|flexible|low|thin|offset)\b).*?),? (?:there is |there's )?no room "
+        r"(?:under|behind|in|above|round|around|by|beside) (?:the|an?) [a-z ]+$",
+        r"\1",
+    ),
+    (
+        r"(\bball\b.*?)(?: -|,)? (?:i |you )?(?:can't|cannot) get (?:straight|square|in line)(?: on| onto| to)?"
+        r" the (?:screw|bolt|head)$",
+        r"\1",
+    ),
+    (
+        r"^(?=.*\bball\b)(.*?\b(?:allen|hex)\b.*?)(?:, )?\b(?:the )?(long |short )?(?:one )?with (?:the |an? )?balls?"
+        r"(?: on(?: (?:it|them|the ends?))?)?(?=$|,)",
+        r"\1 \2ball end",
+    ),
+    (r"(\b(?:allen|hex) keys?) with balls on\b", r"\1 ball end"),
+    (
+        r"\bset of (two|three|four|five|six|seven|eight|nine|ten|\d{1,2})(?= (?:[a-z-]+ )*(?:allen|hex) keys\b)",
+        r"\1 pc set of",
+    ),
+    (
+        r"(\b(?:nut ?(?:setter|driver bit)|(?:driver|screwdriver|star|hex|pozi|ph|pz) bit|pz\d bit)\b.*?)"
+        r" for (?:the |my |an? )cordless(?: drill| driver| gun)?\b",
+        r"\1",
+    ),
+    (
+        r"(\bhex (?:wrench|key)\b.*?) for (?:the |an? |my |our )(?:old |imperial )*lathe(?: tool ?posts?| chuck)?$",
+        r"\1",
+    ),
     (r"\bb\+ (?=nut|stud|terminal|cable|post)", ""),
     (r"(?<= )f\. (?=[a-z]{3})", "for "),
     (r"\bf/bed\b", "flatbed"),

@@ -3,6 +3,22 @@
 from __future__ import annotations
 
 TIPS = [
+    (r"(\b(?:flat blade|slotted|screwdriver)\b.*?)\bfive and a half (?=by\b)", r"\1 5.5 mm "),
+    (r"(\b(?:flat blade|slotted|screwdriver)\b.*?)\bsix and a half (?=by\b)", r"\1 6.5 mm "),
+    (r"\b(multi-?spline|triple[- ]?square|spline) \(12[- ]?(?:pt|point)\)", r"\1"),
+    (r"\b(hex|allen|hexagon|torx|star) kees?\b", r"\1 key"),
+    (r"\bbal(?=[- ]end)", "ball"),
+    (r"\blong reach (?=(?:ball[- ](?:end\w*|point) )?(?:allen|hex)\b)", "long arm "),
+    (r"(\b(?:l-?key|(?:allen|hex) key)) st\b(?=.*\d ?(?:pce?s?|pieces?)\b)", r"\1 set"),
+    (r"(\b(?:skt|socket|tx|torx|star)\b.*?)\be0([4-8])\b", r"\1e\2"),
+    (r"^(?=.*\bbit\b)(?=.*\b(?:t|tx|ph|pz|m|h)[- ]?\d)(.*)\b10 ?hex(?=$|,| \d)", r"\1 10 mm hex shank"),
+    (
+        r"(\bbit\b.*?) (?:to go|to fit|going|goes|that goes) in(?:to)? (?:the|an?|my) (10 ?mm|1/4(?: ?in\b| ?\")?|5/16)"
+        r" (?:hex )?bit holder\b",
+        r"\1, \2 hex shank",
+    ),
+    (r"(\bbit\b.*?),? short (?=(?:25|30|twenty[- ]five|thirty) ?(?:mm|mil)\b)", r"\1, "),
+    (r"\blonger (?=.*\bbit\b.*\d ?mm\b)", "long "),
     (r"\bth ?(?=\d{1,2}\b)(\d{1,2})\b", r"t\1 tamper"),  # T with a hole
     (r"\bspline,? \(12[- ]?p(?:oin)?t(?: xs)?\)", "spline"),
     (

@@ -3,6 +3,20 @@
 from __future__ import annotations
 
 TOOLS = [
+    (r"\bspk\.? plg\b", "spark plug"),
+    (r"\bhex (?=nut ?-?(?:driver|setter|runner) bit\b)", ""),
+    (r"\bhex nut bit\b", "nut setter"),
+    (r"\bnut (?:divrer|drvier|dirver|driever)\b", "nut driver"),
+    (r"\bbox spanner screwdriver type \(nut ?driver\)", "nut driver"),
+    (r"(\bnut ?driver\b.*?\d ?mm) shank(?=$|,)", r"\1 shaft"),
+    (
+        r"^(?=.*\bnut ?setter\b)(.*?)(?<![\d/.])\b(5|5\.5|6|7|8|10|12|13) x (\d{2,3}) ?mm\b",
+        r"\1\2 mm x \3 mm",
+    ),
+    (r"\bsocket bit for (?:the )?cordless,? mag(?:netic)?\b", "magnetic nut setter"),
+    (r"\bbendy (?=nut ?-?driver|(?:hose )?(?:clip|clamp) driver|nut spinner)", "flexible "),
+    (r"\bflat ?head (?=(?:insulated |vde |stubby |long )+screwdriver)", "slotted "),
+    (r"\b(?:short|stubby),? fat (?=.*\bscrewdriver\b)", "stubby "),
     (r"^((?:pin|parallel|centre|taper) punch|cold chisel) (\d{1,2})$", r"\1 \2 mm"),
     (r"\bpick (90|45)$", r"pick \1 deg"),
     (r"^(\d{1,2} ?x ?\d{1,2}) ratchet ring$", r"ratchet ring spanner \1"),
