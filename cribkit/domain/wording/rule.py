@@ -413,6 +413,7 @@ NOMINAL_WIDTHS = frozenset(
         "abrasive-belt",
         "lockwire",
         "sandpaper",
+        "scouring-pad",
         "scraper",
         "plastic-scraper",
         "wire-brush",
