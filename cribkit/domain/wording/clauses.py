@@ -43,8 +43,8 @@ _WHERE = re.compile(
 _CIRCUMSTANCE = re.compile(r"^with(?:out)? [^,;:\d]*, (?P<rest>.+ (?:with|using) .+)$", re.I)
 # What is cleaned first: "Clean the bore, apply retaining compound".
 _CLEANED = re.compile(
-    r"^(?:clean|degrease|wipe|dry|deburr) (?:the|both|all|each) (?:(?!with |using )[^,;:\d ]+ ?)+, (?:then |and )?"
-    r"(?P<rest>(?:apply|smear|spread|coat|brush) .+)$",
+    r"^(?:clean|degrease|wipe|dry|deburr) (?:the|both|all|each) (?:(?!with |using )[^,;:\d ]+(?: |(?=,)))+, "
+    r"(?:then |and )?(?P<rest>(?:apply|smear|spread|coat|brush) .+)$",
     re.I,
 )
 # How it is done.

@@ -424,6 +424,7 @@ NOMINAL_WIDTHS = frozenset(
         "abrasive-belt",
         "lockwire",
         "sandpaper",
+        "scouring-pad",
         "scraper",
         "plastic-scraper",
         "wire-brush",

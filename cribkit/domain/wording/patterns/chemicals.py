@@ -33,6 +33,76 @@ _WHOSE = (
 )
 
 CHEMICALS = [
+    (r"\b(?:t|thd|thrd)/lock(?:er)?\b", "threadlocker"),
+    (r"\b(thd|thrd|thread) slg\b", "thread seal"),
+    (r"(\b\d{1,2}w ?[-/]? ?\d{2}\b.*)\bs ?/ ?s(?:yn(?:th)?)?\b", r"\1semi synthetic"),
+    (
+        r"(\b(?:tape|ptfe)\b.*?),? (?:two|three|four|five|[2-5]) times,? (?:a?round|about|for) (?:the |an? )?(?:male )?"
+        r"(?:thread|fitting|pipe|union)s?\b",
+        r"\1",
+    ),
+    (r"\b(cartridge|tube|tub|tin) of ((?:lithium )?ep ?-?[0-3])$", r"\1 of \2 grease"),
+    (r"\b(?:auto|automatic)[- ](?:gear)?box (?=(?:fluid|oil)\b)", "atf "),
+    (r"\bbearing mount(?:ing)? (?=compound|fluid)", "bearing retaining "),
+    (
+        r"^(?!.*\b(?:socket|skt|spanner|wrench|key|bit|drill|hose|washers?|o-?rings?|tape|sheet|shim|gloves?|brush|"
+        r"thick|wide|long|gap|nozzle|bead|bung|cord|strip)\b)"
+        r"(?=.*\b(?:thread ?lock\w*|locking (?:stuff|compound|fluid)|sealant|gasket maker|"
+        r"silicone (?:sealant|spray|gasket|lubricant|lube|grease)|rtv|cleaner|"
+        r"lubricant|retaining compound|bearing fit|(?:releasing|penetrating) (?:oil|fluid)|aerosol|super ?glue|"
+        r"brake fluid)\b)"
+        r"(.*?)(?<![\d.] )\b((?:(?:one|two|three|four|five|six) hundred|ten|twenty|twenty-five|fifty|eighty|\d{2,3})) "
+        r"mil\b",
+        r"\1\2 ml",
+    ),
+    (r"\b(?:stud|bolt|nut|screw|thread)[- ]lock(?:ing)? (?:stuff|goo|glue)\b", "threadlocker"),
+    (r"\b(?:press[- ]fit|bearing fit) retaining (?=adhesive|compound|fluid)", "retaining "),
+    (
+        r"(?<=[a-z] )f\. (?=(?:bearings?|bush(?:es)?|brakes?|shafts?|threads?|flanges?|engines?|exhausts?|gaskets?|"
+        r"cars?|trucks?)\b)",
+        "for ",
+    ),
+    (r"^(?=.*\b(?:rtv|silicone|silicnoe)\b)(.*?)\bgasket seal(?:ant|er)\b", r"\1gasket maker"),
+    (
+        r"^(?!.*\b(?:not|non|no) ?-?(?:an? |the )?anaerobic\b)(.*?)\bliquid gasket(?: for (?:the |rigid )?flanges?)?,?"
+        r" (?:the )?anaerobic(?: one| sort| kind| type)?\b",
+        r"\1anaerobic flange sealant",
+    ),
+    (r"\b(one|two|three|four|five|\d{1,2})[- ]pound (?=can|tin|tub|pot|jar|pail|bottle)", r"\1 lb "),
+    (r"(\bgrease\b(?! gun).*?)(?<!grease )\bgun cartridge\b(?! (?:type|gun|pump|load\w*|tube))", r"\1cartridge"),
+    (r"\b((?:lithium|moly|molly|mos2|calcium|complex|polyurea) )#?([0-3]) (?=grease\b)", r"\1nlgi \2 "),
+    (
+        r"(?<![\d./-])\b(0|5|10|15|20|25) ?[-/] ?(16|20|30|40|50|60)"
+        r"(?= (?:(?:fully|full|semi|part|synthetic|synth|mineral|diesel|petrol)[- ])*(?:engine |motor )oil\b)",
+        r"\1w-\2",
+    ),
+    (
+        r"(\b(?:engine|motor) oil,? (?:sae )?)(0|5|10|15|20|25) ?[-/] ?(16|20|30|40|50|60)\b"
+        r"(?! ?(?:l\b|lit|mm|ml|kg|pc|deg|c\b))",
+        r"\1\2w-\3",
+    ),
+    (
+        r"(?<![\d./-])\b(70|75|80|85) ?/ ?(80|85|90|110|140)\b(?! ?mm)(?=(?: \w+)? oil\b(?! filter| seal| pump)|"
+        r".*\b(?:hypoid|gear(?:box)? oil|gl ?-?[45])\b)",
+        r"\1w-\2",
+    ),
+    (
+        r"(\bgear(?:box)? oil|\bhypoid(?: gear)?(?: oil)?)(,? )(70|75|80|85) ?/ ?(80|85|90|110|140)\b(?! ?mm)",
+        r"\1\2\3w-\4",
+    ),
+    (
+        r"^(?!.*\bfluid\b)(.*?)\bdot[- ]?([345](?:\.1)?),? (?:to bleed|for bleeding) (?:the |an? )?"
+        r"(?:clutch|brakes?|hydraulics)\b(?: (?:system|circuit|hydraulics))?",
+        r"\1dot \2 brake fluid",
+    ),
+    (
+        r"^mix (?:the )?(.*?\b(?:concentrated?|neat)\b.*?),? (?:at |in )?(?:50[:/]50|1:1|half and half|one to one|"
+        r"in equal parts) with (?:deioni[sz]ed |distilled |demineralised |clean |tap )?water\b.*$",
+        r"\1",
+    ),
+    (r"\bninety[- ]nine point nine\b(?=.*\b(?:ipa|isoprop\w*|alcohol))(?! ?(?:%|per ?cent))", "99.9 %"),
+    (r"(\b(?:ipa|isoprop\w*|alcohol)\b.*?)\bninety[- ]nine point nine\b(?! ?(?:%|per ?cent))", r"\1 99.9 %"),
+    (r"\b(?:two|three|four|five|six|a few|several|[2-9]) turns of (?=.*\b(?:tape|ptfe)\b)", ""),
     (r"^(dot \d(?:\.1)?) x \d$", r"\1"),
     (r"^(?=.*\batf\b|.*transmission fluid)(.*?)\btype (?:3|three)\b", r"\1type iii"),
     (

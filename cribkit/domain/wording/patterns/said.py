@@ -10,6 +10,24 @@ _DATE = (
 
 SAID = [
     (
+        r"^(.*\b(?:penetrating oil|releasing oil|cleaner|degreaser)),? "
+        r"for (?:(?:five|ten|fifteen|twenty|thirty|\d{1,2}) minutes|an hour|(?:one|two|\d) hours?|a few minutes)"
+        r"(?=[.,;]|$)",
+        r"\1",
+    ),
+    (r"\b(?:packs?|packets?) of (?=p?\d{2,4} ?grit\b)", ""),
+    (
+        r"(\d ?(?:ml|l|g|kg|oz|lbs?)|\b(?:bottle|tin|can|tube|roll|box)s?)(?:,| \() ?\d{1,3} left\)?$",
+        r"\1",
+    ),  # in the crib
+    (r"^of (?:that|this|the|those|these) (?=[a-z])", ""),  # got any of that
+    (r"\bthe (\d+(?:\.\d+)? ?(?:ml|mls|g|kg|l|lit(?:re|er)s?|oz)) one\b", r"\1"),  # the 50 ml one
+    (r",? (?:the |an? )?(\d{1,2}(?:\.\d+)? ?(?:%|per ?cent)) stuff\b", r", \1"),
+    (
+        r"\b(\d{1,3}|ten|twenty|fifty|a hundred) ?(mm|mil|millimet(?:re|er)s?|ml|mls|g) will do(?: fine| nicely)?$",
+        r"\1 \2",
+    ),
+    (
         r"^(?!.*\d ?(?:pce?s?|pieces?)\b)(.*\b(?:allen|hex) key set) (\d[\d.]*)/(?:\d[\d.]*/){4}(\d[\d.]*) ?mm\b",
         r"6 pc \1 \2-\3 mm",
     ),

@@ -2,7 +2,61 @@
 
 from __future__ import annotations
 
+# Where a ply or a centre feed is one of paper.
+_PAPER = r"^(?=.*\b(?:rolls?|paper|towels?|tissues?|wip(?:es?|ers?|ing))\b)"
+
 SUPPLIES = [
+    (rf"{_PAPER}(.*?)\bc/f(?:ee)?d\b", r"\1centrefeed"),
+    (r"\bc/o (?=(?:wheel|disc|disk)s?\b)", "cutoff "),
+    (r"(\btape\b.*)\bslvr?\b", r"\1silver"),
+    (r"\bn/woven\b", "non-woven"),
+    (r"(\bpads?\b.*)\bvf\b|\bvf (?=.*\bpads?\b)", r"\1very fine "),
+    (r"(\bcloth emery\b.*\d ?m),? rls?\b", r"\1 roll"),
+    (
+        r"^(?!.*\b(?:grit|p ?\d{2,4}|\d{2,4} ?g)\b)"
+        r"(?=.*\b(?:wet (?:and|or|n) dr(?:y|ie)|wet ?[/&] ?dry|sand ?papp?er|abrasive paper)\b)(.*?)"
+        r"(?<![x.\d] )(?<![x.\d])\b(240|3[26]0|400|600|800|1200|1500|2000) (?=sheets\b)",
+        r"\1p\2 ",
+    ),
+    (rf"{_PAPER}(.*?)\b(?:one|1|single)[- ]?ply\b", r"\1oneply"),
+    (rf"{_PAPER}(.*?)\b(?:two|2|double)[- ]?ply\b", r"\1twoply"),
+    (rf"{_PAPER}(.*?)\b(?:three|3|triple)[- ]?ply\b", r"\1threeply"),
+    (r"\b(?:a )?roll of (blue|white|green|yellow) (?=paper\b)", r"\1 roll of "),
+    (rf"{_PAPER}(.*?)\b(?:cent(?:re|er)|ctr)[- ]?(?:fed|feed|pull|fd)\b", r"\1centrefeed"),
+    (
+        r"^(?:an? )?box of (?:(black|blue|white|orange|purple) )?(small|medium|large|extra large|xl|xxl) "
+        r"(?:(black|blue|white|orange|purple) )?nitriles\b",
+        r"nitrile gloves \2 \1\3",
+    ),
+    (r"\bnitriles\b(?! (?:gloves?|seals?|o-?rings?))", "nitrile gloves"),
+    (r"(\bnitrile gloves\b.*), box$", r"\1"),
+    (r"\banti[- ]?cut\b", "cut resistant"),
+    (r"(\bgl(?:o?ves?)\b.*?)\b(?:pu|polyurethane)(?: palm)?[- ](?:coated|dipped)\b", r"\1pu"),
+    (r"\b(?:pu|polyurethane)(?: palm)?[- ](?:coated|dipped) (?=.*\bgl(?:o?ves?)\b)", "pu "),
+    (
+        r"^(?=.*\b(?:abrasive|flap|sanding|sand ?paper|emery|wet (?:and|or|n) dry|wet ?& ?dry)\b)(.*?)\bp "
+        r"(?=(?:24|36|40|50|60|80|1[0258]0|220|240|280|3[26]0|400|500|600|800|1000|1200|1500|2000)\b)",
+        r"\1p",
+    ),
+    (r"\bflap (?:dsic|dics|dick|disk)s?\b", "flap disc"),
+    (r"\bflap wheel(?=.*\bangle grinder\b)", "flap disc"),
+    (r"^(?=.*\b(?:cut[- ]?off|cutting|slitting|grinding)[, ]+(?:wheel|disc|disk)s?\b)(.*?\d ?mm)[- ]thick\b", r"\1"),
+    (
+        r"^(?=.*\btape\b)(?=.*\b(?:mask\w*|pvc|elec\w*|insul\w*|vinyl|ptfe|duct|foil|gaffer)\b)(.*?)(?<![\d./])"
+        r"\b(\d{2}) ?x ?(\d{2}) ?m(?=$|,| )",
+        r"\1\2 mm x \3 m",
+    ),
+    (r"(\btape\b.*\d ?mm?),? rls?\b", r"\1 roll"),
+    (r"(\btape\b.*), rls?\b", r"\1, roll"),
+    (r"\bcrepe paper (?=(?:masking )?tape\b)", "crepe "),
+    (r"\b(?:non[- ]?woven )?scuff?(?:ing)?[- ]pads\b|\bscuf pad\b", "scuff pad"),
+    (r"\bmar+oon \(red\)|\bred \(mar+oon\)", "maroon"),
+    (
+        r"^(?=.*\b(?:scuff\w*|abrasive|hand pads?|scour\w*|web|nylon|prep)\b)"
+        r"(.*?\bpads?\b.*?)\b(?:six|6) ?(?:by|x) ?(?:nine|9)\b(?! ?(?:mm|in\b|inch|\"|cm))",
+        r"\1 6 in x 9 in",
+    ),
+    (r"\b(?:wet|wt) (?:and|n|&) (?:drie|drey|dyr)\b", "wet and dry"),
     (r"^(.*\bcut(?:ting|-?off)? dis[ck]s?) (75|100|115|125|180|230|300|350)$", r"\1 \2 mm"),
     (r"^(red|blue|green|purple) ((?:hi(?:gh)?|med(?:ium)?|low)[- ]strength) (?=\d+ ?ml$)", r"\1 \2 threadlocker "),
     (r"(\bbearing (?:fit )?retainer) (10|24|50|250)$", r"\1 \2 ml"),
