@@ -329,6 +329,8 @@ OTHERS = (
     "hundredandseventyfirst",
     "hundredandseventysecond",
     "hundredandseventythird",
+    "hundredandseventyfourth",
+    "hundredandseventyfifth",
 )
 
 

@@ -51,6 +51,7 @@ ALLOWED = {
     "10off M8x25 8.8 set screws": "how many",
     "75W-90 GL-5 gear oil (rear axle, 1.6 L)": "how much goes in",
     "M8 flat washers 20": "how many",
+    "- socket 13 mm, 1/2 in drive (1 off)": "how many",
     "T10 bits 1/4 hex, 2 of": "how many",
     "cooling system pressure tester (hold 1.4 bar, 5 min)": "what is done with it",
     "2 x 17mm thin wall impact skts 1/2": "how many",

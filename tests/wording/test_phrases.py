@@ -3,6 +3,9 @@
 Each pair was once a wrong match, or a right one that was missed. The verdicts are common practice, no source.
 """
 
+import pytest
+
+from cribkit.domain.wording import read
 from tests.wording.pairs import over, verdict_on
 
 # On an impact wrench only an impact socket is used, however the need says so.
@@ -246,3 +249,30 @@ WITH_WHAT_DRIVES_IT = [
 @over(WITH_WHAT_DRIVES_IT)
 def test_a_step_asks_for_the_socket_and_not_for_what_drives_it(need: str, item: str, verdict: str) -> None:
     assert verdict_on(need, item, "tool") == verdict
+
+
+# Things told by little: a mark behind a number, a letter stuck to it, a kind and a range.
+TOLD_BY_LITTLE = [
+    ("nut driver 1/4 A/F", "Nut drvr 1/4AF x75mm", "match"),
+    ("nut driver 75 mm", "Nut drvr 1/4AF x75mm", "none"),
+    ("PH2 screwdriver 100 mm", "Sdrvr PH2 x100mm", "match"),
+    ("PH2 screwdriver 150 mm", "Sdrvr PH2 x100mm", "none"),
+    ("10 mm hex bit with 10 mm hex shank", "BIT HEX 8MM 10MM HEX SHANK 75MM", "none"),
+    ("T27 tamper bit socket 3/8", "BIT SKT TH27 3/8DR", "match"),
+    ("T27 bit socket 3/8", "BIT SKT TH30 3/8DR", "none"),
+    ("adaptor to put a 3/4 sq socket on a 1/2 drive bar", "1/2 F - 3/4 M step up adaptor", "match"),
+    ("adaptor to put a 3/4 sq socket on a 1/2 drive bar", "3/4 female to 1/2 male reducer", "none"),
+    ("13 mm ratcheting wrench, 72 teeth", "RATCHET COMB 13MM 36T", "none"),
+]
+
+
+@over(TOLD_BY_LITTLE)
+def test_what_is_told_by_little_is_not_mistaken(need: str, item: str, verdict: str) -> None:
+    assert verdict_on(need, item, "tool") == verdict
+
+
+@pytest.mark.parametrize(
+    ("text", "family"), [("int circlip 19-60 bent", "circlip-pliers"), ("external circlip 25", "circlip")]
+)
+def test_a_range_of_circlips_among_the_tools_is_that_of_their_pliers(text: str, family: str) -> None:
+    assert read(text, "tool").family == family

@@ -132,8 +132,8 @@ def _told_by_code(reading: Reading) -> None:
         reading.attributes.setdefault("bulb_kind", "festoon")
     if code:
         reading.attributes.pop("tip", None)
-    if watts := _WATTS.search(code):
-        reading.attributes["rating"] = f"{watts[1]}w"
+    if told := _WATTS.search(code):
+        reading.attributes["rating"] = f"{told[1]}w"
 
 
 _FILAMENTS = re.compile(r"\b(21 ?/ ?[45]|21) ?w\b")

@@ -412,7 +412,8 @@ DOUBLE_ENDED = 1.25
 def wrench(reading: Reading) -> None:
     """One or two sizes across flats."""
     points(reading)
-    reading.take("teeth")
+    if token := reading.take("teeth"):
+        reading.set("teeth", token.values[0])
     reading.take("deg")  # of the offset
     sizes: list[Length] = []
     for group in reading.numbers():

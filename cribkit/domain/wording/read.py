@@ -61,7 +61,11 @@ def _denying(meaning: Meaning, denied: list[str]) -> Meaning:
 def _read(text: str, kind: str) -> Meaning:
     parts = alternatives(text)
     if len(parts) < 2:
-        return read_one(text, kind)
+        found = read_one(text, kind)
+        if kind == "tool" and found.family == "circlip" and " to " in dict(found.attributes).get("dims", ""):
+            pliers = read_one(f"{text} pliers", kind)  # "int circlip 19-60": a range is that of the pliers
+            return pliers._replace(text=text, words=pliers.words[:-1])
+        return found
     read_parts = [read_one(part, kind) for part in parts]
     named = [part for part in read_parts if part.family]
     if not named:

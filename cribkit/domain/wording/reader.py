@@ -28,9 +28,6 @@ def read_one(text: str, kind: str = "") -> Meaning:
     name_words(reading)
     squares.find_square(reading)
     choose_family(reading, kind)
-    if kind == "tool" and reading.family == "circlip":  # "int circlip 19-60": what a tool crib has are its pliers
-        found = read_one(f"{text} pliers", kind)
-        return found._replace(text=text, words=found.words[:-1])
     family = tables().families.get(reading.family)
     threads.pipe_thread(reading)
     if family:
@@ -39,6 +36,8 @@ def read_one(text: str, kind: str = "") -> Meaning:
         expand_in(reading, family)
         claims(reading, family)
     spend_words(reading)
+    if "insulated" in reading.traits:
+        reading.finer -= listed("live")  # what the insulation is for
     pass_over(reading, family)
     pass_remarks(reading, family)
     finish(reading)

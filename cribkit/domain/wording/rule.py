@@ -594,6 +594,7 @@ UNASKED = {
 IMPLIED_TRAITS = {
     "throttle-body-cleaner": frozenset({"throttle-body-safe"}),
     "maf-cleaner": frozenset({"residue-free"}),
+    "offset-screwdriver": frozenset({"offset"}),
     "silicone-spray": frozenset({"on-rubber", "on-plastic"}),
     "anaerobic-flange-sealant": frozenset({"not-material=silicone"}),
     "silicone-grease": frozenset({"on-rubber", "on-plastic"}),

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from itertools import pairwise
+
 from cribkit.domain.wording.lexer import Token
 from cribkit.domain.wording.measure import number
 from cribkit.domain.wording.reading import Reading
@@ -118,6 +120,7 @@ def one_size(reading: Reading, low: float, high: float) -> None:
     ]
     written = [entry for entry in flat if entry[2].unit or "/" in entry[2].text or "." in entry[2].text] or flat
     sizes = [entry for entry in written if low <= float(entry[1].mm) <= high]
+    sizes = _across_flats(reading, sizes) or sizes
     if "drive" not in reading.attributes and len(sizes) > 1:
         squares = [entry for entry in sizes if square(entry[2]) and entry[1].unit != "mm" and not metric(entry[2])]
         twice = len(squares) == len(sizes) and len({square(entry[2]) for entry in squares}) == 1
@@ -138,6 +141,19 @@ def one_size(reading: Reading, low: float, high: float) -> None:
     if sizes:
         sizes[0][2].used = True
         reading.set("size", sizes[0][1].text)
+
+
+def _across_flats(reading: Reading, sizes: list[_Entry]) -> list[_Entry]:
+    """The one size with "AF" behind it, which is no square, and what else may be one: "1/4 AF x 75 mm" is 1/4 in."""
+    after = {id(one): two.text for one, two in pairwise(reading.tokens)}
+    marked = [entry for entry in sizes if after.get(id(entry[2])) in ("af", "a/f")]
+    if len(marked) != 1:
+        return []
+    others = [entry for entry in sizes if entry is not marked[0] and square(entry[2]) and entry[1].unit != "mm"]
+    if len(others) == 1 and "drive" not in reading.attributes:
+        reading.set("drive", square(others[0][2]))
+        others[0][2].used = True
+    return marked
 
 
 # Squares in mm that are no size across flats.

@@ -33,6 +33,10 @@ _WHOSE = (
 )
 
 CHEMICALS = [
+    (r"\bhalf[- ]a?[- ]?litre\b", "500 ml"),
+    (r"\br/mix\b", "ready mixed"),
+    (r"\bhalf and half\b", "50/50"),
+    (r"\bw/based\b", "water based"),
     (r"\b(?:t|thd|thrd)/lock(?:er)?\b", "threadlocker"),
     (r"\b(thd|thrd|thread) slg\b", "thread seal"),
     (r"(\b\d{1,2}w ?[-/]? ?\d{2}\b.*)\bs ?/ ?s(?:yn(?:th)?)?\b", r"\1semi synthetic"),

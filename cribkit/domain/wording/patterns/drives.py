@@ -15,6 +15,9 @@ _GUNS = (
 )
 
 DRIVES = [
+    (r"(\bbreaker bar\b[^,]*), (\d{3})$", r"\1, \2 mm"),
+    (r"^(\d{1,2} ?mm) impact deep (3/8|1/2|3/4|1) for ", r"\1 deep impact socket \2 drive for "),
+    (r"\b(female|male) onto\b", r"\1 to"),
     (
         r"^(?:(?:got|have you(?: got)?|need|want) )?(?:an? |the )?(deep|long|shallow|short) (\d{1,2})(?: ?mm| mil)? "
         r"for (?:the|an?|my) (1/2|3/4|3/8|1|half|one|three[- ](?:quarters?|eighths?))[- ]?(?:inch|in\b|\")? ?"

@@ -311,7 +311,7 @@ FASTENERS = [
     (r"\bcam \(rocker\) cover\b", "rocker cover"),
     (r"\bo/x[- ]?ring\b", "o-ring"),
     (r"\bnuts?,? prevailing torque(?:,? all[- ](?:steel|metal))?", "all metal lock nut"),
-    (r"\bhss[- ]?co ?[58]?\b", "cobalt"),
+    (r"\bhss[- ]?co(?: ?[58](?![\d.]| ?mm))?\b", "cobalt"),
     (r"\bno\.? ?3 (?=bottom)|\bno\.? ?1 (?=taper)|\bno\.? ?2 (?=second|plug|intermediate)", ""),
     (
         r"\bid ?(\d+(?:\.\d+)?)(?: ?mm)?,? (?:x )?od ?(\d+(?:\.\d+)?)(?: ?mm)?,? (?:x )?[wth] ?(\d+(?:\.\d+)?)\b",

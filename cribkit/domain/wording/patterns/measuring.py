@@ -6,6 +6,7 @@ from __future__ import annotations
 _TORQUE_UNIT = r"(?:newton|nm\b|n\.m|foot[- ]p|ft[- ]?lb|pound[- ]f|lbf?[- ]f|inch[- ]p|in[- ]?lb)"
 
 MEASURING = [
+    (r"\bin (inch|foot)[- ]pounds,? (\d{1,3}) to (\d{2,3})\b", r"\2-\3 \1 pounds"),
     (
         r"^(fixed|preset|click|dial|beam|digital|electronic) (?=\d+(?:[ -]+\d+)? ?(?:nm|n\.?m|ft-?lbs?|in-?lbs?)\b)",
         r"\1 torque wrench ",

@@ -5,6 +5,7 @@ from __future__ import annotations
 _SINGLE = ("one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "twelve")
 
 NUMBERS = [
+    (r"(?<![\w./-])x(?=\d{2,3}(?:\.\d+)? ?mm\b)", "x "),  # PH2 x100mm
     (
         r"^(?=.*\b(?:screwdriver|flat blade|slotted|phillips|pozi)\b)(.*? by) one (fifty|twenty[- ]five|"
         r"seventy[- ]five)\b(?! ?(?:by|x)\b)",

@@ -9,6 +9,10 @@ _DATE = (
 )
 
 SAID = [
+    (r"^(?:doing|changing|fitting|replacing|removing|servicing|checking|working on) (?:the |an? )?[a-z ]+: (?=\S)", ""),
+    (r"^(?:er|erm|um),? (?=\w)", ""),
+    (r"\bhead ?bolts\b", "head bolts"),
+    (r"\btop(?:ping)?[- ]up (?:the |my )?(?:batteries|battery|cells)\b", ""),
     (
         r"^(.*\b(?:penetrating oil|releasing oil|cleaner|degreaser)),? "
         r"for (?:(?:five|ten|fifteen|twenty|thirty|\d{1,2}) minutes|an hour|(?:one|two|\d) hours?|a few minutes)"

@@ -6,6 +6,7 @@ from __future__ import annotations
 _PAPER = r"^(?=.*\b(?:rolls?|paper|towels?|tissues?|wip(?:es?|ers?|ing))\b)"
 
 SUPPLIES = [
+    (r"(\b(?:wipes?|cloths?|sheets?)\b.*?)\b(\d{3}) ?mm square\b", r"\1\2 x \2 mm"),
     (rf"{_PAPER}(.*?)\bc/f(?:ee)?d\b", r"\1centrefeed"),
     (r"\bc/o (?=(?:wheel|disc|disk)s?\b)", "cutoff "),
     (r"(\btape\b.*)\bslvr?\b", r"\1silver"),

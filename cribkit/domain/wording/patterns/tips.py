@@ -3,6 +3,10 @@
 from __future__ import annotations
 
 TIPS = [
+    (r"\bpz cross[- ]?head (?:number |no\.? ?)?([0-4])\b", r"pz\1"),
+    (r"\bpz cross[- ]?head (?=(?:screw)?driver (?:number |no\.? ?)?[0-4]\b)", "pz "),
+    (r"\bpz cross[- ]?head number (one|two|three)\b", r"pz number \1"),
+    (r"\bmagnetic[- ]tipped\b", "magnetic tip"),
     (r"(\b(?:flat blade|slotted|screwdriver)\b.*?)\bfive and a half (?=by\b)", r"\1 5.5 mm "),
     (r"(\b(?:flat blade|slotted|screwdriver)\b.*?)\bsix and a half (?=by\b)", r"\1 6.5 mm "),
     (r"\b(multi-?spline|triple[- ]?square|spline) \(12[- ]?(?:pt|point)\)", r"\1"),

@@ -3,6 +3,10 @@
 from __future__ import annotations
 
 TOOLS = [
+    (r"(\bopen[- ]end(?:ed)? (?:spanner|wrench),? \d{1,2} and \d{1,2} ?mm) jaws\b", r"\1"),
+    (r"(\badj\w*\.? (?:spanner|spnr|wrench)\b.*?) cap\.? (?=\d{2} ?mm)", r"\1 "),
+    (r"(\btap\b.*?),? (?:standard|normal|usual) pitch\b", r"\1 coarse"),
+    (r"\bone[- ]ear\b", "single ear"),
     (r"\bspk\.? plg\b", "spark plug"),
     (r"\bhex (?=nut ?-?(?:driver|setter|runner) bit\b)", ""),
     (r"\bhex nut bit\b", "nut setter"),
