@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import lru_cache
-from itertools import chain, pairwise, product
+from itertools import chain, product
 from typing import NamedTuple
 
 # More choices than these are not worth looking for one by one.
@@ -59,7 +59,7 @@ class Sieve:
         # By the beginning of each needle: no text is asked for a needle of which it has not even the beginning.
         self._begun: dict[str, list[tuple[str, list[int]]]] = {}
         for needle, found in places.items():
-            self._begun.setdefault(needle[:3], []).append((needle, found))
+            self._begun.setdefault(needle[:5], []).append((needle, found))
 
     def due(self, text: str) -> list[int]:
         """The places of the patterns that may match, the last first."""
@@ -83,10 +83,10 @@ def _holds(plain: str, besides: list[Sequence[str]]) -> bool:
 
 @lru_cache(maxsize=4)  # each table of patterns asks the same of a text that none has changed
 def _in_pieces(text: str) -> tuple[str, frozenset[str]]:
-    """A text digit-plain, and its runs of one, two and three characters."""
+    """A text digit-plain, and its runs of one to five characters."""
     plain = plain_digits(text)
-    threes = map("".join, zip(plain, plain[1:], plain[2:], strict=False))
-    return plain, frozenset((*threes, *map("".join, pairwise(plain)), *plain))
+    runs = (plain[place : place + length] for length in range(1, 6) for place in range(len(plain) - length + 1))
+    return plain, frozenset(runs)
 
 
 class _Piece(NamedTuple):

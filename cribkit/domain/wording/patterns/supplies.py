@@ -167,7 +167,7 @@ SUPPLIES = [
     (r"\bcable (?:ites|teis|tise)\b", "cable ties"),
     (r"\bnormal standard\b", "standard"),
     (r"^(?=.*\bfuse\b)(.*?)\bvehicle, flat blade\b", r"\1blade"),
-    (r"\b21 ?/ ?5 ?watts?\b|\b21 ?w ?/ ?5 ?w\b|\b21 5 ?w(?:atts?)?\b", "21/5w"),
+    (r"\b21 ?(?:/ ?5 ?watts?|w ?/ ?5 ?w|(?<= )5 ?w(?:atts?)?)\b", "21/5w"),
     (r"^(?=.*\b(?:bulb|lamp)\b)(.*?)\b21/5\b(?! ?w)", r"\1 21/5w"),
     (
         r"^(?=.*\b21/5w)(?!.*\b(?:wedge|capless)\b)(.*?)(?:,? (?:twin|double|dual)[- ]fil(?:ament)?s?\b\.?"
