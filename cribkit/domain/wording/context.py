@@ -258,8 +258,14 @@ def _idle(word: str) -> bool:
     return _plain_word(word) and not any(_may_be(word, one) for one in telling())
 
 
+@cache
+def demands() -> frozenset[str]:
+    """The words that ask something of the thing wherever they stand."""
+    return listed("demanded") | listed("live") | listed("surfaces")
+
+
 def _plain_word(word: str) -> bool:
-    known = word in tables().names_of or word in telling() or word in listed("unfit") | listed("demanded")
+    known = word in tables().names_of or word in telling() or word in listed("unfit") | demands()
     return len(word) >= 4 and word.isalpha() and not known
 
 

@@ -484,8 +484,11 @@ _MARKED_IN = frozenset(
         "thread-file",
         "tape-measure",
         "height-gauge",
+        "micrometer",
+        "inside-micrometer",
+        "test-indicator",
+        "combination-square",
     }
-    | {"micrometer", "inside-micrometer", "test-indicator", "combination-square"}
 )
 
 # Gauges that are made for one system or the other.

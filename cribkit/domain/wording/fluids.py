@@ -273,12 +273,18 @@ def _used_on(reading: Reading) -> None:
             reading.traits.add(f"on-{surface}")
 
 
-def chem(reading: Reading) -> None:
-    """A chemical: its pack does not matter, its traits are words."""
-    as_written = in_digits(reading.text.lower().replace("-", " ")) if reading.family == "epoxy" else ""
-    if found := _SETS_IN.search(as_written) or (_SETS_IN.search(reading.plain) if as_written else None):
+def _sets_in(reading: Reading) -> None:
+    """How fast a glue of two parts sets, by the text as written or as the patterns leave it."""
+    as_written = in_digits(reading.text.lower().replace("-", " "))
+    if found := _SETS_IN.search(as_written) or _SETS_IN.search(reading.plain):
         reading.set("sets_in", f"{found[1]} {'min' if found[2][0] == 'm' else 'h'}")
         _spent(reading, found[1], "min", "mins", "minute", "minutes", "h", "hr", "hrs", "hour", "hours")
+
+
+def chem(reading: Reading) -> None:
+    """A chemical: its pack does not matter, its traits are words."""
+    if reading.family == "epoxy":
+        _sets_in(reading)
     if reading.family in _FILLED:
         _filled(reading)
     _used_on(reading)

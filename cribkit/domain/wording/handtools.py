@@ -227,11 +227,13 @@ def bit_socket(reading: Reading) -> None:
 
 
 SHANKS = frozenset({"shank", "shk", "shnk", "hex shank"})
+_SHANK_OR_DRIVE = SHANKS | {"drive"}
 
 
 def bit(reading: Reading) -> None:
     """A tip, the hex shank, a length."""
     tokens = [token for token in reading.tokens if token.kind != "dash"]
+    named = any(said.word == "shank" for said in reading.words)  # then a hexagon beside a number is the tip
     for place, token in enumerate(tokens):
         after = tokens[place + 1].text if place + 1 < len(tokens) else ""
         later = tokens[place + 2].text if place + 2 < len(tokens) else ""
@@ -245,13 +247,12 @@ def bit(reading: Reading) -> None:
         if not _shank_size(token):
             continue
         beside = tokens[place + 1].kind == "word" if place + 1 < len(tokens) else False
-        shank = after in SHANKS | {"drive"} or (beside and later in SHANKS | {"drive"})
+        shank = after in _SHANK_OR_DRIVE or (beside and later in _SHANK_OR_DRIVE)
         another = (
             "tip" in reading.attributes
             or len(reading.numbers()) > 1
             or any(one.kind in ("numbered", "thread") for one in tokens)
         )
-        named = any(said.word == "shank" for said in reading.words)  # then a hexagon beside a number is the tip
         if shank or (after in ("hex", "hexagon", "hx") and another and not named):
             token.used = True
             reading.set("shank", Length(number(token.values[0]), token.unit or "in").text)
@@ -409,11 +410,16 @@ LONGEST_IN_INCHES = 12
 DOUBLE_ENDED = 1.25
 
 
+def _teeth(reading: Reading) -> None:
+    """How fine it ratchets."""
+    if token := reading.take("teeth"):
+        reading.set("teeth", token.values[0])
+
+
 def wrench(reading: Reading) -> None:
     """One or two sizes across flats."""
     points(reading)
-    if token := reading.take("teeth"):
-        reading.set("teeth", token.values[0])
+    _teeth(reading)
     reading.take("deg")  # of the offset
     sizes: list[Length] = []
     for group in reading.numbers():
@@ -471,8 +477,7 @@ def lobe_wrench(reading: Reading) -> None:
 def drive_only(reading: Reading) -> None:
     """The square, then whatever else is measured."""
     lone_square(reading)
-    if token := reading.take("teeth"):
-        reading.set("teeth", token.values[0])
+    _teeth(reading)
     any_numbers(reading)
 
 

@@ -8,7 +8,7 @@ from functools import cache
 from cribkit.domain.wording import shapes
 from cribkit.domain.wording.abbreviation import expanded, senses, slipped
 from cribkit.domain.wording.lexer import Token
-from cribkit.domain.wording.reading import THAT, Reading, Said
+from cribkit.domain.wording.reading import THAT, WITH, Reading, Said
 from cribkit.domain.wording.remarks import set_apart
 from cribkit.domain.wording.tables import Family, listed, tables
 
@@ -115,7 +115,7 @@ def _purpose(tokens: list[Token], place: int) -> bool:
 
 # What a thing takes is no part of it.
 _TAKES = frozenset({"takes", "accepts", "holds"})
-_BESIDES = frozenset({"that", "which", "with", "w", "incl", "including", "includes", "c/w", "complete"})
+_BESIDES = WITH | THAT
 
 
 def _clause(tokens: list[Token], place: int) -> bool:

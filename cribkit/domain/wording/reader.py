@@ -6,7 +6,7 @@ import re
 from itertools import pairwise
 
 from cribkit.domain.wording import handtools, shapes, squares, stores, threads, turns
-from cribkit.domain.wording.context import beside_the_point, pass_over, pass_remarks
+from cribkit.domain.wording.context import beside_the_point, demands, pass_over, pass_remarks
 from cribkit.domain.wording.damage import mend
 from cribkit.domain.wording.finish import finish
 from cribkit.domain.wording.lexer import lex
@@ -253,7 +253,7 @@ def spend_words(reading: Reading) -> None:
 
 def _demanded(reading: Reading, said: Said) -> bool:
     """Whether a word aside asks something of the thing: a driver for electricians, a primer for galvanised steel."""
-    if not said.aside or said.text not in listed("demanded"):
+    if not said.aside or said.text not in demands():
         return False
     if said.text in listed("live"):
         return "insulated" not in reading.traits and not reading.has_said("insulated")

@@ -204,13 +204,14 @@ def _beside(reading: Reading, of: Mapping[int, Said]) -> set[int]:
     found: set[int] = set()
     group: list[int] = []
     told, before, clause = True, "", False  # whether something of this group says more of the thing
+    opens = WITH | THAT | listed("leads")
     for token in reading.tokens:
         said = of.get(id(token))
         within = clause and said is not None and said.text in listed("within_it")
-        if token.kind == "stop" or (said is not None and not within and said.text in _WITH | THAT | listed("leads")):
+        if token.kind == "stop" or (said is not None and not within and said.text in opens):
             found.update([] if told else group)
-            with_it = said is not None and (said.text in _WITH or (said.text in THAT and said.besides))
             clause = said is not None and said.text in THAT and said.besides
+            with_it = clause or (said is not None and said.text in WITH)
             group, told = [], before in _USED or not with_it
         elif said is not None and said.besides and not (said.taken or said.worked_on or _said_more(reading, said)):
             if not _absorbed(reading, said):
@@ -239,7 +240,7 @@ def _said_more(reading: Reading, said: Said) -> bool:
 # "Struck with a hammer", "for work with brake fluid": that is no part of the thing.
 _USED = frozenset({"hit", "struck", "strike", "work", "use", "used", "works", "goes", "go", "compatible", "worked"})
 THAT = frozenset({"that", "which"})
-_WITH = frozenset({"with", "w", "c/w", "incl", "including", "includes", "complete"})
+WITH = frozenset({"with", "w", "c/w", "incl", "including", "includes", "complete"})
 # Attributes of which a thing may have several values at once.
 SEVERAL = frozenset({"crimps", "jaw_at", "reads", "stamps", "jaws", "faces"})
 

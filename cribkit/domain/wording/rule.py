@@ -132,10 +132,9 @@ def _judge_one(need: Meaning, item: Meaning) -> Judgement:
         if rule.unasked == "none" or (name == "points" and has[name] in SQUARE_HEADS):
             return NONE
         if name == "pitch_class" and has[name] == "fine" and "thread" in asked:
-            if need.family in OFTEN_FINE and _same_model(asked, has):
-                continue  # the vehicle tells which one it is
             if need.family in OFTEN_FINE:
-                doubts.append("its thread is fine, and no pitch was asked for")
+                if not _same_model(asked, has):  # else the vehicle tells which one it is
+                    doubts.append("its thread is fine, and no pitch was asked for")
                 continue
             return NONE  # a thread named without a pitch is coarse
         loss += 0.5
@@ -257,10 +256,8 @@ def _attribute(
         return [] if value == "endless" else None  # EN 1492-2 (from memory)
     if name == "taper" and value == "parallel" and has is None and need.family == "bonded-seal":
         return []  # it seals no other
-    if name == "bulb_kind" and value == "capless" and has is None and held.get("bulb", "").startswith("w"):
+    if name == "bulb_kind" and has is None and held.get("bulb", "")[:1] == KIND_OF_CODE.get(value):
         return []  # its code says it
-    if name == "bulb_kind" and value == "halogen" and has is None and held.get("bulb", "").startswith("h"):
-        return []  # its code says it, UN ECE R37 (from memory)
     if name == "rating" and "/" in held.get("bulb", "") and "bulb" not in asked and "w" in value:
         return None  # one filament is asked for
     if name == "saps" and "spec" in asked and asked["spec"] == held.get("spec"):
@@ -385,6 +382,8 @@ def _other_system(measure: str, system: str | None) -> bool:
     return (system == "inch" and measure.endswith(" mm")) or (system == "metric" and measure.endswith(" in"))
 
 
+# What the code of a bulb begins with, by its kind, UN ECE R37 (from memory).
+KIND_OF_CODE = {"capless": "w", "halogen": "h"}
 # From this length on a breaker bar may pass as a long one, mm. Common practice, no source.
 LONG_BAR = 450
 # A blade of no more may be a stubby one, mm. Common practice, no source.

@@ -201,12 +201,7 @@ def _measured(reading: Reading) -> None:
                 reading.set("length", lengths[-1].text)
             return
         reading.set("tip", f"{prefix} {lengths[0].text}")
-        if (
-            prefix == "slot"
-            and len(lengths) > 1
-            and float(lengths[0].mm) > THICKEST
-            and float(lengths[1].mm) <= THICKEST
-        ):
+        if prefix == "slot" and len(lengths) > 1 and float(lengths[1].mm) <= THICKEST < float(lengths[0].mm):
             reading.set("blade_thickness", lengths[1].text)  # 5.5 x 0.8
             lengths = [lengths[0], *lengths[2:]]
         if len(lengths) > 1:

@@ -244,8 +244,7 @@ TURNS = (
             r"^(?:junior )?hack ?saw (?:with|c/w|incl\w*|w/) (?:[\w.\"-]+ )*blade"
         ),
     ),
-    turn("trim-tool", "trim-tool-set", _written(r"\b\d{1,2}[ -]?(?:pcs?|pieces?|pce)\b")),
-    turn("trim-tool", "trim-tool-set", _written(r"^set of \w+ ")),
+    turn("trim-tool", "trim-tool-set", _written(r"\b\d{1,2}[ -]?(?:pcs?|pieces?|pce)\b|^set of \w+ ")),
     turn("bit-holder", "adapter", lambda r: _driven(r) and r.has_said("shank") and _male(r)),
     turn("gasket-paper", "gasket", _has(*_GASKETED)),
     turn("hydraulic-oil", "brake-fluid", _tokens("dot")),

@@ -303,7 +303,6 @@ CHEMICALS = [
     ),
     (r"\bbrush (?=(?:tin|can|pot|tub)\b)", ""),
     (r"\b(ck-?4) (?=gal|qt|quart|l\b)", r"\1, 1 "),
-    (r"^(?:an? |one )?lit(?:re|er) of (?=\S)", ""),
     (r"\bdot 5,1 (?=gal|l\b|lit)", "dot 5, 1 "),
     (r"\btrans lube\b", "transmission oil"),
     (r"\bether start(?:ing)? fluid\b", "starting fluid"),

@@ -84,7 +84,6 @@ FASTENERS = [
         r"\1exhaust manifold to head",
     ),
     (r"(\bwshrs?\b[^/]*?)\b(\d{1,2})/(\d{1,2})/(\d(?:\.\d)?)\b(?! ?(?:in\b|\"))", r"\1\2 x \3 x \4"),
-    (r", tray \d{1,2}$", ""),
     (
         r"(\bbonded (?:sealing )?(?:seal|washer)s?\b.*?) (?:for|under|at|on) (?:the |an? )?"
         r"(?:(?:tail lift|hydraulic|pump|ram|valve|cylinder) ){0,3}(?:port|union|adapt[eo]r)\b",

@@ -203,7 +203,6 @@ SUPPLIES = [
     (r"\bcloth tape\b(?=.*\b(?:harness|loom|wiring)\b)", "cloth loom tape"),
     (r"\bfabric\b(?=.*\btape\b)|(?<=tape )fabric\b|(?<=tape, )fabric\b", "cloth"),
     (r"(\bgl(?:o?ves?)\b.*)\b(\d{2,3})s\b", r"\1\2 pc"),
-    (r"\b(?:that |which )?leaves? no lint\b", "lint free"),
     (r"\bh ?\+ ?l\b(?=$|,| )", "hook and loop"),
     (r"\bspill pads\b", "spill pad"),
     (r"(?<=\dv)(?=\d+ ?ah\b)", " "),

@@ -246,7 +246,6 @@ TOOLS = [
     (r"^(?=.*\bchisel\b)(.*?) ?\bcutting edge\b", r"\1"),
     (r"(?:^|\b(?:an?|one) )pound and a half\b", "1.5 lb"),
     (r"\b(\d)[ -]1/2 ?lbs?\b", r"\1.5 lb"),
-    (r"\bf/glass\b", "fibreglass"),
     (r"\bto (?:drive|knock|tap|punch) (?:the )?(?:dowels?|pins?) out\b", ""),
     (r"\bha[fl] (?=round\b)", "half "),
     (r"\bhalf (?:roud|ronud|rnud|rund)\b", "half round"),
