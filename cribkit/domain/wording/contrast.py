@@ -27,25 +27,38 @@ def judge_all(need: Meaning, items: Sequence[Meaning], stored: Callable[[Set[str
     words and more, or where it lacks a word that its family uses in this crib. A need that offers a choice ("or") is
     left as it is.
     """
-    once: dict[Meaning, Judgement] = {}
-    judged = [(item, once.get(item) or once.setdefault(item, judge(need, item))) for item in items]
-    words = _passed_over(need) if not need.others else frozenset()
-    free = _free(need) if not need.others else frozenset()
-    matches = [(item, judgement) for item, judgement in judged if judgement.status == "match"]
-    if not (words or free) or not matches:
-        return [judgement for _, judgement in judged]
-    says = {id(item): (words & _words(item)) | _agreed(need, free, item) for item, _ in matches}
-    asked = {f"~{item.family}|{word}" for item, _ in matches for word in words - says[id(item)]}
-    used = stored(asked) if asked else frozenset()
-    found = []
-    for item, judgement in judged:
-        if judgement.status == "match":
-            said = says[id(item)]
-            lacks = {word for word in words - said if f"~{item.family}|{word}" in used}
-            lacks = lacks.union(*(other - said for other in says.values() if said < other))
-            judgement = _doubted(judgement, lacks) if lacks else judgement
-        found.append(judgement)
-    return found
+    alike, kinds = _alike(items)
+    judged = [judge(need, item) for item in kinds]
+    matches = [item for item, judgement in zip(kinds, judged, strict=True) if judgement.status == "match"]
+    words = _passed_over(need) if matches and not need.others else frozenset()
+    free = _free(need) if matches and not need.others else frozenset()
+    if words or free:
+        says = {id(item): (words & _words(item)) | _agreed(need, free, item) for item in matches}
+        asked = {f"~{item.family}|{word}" for item in matches for word in words - says[id(item)]}
+        used = stored(asked) if asked else frozenset()
+        for place, (item, judgement) in enumerate(zip(kinds, judged, strict=True)):
+            if judgement.status == "match":
+                said = says[id(item)]
+                lacks = {word for word in words - said if f"~{item.family}|{word}" in used}
+                lacks = lacks.union(*(other - said for other in says.values() if said < other))
+                judged[place] = _doubted(judgement, lacks) if lacks else judgement
+    return [judged[place] for place in alike]
+
+
+def _alike(items: Sequence[Meaning]) -> tuple[list[int], list[Meaning]]:
+    """For each item the place of its meaning among the different ones, and those."""
+    alike: list[int] = []
+    kinds: list[Meaning] = []
+    of_text: dict[str, list[int]] = {}  # much quicker to look up than a whole meaning
+    for item in items:
+        places = of_text.setdefault(item.text, [])
+        place = next((place for place in places if kinds[place] == item), -1)
+        if place < 0:
+            place = len(kinds)
+            places.append(place)
+            kinds.append(item)
+        alike.append(place)
+    return alike, kinds
 
 
 def _doubted(judgement: Judgement, lacks: Iterable[str]) -> Judgement:

@@ -2,16 +2,19 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Sequence
 from dataclasses import dataclass
-from functools import lru_cache
 from itertools import chain, product
+from operator import add
 from typing import NamedTuple
 
 # More choices than these are not worth looking for one by one.
 MOST = 24
 # Of what a match must hold, so many are looked for; the search itself finds the rest.
 KEPT = 3
+# By runs of so many characters the needles are looked up.
+LONGEST_RUN = 4
 _DIGITS = str.maketrans("123456789", "0" * 9)
 
 Choices = frozenset[str]
@@ -56,18 +59,23 @@ class Sieve:
                 self._always.append(place)
             for needle in first:
                 places.setdefault(needle, []).append(place)
-        # By the beginning of each needle: no text is asked for a needle of which it has not even the beginning.
-        self._begun: dict[str, list[tuple[str, list[int]]]] = {}
+        # By the run of each needle that fewest others have: only where the text has it is the needle looked for.
+        often = Counter(chain.from_iterable(map(_keys, places)))
+        self._keyed: dict[str, list[tuple[str, list[int]]]] = {}
         for needle, found in places.items():
-            self._begun.setdefault(needle[:5], []).append((needle, found))
+            key = min(_keys(needle), key=lambda run: (often[run], run))
+            self._keyed.setdefault(key, []).append((needle, found))
 
     def due(self, text: str) -> list[int]:
         """The places of the patterns that may match, the last first."""
-        plain, pieces = _in_pieces(text)
-        begun = self._begun.keys() & pieces
-        held = [places for start in begun for needle, places in self._begun[start] if needle in plain]
-        found = [place for place in set(chain.from_iterable(held)) if _holds(plain, self._besides[place])]
-        return sorted(found + self._always, reverse=True)
+        plain = plain_digits(text)
+        found: set[int] = set()
+        for key in self._keyed.keys() & _runs(plain):
+            for needle, places in self._keyed[key]:
+                if needle in plain:
+                    found.update(places)
+        besides = self._besides
+        return sorted([*(place for place in found if _holds(plain, besides[place])), *self._always], reverse=True)
 
 
 def _holds(plain: str, besides: list[Sequence[str]]) -> bool:
@@ -81,12 +89,18 @@ def _holds(plain: str, besides: list[Sequence[str]]) -> bool:
     return True
 
 
-@lru_cache(maxsize=4)  # each table of patterns asks the same of a text that none has changed
-def _in_pieces(text: str) -> tuple[str, frozenset[str]]:
-    """A text digit-plain, and its runs of one to five characters."""
-    plain = plain_digits(text)
-    runs = (plain[place : place + length] for length in range(1, 6) for place in range(len(plain) - length + 1))
-    return plain, frozenset(runs)
+def _keys(needle: str) -> list[str]:
+    """The longest runs of a needle that `_runs` finds in a text; of a short one itself."""
+    return [needle[at : at + LONGEST_RUN] for at in range(max(1, len(needle) - LONGEST_RUN + 1))]
+
+
+def _runs(plain: str) -> set[str]:
+    """What stands one behind the other in a text, by one to LONGEST_RUN characters."""
+    runs, found = list(plain), set(plain)
+    for place in range(1, LONGEST_RUN):
+        runs = list(map(add, runs, plain[place:]))
+        found.update(runs)
+    return found
 
 
 class _Piece(NamedTuple):
@@ -286,9 +300,12 @@ def _least(choices: Choices) -> Choices:
     return frozenset(one for one in choices if not any(other != one and other in one for other in choices))
 
 
-def _telling(choices: Choices) -> tuple[int, int, list[str]]:
-    """Of two sets of texts the one whose shortest is longer tells more; of two alike the smaller set, then any one."""
-    return min(map(len, choices)), -len(choices), sorted(choices)
+def _telling(choices: Choices) -> tuple[int, bool, int, list[str]]:
+    """Of two sets of texts the one whose shortest is longer tells more; of two alike the smaller set, then any one.
+
+    A mere digit or space tells least: nearly every text has them.
+    """
+    return min(map(len, choices)), not choices & {"0", " "}, -len(choices), sorted(choices)
 
 
 def _few(choices: Choices) -> tuple[bool, int, int]:

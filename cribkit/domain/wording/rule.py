@@ -155,7 +155,8 @@ def _judge_one(need: Meaning, item: Meaning) -> Judgement:
     if strange is None:
         return NONE
     doubts += strange
-    return _verdict(need, item, doubts, loss)
+    agreed = [value for name, value in need.attributes if has.get(name)]
+    return _verdict(need, item, agreed, doubts, loss)
 
 
 def _same_model(asked: dict[str, str], held: dict[str, str]) -> bool:
@@ -201,8 +202,7 @@ def key_of(item: Meaning) -> tuple[str, ...]:
     return KEYS.get(family.shape, ()) if family else ()
 
 
-def _verdict(need: Meaning, item: Meaning, doubts: list[str], loss: float) -> Judgement:
-    agreed = [value for name, value in need.attributes if dict(item.attributes).get(name)]
+def _verdict(need: Meaning, item: Meaning, agreed: list[str], doubts: list[str], loss: float) -> Judgement:
     why = ", ".join([item.family.replace("-", " "), *agreed, *sorted(need.traits & item.traits)])
     if doubts:
         return Judgement("review", max(MOST_DOUBTED - loss - 5 * len(doubts), 5.0), why, weakness="; ".join(doubts))

@@ -73,7 +73,9 @@ _CLASS = re.compile(r"\b(four|five|six|eight|ten|twelve) point (six|eight|nine)\
 _HUNDREDS = re.compile(rf"\b({_NUMBER}|a|\d{{1,2}}) hundred(?: and)?(?:[ -]({_NUMBER}|\d{{1,2}}))?\b")
 _THOUSANDS = re.compile(rf"\b({_NUMBER}|a|\d{{1,3}}) thousand\b(?! ?ths)")
 _SPOKEN = re.compile(rf"\b{_NUMBER}\b")
-_ANY = re.compile(rf"\b(?:{_NUMBER}|{_PARTS}|hundred|thousand)\b")
+_ONE = rf"\b(?:{_NUMBER}|{_PARTS}|hundred|thousand)\b"
+_ANY = re.compile(_ONE)
+SPOKEN = rf"^.*?{_ONE}.*"  # a whole text with a spoken number
 _FRACTION_BEFORE = re.compile(
     r"in|dr|sq|\"|d |hex|female|male|f |m |(?:to|x|by) (?:a )?(?:\d|three|quarter|half|one)|ratchet|breaker|extension|"
     r"section|cross|combination|wrench|spanner|socket|deep|tap|die|unc|unf|end"

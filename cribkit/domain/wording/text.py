@@ -5,6 +5,7 @@ from __future__ import annotations
 import json
 import re
 import unicodedata
+from collections.abc import Callable
 from functools import cache
 
 from cribkit.domain import tables as files
@@ -12,7 +13,7 @@ from cribkit.domain.wording.lexer import torque_nm
 from cribkit.domain.wording.needle import Sieve, needles
 from cribkit.domain.wording.patterns import PATTERNS
 from cribkit.domain.wording.patterns.scanning import SCAN
-from cribkit.domain.wording.spoken import in_digits
+from cribkit.domain.wording.spoken import SPOKEN, in_digits
 
 # Signs that people and programs write for the same thing.
 SIGNS = str.maketrans(
@@ -64,24 +65,19 @@ SIGNS = str.maketrans(
         "±": " ",
     }
 )
-_RATIO = re.compile(r"\b(\d{1,3}(?:\.\d)?) ?(?::|to|-) ?1\b(?! ?/|[ \"]*(?:in\b|inch|dr\b|drive|sq))")
-_INITIALS = re.compile(r"\b(?!n\.m|m\.m)(?:[a-z]\.){2,}[a-z]?\b\.?|(?<=\d )a\. ?f\b")
+_Found = re.Match[str]
+_Better = str | Callable[[_Found], str]
 
 
-@cache
-def _sieve(table: int) -> Sieve:
-    """What says which patterns of a table are worth trying; finding that out takes 70 ms and is remembered."""
-    found = files.remember(f"needles-{table}", lambda: json.dumps([needles(pattern) for pattern, _ in _TABLES[table]]))
-    return Sieve(json.loads(found))
+def tidy(text: str) -> str:
+    """Lower case, plain signs, digits for spoken numbers, scanning errors in sizes mended."""
+    plain = unicodedata.normalize("NFKC", text.translate(SIGNS)).translate(SIGNS).lower()
+    return " ".join(_mended(" ".join(plain.split()).rstrip(" .,;")).split())
 
 
-_TABLES = (SCAN, PATTERNS)
-_compiled = cache(re.compile)  # few of them are ever tried
-
-
-def _mended(text: str, table: int) -> str:
-    """The patterns of a table, one after the other."""
-    patterns, sieve = _TABLES[table], _sieve(table)
+def _mended(text: str) -> str:
+    """All patterns, one after the other."""
+    patterns, sieve = _patterns(), _sieve()
     due = sieve.due(text)
     while due:
         place = due.pop()
@@ -92,60 +88,41 @@ def _mended(text: str, table: int) -> str:
     return text
 
 
-def tidy(text: str) -> str:
-    """Lower case, plain signs, digits for spoken numbers, scanning errors in sizes mended."""
-    plain = unicodedata.normalize("NFKC", text.translate(SIGNS)).translate(SIGNS).lower()
-    plain = " ".join(plain.split()).rstrip(" .,;")
-    plain = _mended(plain, 0)
-    if "mult" in plain:
-        plain = _RATIO.sub(r" ratio\1 ", plain)
-    if "." in plain:
-        plain = _INITIALS.sub(lambda found: found[0].replace(".", "").replace(" ", ""), plain)
-    if "(" in plain:
-        plain = _TORQUES.sub(_one_torque, _SQUARES.sub(_one_square, plain))
-    plain = _mended(_NUMBERED.sub(_in_digits, plain), 1)
-    plain = _STANDARD.sub(" ", _REUSE.sub(" ", plain))
-    if not _CLOSES.search(plain):
-        plain = _PURPOSE.sub(" ", plain)
-    plain = _HARDNESS.sub(r"\1 \2 shore ", _SPLIT_UNIT.sub(" ", _NOTES.sub(" ", plain)))
-    if "/" in plain:
-        plain = _MIXED.sub(_mixed, plain) if not _SQUARED.search(plain) else plain
-        plain = _PAIR.sub(_pair, plain)
-    plain = _UNMARKED.sub(" ", plain)
-    plain = _joined(in_digits(plain))
-    return " ".join(plain.split())
+@cache
+def _patterns() -> list[tuple[str, _Better]]:
+    """All patterns with what they stand for, in the order in which a text passes them."""
+    return [*SCAN, *_FIRST, *PATTERNS, *_THEN, (SPOKEN, lambda found: in_digits(found[0])), *_LAST]
 
 
-# "PH number two", "size ten": the digits of what comes in numbered sizes.
-_NUMBERED = re.compile(
-    r"\b(number|no\.?|size) ((?:(?:twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety)(?:[ -](?:five|"
-    r"seven|six|eight))?|"
-    r"nought|zero|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|fifteen|sixteen|eighteen)(?![a-z]))"
-    r"(?! (?:hundred|thousand|point|and|half|inch))"
-)
+_compiled = cache(re.compile)  # few of them are ever tried
 
 
-def _in_digits(found: re.Match[str]) -> str:
-    return f"{found[1]} {in_digits(found[2])}"
+@cache
+def _sieve() -> Sieve:
+    """What says which patterns are worth trying; finding that out takes 70 ms and is remembered."""
+    found = files.remember("needles", lambda: json.dumps([needles(pattern) for pattern, _ in _patterns()]))
+    return Sieve(json.loads(found))
 
 
-# "22 N·m (195 in-lb)", "106 in-lb (12 Nm)": one torque in two units, where the two agree.
-_TORQUE = r"(\d[\d.]*) ?(n[.·]?m|in[-./ ]?lbs?|ft[-./ ]?lbs?)\.?"
-_TORQUES = re.compile(rf"\b{_TORQUE} \({_TORQUE}\)")
+def _ratio(found: _Found) -> str:
+    """The ratio of a torque multiplier."""
+    return f" ratio{found[1]} " if "mult" in found.string else found[0]
+
+
+def _run_together(found: _Found) -> str:
+    return found[0].replace(".", "").replace(" ", "")
+
+
 AS_MUCH = 0.06  # figures in two units are rounded
 
 
-def _one_torque(found: re.Match[str]) -> str:
+def _one_torque(found: _Found) -> str:
+    """One torque in two units, where the two agree: "22 N·m (195 in-lb)"."""
     one, other = (float(found[at].rstrip(".")) * float(torque_nm(found[at + 1])) for at in (1, 3))
     said = f"{found[1]} {found[2]}"
     return said if abs(one - other) <= AS_MUCH * one else f"{said} {found[3]}"  # a number that nothing takes is a doubt
 
 
-# "12.5 mm square (1/2 in.) drive", "20 mm (3/4 in.) square": one square by its two names, ISO 1174-1 (from memory).
-_SQUARES = re.compile(
-    r"(?<![\d.])(\d{1,2}(?:\.\d\d?)?) ?mm( square| sq)? \((\d(?:/\d)?)(?: ?in\.?| ?inch|\")?\)"
-    r"(?= (?:square|sq|drive|dr)\b)"
-)
 _MM_SQUARES = {
     "1/4": ("6.3", "6.35"),
     "3/8": ("9.5", "10"),
@@ -155,54 +132,63 @@ _MM_SQUARES = {
 }
 
 
-def _one_square(found: re.Match[str]) -> str:
+def _one_square(found: _Found) -> str:
+    """One square by its two names, ISO 1174-1 (from memory): "12.5 mm square (1/2 in.) drive"."""
     return f"{found[3]} in" if found[1] in _MM_SQUARES.get(found[3], ()) else found[0]
 
 
-# "(engine not marked)": what a label does not say.
-_UNMARKED = re.compile(
-    r"\(?\b(?:(?:engine|vehicle|model|side|size|drive|grade|length|type|application|points?|make|strength|spec) )?"
-    r"(?<!ends )(?:is )?(?:not|un) ?-?"
-    r"(?:marked|stated|noted|given|known|legible|readable|recorded|specified|labelled|shown)\b\)?"
-    r"|\(?\b(?:no|without) (?:marking|label|mark|size mark)s?\b\)?"
-    r"|\((?:the )?label [^()]*(?:gone|missing|torn|worn|faded|off|illegible)\)"
-)
-# Where a thing lies and how it is marked: notes of the crib, no part of its name.
-_NOTES = re.compile(
-    r"\b(?:bin|shelf|rack|drawer|row|bay|cabinet|cupboard|locker|loc|location|peg|aisle|bench|cab)\b"
-    r"[ :#.]*(?:[a-z]-?\d{1,3}|\d{1,3}[a-z]?|[a-h])\b"
-    r"|\b(?:return to )?(?:tub|dwr|hook)(?: no\.?)? ?(?:[a-h]-?)?[12]?\d\b"  # no measure: a hook of 10 mm, a tub of 5 l
-    r"(?![./]|-\d| ?(?:mm|in\b|inch|\"|l\b|lt|ml|pcs?\b|x|deg|kg|way|tier|t\b))"
-    r"|\(tray \d{1,2}\)"
-    r"|[(*\[]+ *(?:[a-z]+ )?(?:red|blue|green|grn|yellow|white|black|orange|pink|purple) "
-    r"(?:tape|band|dot|mark|stripe|ring|tag|label|paint)s? *[)*\]]+"
-)
-# What a thing is wanted for, in a verb.
-_PURPOSE = re.compile(
-    r" \(?to (?:close|clean|cover|seal|wipe|protect|clear|stop|hold|catch|mark|check|dry|lubricate|coat|fill|top|flush|"
-    r"secure|keep|avoid|prevent|plug|degrease|prime|bond|glue|fix|free|refit|reassemble|wash|rinse|polish)\b"
-    r"(?![^,;:()]*\d)[^,;:()]*\)?"  # a number counts
-)
+def _size_in_digits(found: _Found) -> str:
+    return f"{found[1]} {in_digits(found[2])}"
+
+
+_TORQUE = r"(\d[\d.]*) ?(n[.·]?m|in[-./ ]?lbs?|ft[-./ ]?lbs?)\.?"
+
+# Before the patterns of the single trades.
+_FIRST: list[tuple[str, _Better]] = [
+    (r"\b(\d{1,3}(?:\.\d)?) ?(?::|to|-) ?1\b(?! ?/|[ \"]*(?:in\b|inch|dr\b|drive|sq))", _ratio),
+    (r"\b(?!n\.m|m\.m)(?:[a-z]\.){2,}[a-z]?\b\.?|(?<=\d )a\. ?f\b", _run_together),
+    (
+        r"(?<![\d.])(\d{1,2}(?:\.\d\d?)?) ?mm( square| sq)? \((\d(?:/\d)?)(?: ?in\.?| ?inch|\")?\)"
+        r"(?= (?:square|sq|drive|dr)\b)",
+        _one_square,
+    ),
+    (rf"\b{_TORQUE} \({_TORQUE}\)", _one_torque),
+    # "PH number two", "size ten": the digits of what comes in numbered sizes.
+    (
+        r"\b(number|no\.?|size) ((?:(?:twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety)(?:[ -](?:five|"
+        r"seven|six|eight))?|"
+        r"nought|zero|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|fifteen|sixteen|"
+        r"eighteen)(?![a-z]))"
+        r"(?! (?:hundred|thousand|point|and|half|inch))",
+        _size_in_digits,
+    ),
+]
+
 # What is told by what it does.
 _CLOSES = re.compile(r"\b(?:plugs?|caps?|bungs?|covers?)\b")
-# Numbers of standards for the thing itself.
-_STANDARD = re.compile(
-    r"\b(?:iso[ -]?\d{4,5}|(?:din|en|bs|astm|jis|ece)[ -]?(?:en |iso |[a-z] ?)?\d{3,5})(?:[-:/]\d{1,4})*\b"
-)
-# "do not use the old ones again", "always renew": says nothing about the thing.
-_REUSE = re.compile(
-    r"[(,;-]? ?(?:do not|don't|never|must not be) (?:re-?use[d]?|use (?:the )?(?:old|again|twice))[^,;)]*\)?"
-    r"|\b(?:single[- ]use|one[- ]time[- ]use|not re-?us(?:ed|able)|no re-?use)\b"
-)
-_SPLIT_UNIT = re.compile(r"(?<=\d)\s*[;,]\s*(?=(?:mm|inch|dr|drive|sq|pt)\b)")
-_HARDNESS = re.compile(
-    r"\b(nbr|fkm|fpm|epdm|hnbr|viton|nitrile)[ ,-]{0,2}(60|70|75|80|90)\b(?! ?x\b)"
-    r"(?: ?(?:deg(?:rees?)?|shore|sh|irhd|duro(?:meter)?) ?a?\b)?"
-)
-_PAIR = re.compile(r"(?<![\d./-])(\d{1,2})/(\d{1,2})(?![\d./]| ?[vw]\b)(\s*mm)?")
 
 
-def _pair(found: re.Match[str]) -> str:
+def _purpose(found: _Found) -> str:
+    return found[0] if _CLOSES.search(found.string) else " "
+
+
+# Where a square or a hexagon may stand, a whole number before a fraction is a size in mm beside the square (13 1/2 dr).
+_SQUARED = re.compile(
+    r"\b(?:dr|drv|drive|sq|square|skts?|sckts?|sockets?|ratchets?|extensions?|ext|adapt\w*|bits?|hex|hx|"
+    r"allen|bolts?|screws?|"
+    r"nuts?|studs?|spanners?|spnrs?|wrench(?:es)?|wr|dp|deep|pt|point)\b"
+)
+
+
+def _mixed(found: _Found) -> str:
+    """7-1/2 in as 7.5 in; no fraction of one or more."""
+    if int(found[3]) >= int(found[4]) or _SQUARED.search(found.string):
+        return found[0]
+    value = int(found[1]) + int(found[3]) / int(found[4])
+    return f"{value:g}{'' if found[5] else ' in'}" if found[5] or found[2] == "-" else found[0]
+
+
+def _pair(found: _Found) -> str:
     """10/11 and 7/8 mm are two sizes, 7/8 is one."""
     top, under = int(found[1]), int(found[2])
     if top == under:
@@ -212,56 +198,96 @@ def _pair(found: re.Match[str]) -> str:
     return found[0]
 
 
-# A mixed number from 5 up: 7-1/2, 6 5/8 in. Where a square or a hexagon may stand it is a size in mm beside the square
-# (13 1/2 dr), and a bare space may stand between how many there are and the size.
-_MIXED = re.compile(
-    r"(?<![\w./#-])(?<!\bno )(?<!\bx )([5-9]|[1-5]\d|60)(-| (?=\d{1,2}/\d{1,2}-? ?(?:in\b|inch|\"|'')))"
-    r"(\d{1,2})/(2|4|8|16|32|64)(?![\d/.]|-\d| ?-?(?:unc|unf|npt|bsp))"
-    r"(?=( ?-?(?:in\b|inch|\"|''|lbs?\b|oz\b|kg\b|tons?\b))?)"
-)
-_SQUARED = re.compile(
-    r"\b(?:dr|drv|drive|sq|square|skts?|sckts?|sockets?|ratchets?|extensions?|ext|adapt\w*|bits?|hex|hx|"
-    r"allen|bolts?|screws?|"
-    r"nuts?|studs?|spanners?|spnrs?|wrench(?:es)?|wr|dp|deep|pt|point)\b"
-)
+# Behind the patterns of the single trades.
+_THEN: list[tuple[str, _Better]] = [
+    # "do not use the old ones again", "always renew": says nothing about the thing.
+    (
+        r"[(,;-]? ?(?:do not|don't|never|must not be) (?:re-?use[d]?|use (?:the )?(?:old|again|twice))[^,;)]*\)?"
+        r"|\b(?:single[- ]use|one[- ]time[- ]use|not re-?us(?:ed|able)|no re-?use)\b",
+        " ",
+    ),
+    # Numbers of standards for the thing itself.
+    (r"\b(?:iso[ -]?\d{4,5}|(?:din|en|bs|astm|jis|ece)[ -]?(?:en |iso |[a-z] ?)?\d{3,5})(?:[-:/]\d{1,4})*\b", " "),
+    # What a thing is wanted for, in a verb.
+    (
+        r" \(?to (?:close|clean|cover|seal|wipe|protect|clear|stop|hold|catch|mark|check|dry|lubricate|coat|fill|top|"
+        r"flush|secure|keep|avoid|prevent|plug|degrease|prime|bond|glue|fix|free|refit|reassemble|wash|rinse|polish)\b"
+        r"(?![^,;:()]*\d)[^,;:()]*\)?",  # a number counts
+        _purpose,
+    ),
+    # Where a thing lies and how it is marked: notes of the crib, no part of its name.
+    (
+        r"\b(?:bin|shelf|rack|drawer|row|bay|cabinet|cupboard|locker|loc|location|peg|aisle|bench|cab)\b"
+        r"[ :#.]*(?:[a-z]-?\d{1,3}|\d{1,3}[a-z]?|[a-h])\b",
+        " ",
+    ),
+    (
+        # no measure: a hook of 10 mm, a tub of 5 l
+        r"\b(?:return to )?(?:tub|dwr|hook)(?: no\.?)? ?(?:[a-h]-?)?[12]?\d\b"
+        r"(?![./]|-\d| ?(?:mm|in\b|inch|\"|l\b|lt|ml|pcs?\b|x|deg|kg|way|tier|t\b))"
+        r"|\(tray \d{1,2}\)",
+        " ",
+    ),
+    (
+        r"[(*\[]+ *(?:[a-z]+ )?(?:red|blue|green|grn|yellow|white|black|orange|pink|purple) "
+        r"(?:tape|band|dot|mark|stripe|ring|tag|label|paint)s? *[)*\]]+",
+        " ",
+    ),
+    (r"(?<=\d)\s*[;,]\s*(?=(?:mm|inch|dr|drive|sq|pt)\b)", " "),
+    (
+        r"\b(nbr|fkm|fpm|epdm|hnbr|viton|nitrile)[ ,-]{0,2}(60|70|75|80|90)\b(?! ?x\b)"
+        r"(?: ?(?:deg(?:rees?)?|shore|sh|irhd|duro(?:meter)?) ?a?\b)?",
+        r"\1 \2 shore ",
+    ),
+    # A mixed number from 5 up: 7-1/2, 6 5/8 in.; behind a bare space it may be how many there are, and the size.
+    (
+        r"(?<![\w./#-])(?<!\bno )(?<!\bx )([5-9]|[1-5]\d|60)(-| (?=\d{1,2}/\d{1,2}-? ?(?:in\b|inch|\"|'')))"
+        r"(\d{1,2})/(2|4|8|16|32|64)(?![\d/.]|-\d| ?-?(?:unc|unf|npt|bsp))"
+        r"(?=( ?-?(?:in\b|inch|\"|''|lbs?\b|oz\b|kg\b|tons?\b))?)",
+        _mixed,
+    ),
+    (r"(?<![\d./-])(\d{1,2})/(\d{1,2})(?![\d./]| ?[vw]\b)(\s*mm)?", _pair),
+    # "(engine not marked)": what a label does not say.
+    (
+        r"\(?\b(?:(?:engine|vehicle|model|side|size|drive|grade|length|type|application|points?|make|strength|spec) )?"
+        r"(?<!ends )(?:is )?(?:not|un) ?-?"
+        r"(?:marked|stated|noted|given|known|legible|readable|recorded|specified|labelled|shown)\b\)?"
+        r"|\(?\b(?:no|without) (?:marking|label|mark|size mark)s?\b\)?"
+        r"|\((?:the )?label [^()]*(?:gone|missing|torn|worn|faded|off|illegible)\)",
+        " ",
+    ),
+]
 
 
-def _mixed(found: re.Match[str]) -> str:
-    """7-1/2 in as 7.5 in; no fraction of one or more."""
-    if int(found[3]) >= int(found[4]):
-        return found[0]
-    value = int(found[1]) + int(found[3]) / int(found[4])
-    return f"{value:g}{'' if found[5] else ' in'}" if found[5] or found[2] == "-" else found[0]
+def _metres(found: _Found) -> str:
+    return f"{float(found[1]) * 0.9144:.0f} m"
 
 
-_AND_PART = re.compile(r"\b([1-9]) and (?=\d{1,2}/\d{1,2}\b)")
-_AW = re.compile(r"\baw[- ]?(?=\d\d\b)")  # AW46: hydraulic oil against wear
-# "tee nine to tee forty", "the twelve triple-square": sizes of tips that were said.
-_T_RANGE = re.compile(r"\bt (\d{1,2}) (?:to|-) t (\d{2})\b")
-_M_SPLINE = re.compile(r"\bm (?=\d{1,2} triple ?square\b)")
-_YARDS = re.compile(r"\b(\d{1,3}) ?(?:yds?|yards?)\b")
-_BY = re.compile(r"(?<=\d) by (?=\d|\.\d)")
-_MIXED_PITCH = re.compile(r"\b(m\d{1,2}) x 1 1/(2|4)\b(?!\d)|\b(m\d{1,2}) x 1 3/4\b")
-_THOU = re.compile(r"(\d+(?:\.\d+)?|\d+ 1/2|\d+-1/2) ?(?:thou|thousandths?)\b(?: of an inch)?")
-_RANGED_THOU = re.compile(r"(\d+(?:\.\d+)?) ?(-|to) ?(?=\d+(?:\.\d+)? ?(?:thou|thousandths?)\b)")
-
-
-def _joined(text: str) -> str:
-    """Numbers in digits that belong together: 200 by 4.8, M10 by 1 1/2, 25 thou."""
-    text = _YARDS.sub(lambda m: f"{float(m[1]) * 0.9144:.0f} m", text)
-    text = _BY.sub(" x ", text)
-    text = _AND_PART.sub(r"\1 ", text)
-    text = _AW.sub("hydraulic ", text)
-    text = _T_RANGE.sub(r"t\1-t\2", _M_SPLINE.sub("m", text))
-    text = _MIXED_PITCH.sub(
-        lambda m: f"{m[3]} x 1.75" if m[3] else f"{m[1]} x {'1.5' if m[2] == '2' else '1.25'}", text
-    )
-    if "thou" in text:
-        text = _RANGED_THOU.sub(lambda m: f"{_inches(m[1])} in {m[2]} ", text)
-        text = _THOU.sub(lambda m: f"{_inches(m[1])} in", text)
-    return text
+def _pitch(found: _Found) -> str:
+    return f"{found[3]} x 1.75" if found[3] else f"{found[1]} x {'1.5' if found[2] == '2' else '1.25'}"
 
 
 def _inches(thou: str) -> str:
     value = float(thou.replace("-", " ").split(" ")[0]) + (0.5 if "1/2" in thou else 0.0)
     return f"{value / 1000:.4f}".rstrip("0")
+
+
+# Numbers in digits that belong together: 200 by 4.8, M10 by 1 1/2, 25 thou.
+_LAST: list[tuple[str, _Better]] = [
+    (r"\b(\d{1,3}) ?(?:yds?|yards?)\b", _metres),
+    (r"(?<=\d) by (?=\d|\.\d)", " x "),
+    (r"\b([1-9]) and (?=\d{1,2}/\d{1,2}\b)", r"\1 "),
+    (r"\baw[- ]?(?=\d\d\b)", "hydraulic "),  # AW46: hydraulic oil against wear
+    # "the twelve triple-square", "tee nine to tee forty": sizes of tips that were said.
+    (r"\bm (?=\d{1,2} triple ?square\b)", "m"),
+    (r"\bt (\d{1,2}) (?:to|-) t (\d{2})\b", r"t\1-t\2"),
+    (r"\b(m\d{1,2}) x 1 1/(2|4)\b(?!\d)|\b(m\d{1,2}) x 1 3/4\b", _pitch),
+    (
+        r"(\d+(?:\.\d+)?) ?(-|to) ?(?=\d+(?:\.\d+)? ?(?:thou|thousandths?)\b)",
+        lambda found: f"{_inches(found[1])} in {found[2]} ",
+    ),
+    (
+        r"(\d+(?:\.\d+)?|\d+ 1/2|\d+-1/2) ?(?:thou|thousandths?)\b(?: of an inch)?",
+        lambda found: f"{_inches(found[1])} in",
+    ),
+]

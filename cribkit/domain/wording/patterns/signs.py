@@ -2,10 +2,13 @@
 
 from __future__ import annotations
 
+# Three in a row stand in Roman numerals, crosses and cells (AAA) too.
+_THREE_ALIKE = "|".join(3 * letter for letter in "bcdefghjklmnopqrstuvwyz")
+
 SIGNS = [
     (r"^(?=.*\bkeys?\b)(?=.*\bset\b)(.*?\d) ?mm (?:-|to) (?=\d+(?:\.\d+)? ?mm\b)", r"\1-"),  # 1.5mm - 10mm
     (r"\bw/o\b", "without"),
-    (r"([a-hj-wyz])\1{2,}", r"\1\1"),  # deeep
+    (rf"(?={_THREE_ALIKE})([a-z])\1{{2,}}", r"\1\1"),  # deeep
     (r"(?<=[a-z]{3})/(?=[a-z]{3}|6lb\b)(?!(?:out|off|female|male|shallow|steel)\b)", " "),  # BIT/SIX-LOBE
     (r"(?<=\btw)/(?=[a-z]{4})", " "),  # TW/CLICK: a torque wrench
     (r"(?<=[a-z]) - (?=\S)", ", "),
