@@ -10,6 +10,7 @@ _SPOKEN = (
 )
 
 FASTENERS = [
+    (r"^(?=.*\brivets?\b)(.*?)\b(?:large|wide|big|lge?)[ -]?flanged?\b", r"\1largeflange"),
     (r"(\bo[- ]?rings?\b.*\d) (60|70|75|80|90)a\b", r"\1 \2 shore"),
     (r"\bhose clp\b", "hose clip"),  # no oil of the kind CLP
     (r"\bexh? (?=mani\b)", "exhaust "),
