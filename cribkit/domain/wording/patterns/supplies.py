@@ -6,6 +6,162 @@ from __future__ import annotations
 _PAPER = r"^(?=.*\b(?:rolls?|paper|towels?|tissues?|wip(?:es?|ers?|ing))\b)"
 
 SUPPLIES = [
+    (r"^(?:place|put|keep|store|bag) the (?:removed |old )?[a-z]+ in an? (?=.*\bbags?\b)", ""),
+    (r"(\bbags?\b.*),? for bagging(?: up)? (?:the )?[a-z ]+$", r"\1"),
+    (
+        r"^(?=.*\bbags?\b)(?=.*\b(?:zip|grip|seal|reseal\w*|re-?asealable)\b)(.*?)\b(\d{1,3}|two|three|four|five|six)"
+        r"(?: ?(?:in\b|\"))? ?(?:x|by|×) ?(\d{1,3}|four|five|six|seven|eight|nine) ?(?:in\b|inch(?:es)?\b|\")",
+        r"\1\2 in x \3 in",
+    ),
+    (
+        r"^(?=.*\bbags?\b)(?=.*\b(?:zip|grip|seal|reseal\w*)\b)(.*?)(?<![\d.])\b(\d{2,3}) ?(?:x|by|×) ?(\d{2,3})"
+        r"(?= ?mm\b|$|[, ])(?! ?(?:cm|in|mic))(?: ?mm)?",
+        r"\1\2 mm x \3 mm",
+    ),
+    (r"\b(?:re-?a?sealable|resealabel)\b", "resealable"),
+    (
+        r"\b(?:grip|press|snap|zip|click)[- ](?:seal|top|lock)(?=[, ]+(?:(?:clear|plastic|poly\w*|ldpe) )*bags?\b)",
+        "resealable",
+    ),
+    (r"(\bbag[, ]+)(?:grip|press|snap|zip|click)[- ](?:seal|top|lock)\b", r"\1resealable"),
+    (r"^(?:a )?few of the little (?=.*\bbags?\b)", ""),
+    (r"(\b(?:nitrile|latex|vinyl)) disposables\b", r"\1 disposable gloves"),
+    (r"(\bgloves?\b.*),? test date on (?:the )?cuff\b", r"\1"),
+    (r"\bnat(?:ural)? (?=rubber\b|rub\b)", "natural "),
+    (r"^(?=.*\bgl(?:o?ve|v)s?\b)(.*?)\bcl ?[-.] ?(?=0{1,2}\b|[1-4]\b)", r"\1class "),
+    (r"\bcut[- ]?proofs\b", "cut resistant gloves"),
+    (
+        r"^(?=.*\bcut(?:ting)?[- ]?(?:res\w*|proof)\b)(?=.*\bgl(?:o?ve|v)s?\b)(?!.*\b(?:level|lvl|cut) ?[a-f]\b)"
+        r"(.*?)(?<!-)\b([a-f])[, ]+(?=(?:sz|size) ?\d)",
+        r"\1level \2 ",
+    ),
+    (r"(\bgloves?\b.*) for (?:handling )?(?:sharp )?(?:sheet[- ])?metal(?: edges)?\b", r"\1"),
+    (r"\bgloves? for (?:handling )?(?:sharp )?(?:sheet[- ])?metal edges\b", "gloves"),
+    (r"\bffp[- ]([123])(v?)\b", r"ffp\1\2"),
+    (r"\bffp([123])s\b", r"ffp\1 masks"),
+    (
+        r"^(?=.*\b(?:masks?|respirators?|ffp ?[123]v?)\b)(.*?)\b"
+        r"(?:exhal(?:e|ation|ing) (?:valve|vlv)|(?<!un)(?<!un-)(?<!non-)(?<!not )(?:valved|vlvd)|vlv)\b",
+        r"\1valve",
+    ),
+    (r"\bind(?:\.|irect(?:ly)?)?[- ]? ?vent(?:s|ed|ilated|ilation)?\b", "indirect vent"),
+    (
+        r"(\b(?:goggles?|glasses|specs?)\b.*?) for (?:blowing (?:off|out|down)|using|working)"
+        r"(?: with)? (?:the |an )?air ?(?:line|gun)\b",
+        r"\1",
+    ),
+    (r"^(?:a )?few (?=(?:sheets?|lengths?|rolls?|pieces?) of\b)", ""),
+    (r"\bw ?\+ ?d\b", "wet and dry"),
+    (
+        r"^(?=.*\b(?:wet (?:and|or|n) dry|sheets?|discs?|sand(?:ing|paper)|abrasive|belts?)\b)(.*?)"
+        r"\bp-(?=(?:24|36|40|50|60|80|1[0258]0|220|240|280|3[26]0|400|500|600|800|1000|1200|1500|2000)\b)",
+        r"\1p",
+    ),
+    (r"(?<=\d)( ?)grt\b", r"\1grit"),
+    (r"(\b(?:hook (?:and|n|&) )l(?:op|oo|ooop)\b)", "hook and loop"),
+    (r"\bhook (?:and|n|&) lop\b", "hook and loop"),
+    (
+        r"^(?=.*\b(?:discs?|disks?|sanding)\b)(.*?)\b(?:(hook[ -]?(?:and|n|&|/)[ -]?loop|h ?& ?l|h/l)[- ]back(?:ed|ing)?"
+        r"|(?:velour|velcro|grip)[- ]back(?:ed|ing)?)\b",
+        r"\1hook and loop",
+    ),
+    (
+        r"(\b(?:hook (?:and|n|&) loop|h ?& ?l|da) (?:sanding )?(?:disc|disk)s? (?:75|125|150|200)(?: ?mm)?) ?/ ?"
+        r"(?=(?:40|60|80|120|180|240|320|400|500|800)\b(?! ?mm))",
+        r"\1 p",
+    ),
+    (r"(\bdiscs?\b.*?) for (?:the |an? )?right[- ]angle(?:d)? (?=die grinder\b)", r"\1 for the "),
+    (r"(\bflap\b.*?)[, ]za\b", r"\1 zirconia"),
+    (r"^(?=.*\b(?:discs?|disks?|sheets?|paper|belts?)\b)(.*?\b\d{2,4}) grade (?=\d)", r"\1 grit, "),
+    (r"(\b(?:cut[- ]?off|cutting|slitting)\b.*?)\btype 41\b", r"\1flat"),
+    (
+        r"(\b(?:cut[- ]?off|cutting|slitting) (?:disc|disk|wheel)s?,? (?:100|115|125|150|180|230|300|350)) ?dia\b",
+        r"\1 mm",
+    ),
+    (
+        r"\bsurface con?dito?n?i?o?ning\b|\bsurf(?:ace)?\.? cond(?:it)?\b\.?|\bs/c(?=[, ]+non[- ]?woven\b)",
+        "surface conditioning",
+    ),
+    (r"^(?=.*\b(?:discs?|disks?)\b)(.*?)\b(?:qc|q/c|q/change|quick[- ]chg)\b", r"\1quick change"),
+    (r"(\bquick[- ]change\b.*?),? (?:roll[- ]on )?type r\b", r"\1 roll-on"),
+    (r"\broll of masking(?=$|[,.]| \d)", "roll of masking tape"),
+    (r"\bmask(?:ing)?\.? tape\b", "masking tape"),
+    (r"(\btape\b.*),? ctn(?: of)? ?\d+\b", r"\1"),
+    (r"\bthread seal(?:ant|er) tape\b|\bjointing tape(?=.*\bptfe\b)", "thread seal tape"),
+    (r"\bptfe jointing (?:tape|taep|tpae)\b", "ptfe thread seal tape"),
+    (r"^(?:an? )?(?:bag|pack|packet|bundle|handful) of (?=[a-z ]*\b(?:ties|tie[- ]?wraps|zip ties|cable ties)\b)", ""),
+    (r"\bcablet(?:ie|ei)s?\b|\bcable tei\b", "cable tie"),
+    (r"(\b(?:cable|zip|tie|ties)\b.*)\b3/16(?: ?(?:in|inch|\"))?(?= wide|$|[, ])", r"\g<1>4.8 mm"),
+    (
+        r"^(?=.*\bshrink)(.*?\b\d+(?:\.\d)?) ?mm ?(?:→|->|to|-|/) ?(\d+(?:\.\d)?) ?mm\b",
+        r"\1/\2",
+    ),
+    (r"^(?=.*\bshrink)(.*?)\b(?:two|2) to (?:one|1)\b", r"\g<1>2:1"),
+    (r"^(?=.*\bshrink)(.*?)\b(?:three|3) to (?:one|1)\b", r"\g<1>3:1"),
+    (r"^(?=.*\bshrink)(.*?)\b(?:four|4) to (?:one|1)\b", r"\g<1>4:1"),
+    (r"^(?:slide|slip|push|put|fit|place) an? (?:piece|length|bit) of (?=.*\bshrink)(.*?) over the [a-z ]+$", r"\1"),
+    (r"^(?:a )?(?:bit|piece|length) of (?=.*\bshrink)", ""),
+    (r"(\bshrink.*?) for the [a-z ]*\b(?:wires?|cables?|leads?|loom|splice|joint)$", r"\1"),
+    (r"\bcrimp(?:ing|ed)? eyelets?\b", "ring terminal"),
+    (r"\bring (?:lug|tongue)s?(?: terminals?)?\b", "ring terminal"),
+    (r"^(?:an? )?(?:few |handful of |some )?(red|blue|yellow) rings,(?= m\d)", r"\1 ring terminals,"),
+    (r"\brnig terminal", "ring terminal"),
+    (
+        r"^(?=.*\b(?:fe?male|fem|tabs?|awg|terminals?|term)\b)(?!.*\b(?:hose|air|coupl\w*|fuel|line|tool|fitting)\b)"
+        r"(.*?)\bquick[- ]disconnects?\b",
+        r"\1spade terminal",
+    ),
+    (r"\bfully?[- ](?:covered|ins(?:ul(?:ated)?)?\.?) (?=(?:fe)?males?\b|spades?\b|terminals?\b)", "fully insulated "),
+    (r"\bf/ins\b", "fully insulated"),
+    (
+        r"^(?=.*\b(?:terminals?|spades?|push[- ]on|term)\b)(?=.*\b(?:fe)?m(?:ale)?\b)(.*?)"
+        r"(?:(?<![\d/.])1/4(?: ?(?:in(?:ch)?\b|\"))?|(?<!\d)0?\.250?\b(?: ?in\b)?)(?: tab\b)?(?: \((6\.3)\))?",
+        r"\g<1>6.3 mm",
+    ),
+    (r"\bheat[- ]?shrink crimp butts?\b", "heat shrink butt connector"),
+    (r"^join the (?:cables?|wires?|ends?|leads?) with (?=.*\b(?:connector|splice|butt|terminal|crimp)s?\b)", ""),
+    (
+        r"(\byell?ow\b(?=.*\b(?:butt|ring|spade|splice|terminal)|(?<=\bbutt\b).*).*?),? \(?(?:12-10 ?(?:awg|gauge|ga|g)|"
+        r"4(?:\.0)?-6(?:\.0)? ?(?:mm²|mm2|sq ?mm))\)?(?![\w-])",
+        r"\1",
+    ),
+    (r"\b(?:normal|ordinary|regular|standard),? full[- ]size[ds]? ones\b", "standard size"),
+    (r"\bplug[- ]in fuse\b", "fuse"),
+    (r"\bfuse f\d{1,3} with an? (?=.*\bfuse\b)", ""),
+    (r"\bh-(?=(?:1|3|4|7|11) (?:head|bulb|halogen|globe|lamp))", "h"),
+    (r"\b(head ?(?:light|lamp)|brake|tail|stop|brake/tail|indicator|halogen|side ?light) globes?\b", r"\1 bulb"),
+    (r"^(h(?:1|3|4|7|11)) halogen,", r"\1 halogen bulb,"),
+    (r"\blamp[, ]+auto(?:motive)?(?=.*\b(?:ba[yxu]?\d\d[sd]?|w\d|\d+/\d+ ?w|12v|24v)\b)", "bulb"),
+    (r"\blamp[, ]+halogen[, ]+(?=h\d)", "halogen bulb "),
+    (r"\b(p21|p27|w21|w16|r10|c5|w5)-(?=\d{1,2} ?w\b)", r"\1/"),
+    (r"\b(?:bayonet )?with (?:the )?(?:staggered|offset) pins\b|\bstaggered pins\b", "offset pins"),
+    (r"\bbay 15 ?d\b", "bay15d"),
+    (r"\bcr[ -](?=(?:12|16|20|23|24)\d\d\b)", "cr"),
+    (
+        r"^(?=.*\b(?:coin|button|key fob|fob)\b)(.*?)(?<![\w.])(?=(?:2016|2025|2032|1616|1620|1632|2430|2450)\b)",
+        r"\1cr",
+    ),
+    (r"(\b(?:coin|button)\b.*?)\btwenty (thirty|twenty|sixteen)[- ]?(two|five)?\b", r"\1twenty\2\3"),
+    (r"\btwentythirtytwo\b|\b20 32(?=$|,)", "cr2032"),
+    (r"\btwentytwentyfive\b", "cr2025"),
+    (r"\btwentysixteen\b", "cr2016"),
+    (
+        r"^(?=.*\b(?:batt?er[yi]\w*|batter?y|batt?|cells?|coin|button)\b)(?!.*\b(?:li|lith\w*|holder|clip|cover|tester)\b)"
+        r"(.*?)\b(cr(?:12|16|20|23|24)\d\d)\b",
+        r"\1\2 lithium",
+    ),
+    (r"\bdouble[- ]a (?=alkaline|batter|cell)", "aa "),
+    (r"\btriple[- ]a (?=alkaline|batter|cell)", "aaa "),
+    (r"\balkalines\b", "alkaline batteries"),
+    (r"^(?=.*\b(?:aaa?|lr0?[36]|batt?)\b)(.*?)\balk\b", r"\1alkaline"),
+    (
+        r"^(?:insert|fit|put|install)? ?(?:new )?(?=(?:.*\b)?(?:aaa?|pp3|cr\d{4}|lr\d+)\b)(?=.*\b(?:cells?|batter(?:y|ies))\b)"
+        r"(.*?),? (?:for|in|into) (?:the|my|an?) (?:inspection lamp|multi ?meter|meter|torch|lamp|tester|remote|key fob|"
+        r"remote key|thermometer|gauge|camera|scanner)$",
+        r"\1",
+    ),
+    (r"^(?=.*\bwipes?\b)(.*?)\bimpregnated\b", r"\1saturated"),
+    (r"^(?=.*\bwipes?\b)(.*?)\b(isopropanol|isopropyl(?: alcohol)?|ipa) 70/30\b", r"\1\2 70 %"),
     (r"(\b(?:wipes?|cloths?|sheets?)\b.*?)\b(\d{3}) ?mm square\b", r"\1\2 x \2 mm"),
     (rf"{_PAPER}(.*?)\bc/f(?:ee)?d\b", r"\1centrefeed"),
     (r"\bc/o (?=(?:wheel|disc|disk)s?\b)", "cutoff "),
