@@ -3,6 +3,10 @@
 from __future__ import annotations
 
 TOOLS = [
+    (r"^(?=.*\b(?:luer|lure)[- ]?lock)(.*?)\b(?:plastic|disp(?:osable)?|single use)\b,?", r"\1"),
+    (r"\bfunel\b", "funnel"),
+    (r"(\bmirror\b.*); on the (?:rear|back|underside|bottom) of the [a-z ]+$", r"\1"),
+    (r"(\bmag(?:net(?:ic)?)? ?pick[- ]?up\b.*), pen clip\b", r"\1"),
     (r"^(?=.*\bluerlock)(.*?)\b(?:disposable|single use)\b,?", r"\1"),
     (r"^(?=.*\bluerlock)(.*?)\bplastic\b,?", r"\1"),
     (r"(\bluerlock\b.*?),? (?:screw )?tip\b", r"\1"),
@@ -13,7 +17,8 @@ TOOLS = [
         r"\1tworow",
     ),
     (
-        r"^(?=.*\bbrush)(?=.*\b(?:wire|scratch|brass|bristles?)\b)(.*?)\b(?:(?:three|3)[- ]?(?:rows?|r)|triple[- ]row)\b",
+        r"^(?=.*\bbrush)(?=.*\b(?:wire|scratch|brass|bristles?)\b)(.*?)"
+        r"\b(?:(?:three|3)[- ]?(?:rows?|r)|triple[- ]row)\b",
         r"\1threerow",
     ),
     (r"^(?=.*\bbrush)(?=.*\b(?:wire|scratch|brass|bristles?)\b)(.*?)\b(?:four|4)[- ]?(?:rows?|r)\b", r"\1fourrow"),
@@ -22,7 +27,8 @@ TOOLS = [
     (r"(\bwire brush\b.*),? for (?:alumini?um|alloy)(?: bits| parts)?$", r"\1"),
     (r"\bwier brush\b", "wire brush"),
     (
-        r"^(?=.*\bbrush)(.*?)\b(?:twist(?:ed)?[- ]?knot(?:ted)?|twistknot|knot(?:ted)?[- ]type|knotted|twisted not|knot)\b",
+        r"^(?=.*\bbrush)(.*?)\b(?:twist(?:ed)?[- ]?knot(?:ted)?|twistknot|knot(?:ted)?[- ]type|"
+        r"knotted|twisted not|knot)\b",
         r"\1twistknot",
     ),
     (r"\bmagnet on an? (?:telescop\w*|extend\w*) (?:stick|rod|wand|handle)\b", "telescopic pick up magnet"),
