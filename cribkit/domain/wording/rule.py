@@ -429,6 +429,8 @@ NOMINAL_WIDTHS = frozenset(
         "wire-brush",
         "brass-brush",
         "paint-brush",
+        "wire-wheel",
+        "resealable-bag",
     }
 )
 # Told by the size that fits, however large.

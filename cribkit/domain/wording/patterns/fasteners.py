@@ -11,6 +11,9 @@ _SPOKEN = (
 
 FASTENERS = [
     (r"^(?=.*\brivets?\b)(.*?)\b(?:large|wide|big|lge?)[ -]?flanged?\b", r"\1largeflange"),
+    (r"\b(?:bayonet )?with (?:the )?(?:staggered|offset) pins\b|\bstaggered pins\b", "offset pins"),
+    (r"(\bp21[/-]5 ?w\b.*?),? off?set[- ]pins?\b", r"\1"),
+    (r"^(?=.*\b(?:capless|wedge|w3x16[qd])\b)(.*?)(?<![\w/])21/5 ?w\b", r"\1w21/5w"),  # no bayonet: another bulb
     (r"(\bo[- ]?rings?\b.*\d) (60|70|75|80|90)a\b", r"\1 \2 shore"),
     (r"\bhose clp\b", "hose clip"),  # no oil of the kind CLP
     (r"\bexh? (?=mani\b)", "exhaust "),

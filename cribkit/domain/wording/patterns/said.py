@@ -9,6 +9,10 @@ _DATE = (
 )
 
 SAID = [
+    (r"^(?=.*shrink)(.*?)\bthree to one\b", r"\g<1>3:1"),
+    (r"^(?=.*shrink)(.*?)\btwo to one\b", r"\g<1>2:1"),
+    (r"^(?=.*shrink)(.*?)\bfour to one\b", r"\g<1>4:1"),
+    (r"(\b(?:grip|zip|press|snap)[- ]?(?:seal|top|lock)\b.*\bbags?\b.*\d.*), ?(?:100|500|1000)$", r"\1"),  # how many
     (r"^(?:doing|changing|fitting|replacing|removing|servicing|checking|working on) (?:the |an? )?[a-z ]+: (?=\S)", ""),
     (r"^(?:er|erm|um),? (?=\w)", ""),
     (r"\bhead ?bolts\b", "head bolts"),

@@ -5,7 +5,254 @@ from __future__ import annotations
 # Where a ply or a centre feed is one of paper.
 _PAPER = r"^(?=.*\b(?:rolls?|paper|towels?|tissues?|wip(?:es?|ers?|ing))\b)"
 
+# Flared fittings by their dash size, and the thread that goes with it, SAE J514 (from memory).
+_JIC = (
+    ("4", "7/16", "20"),
+    ("6", "9/16", "18"),
+    ("8", "3/4", "16"),
+    ("10", "7/8", "14"),
+    ("12", "1-1/16", "12"),
+    ("16", "1-5/16", "12"),
+)
+
+# What heat shrink measures before and after.
+_SHRUNK = (
+    *(("3", "1"), ("6", "2"), ("9", "3"), ("12", "4"), ("18", "6"), ("24", "8"), ("39", "13"), ("40", "13")),
+    *(("4", "1"), ("8", "2"), ("12", "3"), ("16", "4")),
+    *(("2", "1"), ("4", "2"), ("6", "3"), ("8", "4"), ("10", "5"), ("12", "6")),
+)
+
 SUPPLIES = [
+    (r"^(?=.*\b(?:discs?|disks?)\b)(.*?)\b(?:qc|q/c|q/change|quick[- ]chg)\b", r"\1quick change"),
+    (r"\bhook-(?:n|and|&)-loop\b", "hook and loop"),
+    (r"^(?:slide|slip|push|put|fit|place) an? (?:piece|length|bit) of (?=.*shrink)(.*?) over the [a-z ]+$", r"\1"),
+    (r"\bheat[- ]?shrink crimp butts?\b", "heat shrink butt connector"),
+    (r"(?<=\d)( ?)grt\b", r"\1grit"),
+    (r"\bplug[- ]in fuse\b", "fuse"),
+    (r", (?:body|paint) ?shop$", ""),
+    (r"^(?=.*\bdis[ck]s?\b)(?!.*(?:quick|q/?c|q/change))(.*?)\broll[- ]on\b", r"\1quick change roll-on"),
+    (r"^(?=.*\bdis[ck]s?\b)(.*?)\broll[- ]on\b(?:,? \(?(?:type r|tr)\b\)?)?", r"\1type r"),
+    (r"^(?=.*\bdis[ck]s?\b.*\bq)(.*?)\bturn[- ]on\b(?:,? \(?(?:type s|ts)\b\)?)?", r"\1type s"),
+    (r"(\b(?:butt|splice|spade|bullet|crimp)s?\b.*), for (?:the )?[a-z]+ (?:feed|lead|wire|cable|harness)$", r"\1"),
+    (
+        r"^(?=.*\bbags?\b)(?=.*\b(?:(?:zip|grip|press|snap)[- ](?:seal|top|lock)|reseal\w*)\b)(.*?)"
+        r"\b(?:plastic|polythene|poly|ldpe)\b,?",
+        r"\1",
+    ),
+    (r"(\bmagnetic pick[- ]?up) tol\b", r"\1 tool"),
+    (r"^(?=.*\bffp ?[123])(.*?)\bfold[- ]?flat\b", r"\1flatfold"),
+    (r"\bjic (caps?),? (?:size |no\.? ?)(?=-?\d)", r"\1 jic "),
+    *(
+        (rf"(?<![\w-])-{word} (?=jic\b)", f"-{size} ")
+        for word, size in (("four", 4), ("six", 6), ("eight", 8), ("ten", 10))
+    ),
+    (
+        r"^(?=.*\b(?:caps?|cpa)\b)(?!.*\bplugs?\b)(.*?)(?:(?<![\w/.])(?:-|#|no\.? ?)?0?(4|6|8|10|12|16)[- ]?jic\b|"
+        r"\bjic[-, ]*[-#]?0?(4|6|8|10|12|16)\b(?![/.]))",
+        r"\1 jicsize\2\3",
+    ),
+    *(
+        (
+            rf"^(?=.*\bjicsize{size}\b)(.*?),? ?\(?(?<![\d/]){thread}(?:\"| in)? ?(?:unf?)?(?:(?:-| x | ){pitch}|"
+            rf" ?{pitch} ?tpi)(?: ?unf?)?\b\)?",
+            r"\1",
+        )
+        for size, thread, pitch in _JIC
+    ),
+    (r"^(?=.*\bjicsize\d)(.*?)\b(?:threaded|thd|thrd|screw[- ]on|female thread)\b,? ?", r"\1"),
+    (r"^(?=.*\bjicsize\d)(.*?)\b(?:protective|dust|blanking)\b,? ?", r"\1"),
+    (r"^(?=.*\bjicsize\d)(.*?)\b(?:polyethylene|pe|ldpe|hdpe)\b", r"\1plastic"),
+    (r"(\bjicsize\d+),? ?(?:male|37 ?deg)\b", r"\1"),
+    (r"^(?=.*\bjicsize\d)(.*?)\bfor +(?=jicsize)", r"\1"),
+    (r"^(?=.*\bjicsize\d)(.*?); on the open [a-z ]+$", r"\1"),
+    (r"^(?=.*\bjicsize\d)(.*?)\bto (?:blank|close|cap) off an? ", r"\1"),
+    (r"(\bjicsize\d+\b.*?) hose adap[a-z]+\b", r"\1"),
+    (r"^(?=.*\bjicsize\d)(.*?)\b(?:caps?|cpa)\b", r"\1jic cap"),
+    (r"(\b(?:connector|splice|terminal)s?\b.*), for (?:the )?[a-z]+ (?:feed|lead|wire|cable|harness)$", r"\1"),
+    (r"(\b(?:connector|splice|terminal)s?\b.*); on the (?:cables?|wires?|leads?|ends)$", r"\1"),
+    (r"(\bfuse\b.*); on fuse f\d{1,3}$", r"\1"),
+    (r"\bh(1|3|4|7|11)\.(?=(?:12|24) ?v\b)", r"h\1 "),
+    (r"\bpush[- ]on receptacles?\b", "female spade terminal"),
+    (r"\bfully insulated females\b(?! \w)", "fully insulated female spade terminals"),
+    (r"^(?=.*\b(?:ring|terminals?|lug)\b)(.*?\b(?:22-18|22-16|16-14|12-10)) ?g\b", r"\1 awg"),
+    (
+        r"^(?:\d|two|three|four|six|eight|ten|a couple of|some) "
+        r"(?=(?:aaa?|pp3|double-a|triple-a) (?:alkaline|batter|cells?))",
+        "",
+    ),
+    (r"\bbatt(?:rey|ey|rery|eyr)\b", "battery"),
+    (r"\bh and l dis[ck](s?)\b", r"hook and loop disc\1"),
+    (
+        r"(\bhook and loop discs?|\bda discs?) (75|125|150|200)(?: ?mm)? ?/ ?(40|60|80|120|180|240|320|400|500|800)$",
+        r"\1 \2 mm p\3",
+    ),
+    (r"\bgasket cleaning (?=discs?\b.*\bsurface conditioning\b)", ""),
+    (r"\bnon[- ]?woven (?=surface conditioning\b)", ""),
+    (r"(\bsurface conditioning\b.*?\bdiscs?\b.*?),? non[- ]?woven\b", r"\1"),
+    (r"^(?=.*shrink)(.*?)\b(?:three|3) to (?:one|1)\b", r"\g<1>3:1"),
+    (r"^(?=.*shrink)(.*?)\b(?:two|2) to (?:one|1)\b", r"\g<1>2:1"),
+    (r"^(?=.*shrink)(.*?)\b(?:four|4) to (?:one|1)\b", r"\g<1>4:1"),
+    (r"^(?=.*(?:shrink|shirnk))(.*?)\b(?:(?:glue|adhesive|adh|hot[- ]?melt)[- ]lined|adh)\b", r"\1adhesivelined"),
+    (r"^(?:a )?(?:bit|piece|length) of (?=.*shrink)", ""),
+    (r"(shrink.*?) for the [a-z ]*\b(?:wires?|cables?|leads?|loom|splice|joint)$", r"\1"),
+    *(
+        (
+            rf"^(?=.*shrink)(.*?)\b{before}(?:\.0)? ?(?:mm)? ?(?:→|->|to|-) ?{after}(?:\.0)? ?mm\b",
+            rf"\g<1>{before}/{after}",
+        )
+        for before, after in _SHRUNK
+    ),
+    (r"(\bcup brush(?:es)?\b.*?) for (?:the |an? )?(?:angle )?grinder\b", r"\1"),
+    (r"(\bcup (?:wire )?brush(?:es)?) for (?:the |an? )?(?:angle )?grinder\b", r"\1"),
+    (r"(\bcup brush(?:es)?\b.*?) for cleaning [a-z ]+$", r"\1"),
+    (r"(\bcup brush(?:es)?\b.*?\bm1[04](?:x[\d.]+)?) thread\b", r"\1"),
+    (r"^removed [a-z]+ in an? (?=.*\bbags?\b)", ""),
+    (r"\bdust ?masks?\b", "dust mask"),
+    (r"\bffp([123])v\b", r"ffp\1 valve"),
+    (r"\bp3 class (?=.*\bffp3\b)", ""),
+    (r"\b(ffp[123]) nr(?: d)?\b", r"\1"),
+    (r"(\bmask\b.*\bffp[123]\b.*?),? cup (?:type|shaped?|style)\b", r"\1, moulded"),
+    (
+        r"^(?=.*\bffp ?[123]\b)(?!.*\b(?:disp\w*|throw\w*|half|full|reusable|moulded|cup|filters?|cartridges?|p3)\b)"
+        r"(.*?)\b(ffp ?[123])\b",
+        r"\1disposable \2",
+    ),  # filtering face pieces are thrown away
+    (r"\bbx of (?=\d)", "box of "),
+    (r"\bpk of (?=\d)", "pack of "),
+    (r"(\bbags?\b.*),? for bagging(?: up)? (?:the )?[a-z ]+$", r"\1"),
+    (
+        r"^(?=.*\bbags?\b)(?=.*\b(?:zip|grip|seal|reseal\w*|re-?asealable)\b)(.*?)\b(\d{1,3}|two|three|four|five|six)"
+        r"(?: ?(?:in\b|\"))? ?(?:x|by|×) ?(\d{1,3}|four|five|six|seven|eight|nine) ?(?:in\b|inch(?:es)?\b|\")",
+        r"\1\2 in x \3 in",
+    ),
+    (
+        r"^(?=.*\bbags?\b)(?=.*\b(?:zip|grip|seal|reseal\w*)\b)(.*?)(?<![\d.])\b(\d{2,3}) ?(?:x|by|×) ?(\d{2,3})"
+        r"(?= ?mm\b|$|[, ])(?! ?(?:cm|in|mic))(?: ?mm)?",
+        r"\1\2 mm x \3 mm",
+    ),
+    (r"\b(?:re-?a?sealable|resealabel)\b", "resealable"),
+    (
+        r"\b(?:grip|press|snap|zip|click)[- ](?:seal|top|lock)(?=[, ]+(?:(?:clear|plastic|poly\w*|ldpe) )*bags?\b)",
+        "resealable",
+    ),
+    (r"(\bbag[, ]+)(?:grip|press|snap|zip|click)[- ](?:seal|top|lock)\b", r"\1resealable"),
+    (r"^(?:a )?few of the little (?=.*\bbags?\b)", ""),
+    (r"(\b(?:nitrile|latex|vinyl)) disposables\b", r"\1 disposable gloves"),
+    (r"(\bgloves?\b.*),? test date on (?:the )?cuff\b", r"\1"),
+    (r"\bnat(?:ural)? (?=rubber\b|rub\b)", "natural "),
+    (r"^(?=.*\bgl(?:o?ve|v)s?\b)(.*?)\bcl ?[-.] ?(?=0{1,2}\b|[1-4]\b)", r"\1class "),
+    (r"\bcut[- ]?proofs\b", "cut resistant gloves"),
+    (
+        r"^(?=.*\bcut(?:ting)?[- ]?(?:res\w*|proof)\b)(?=.*\bgl(?:o?ve|v)s?\b)(?!.*\b(?:level|lvl|cut) ?[a-f]\b)"
+        r"(.*?)(?<!-)\b([a-f])[, ]+(?=(?:sz|size) ?\d)",
+        r"\1level \2 ",
+    ),
+    (r"(\bgloves?\b.*) for (?:handling )?(?:sharp )?(?:sheet[- ])?metal(?: edges)?\b", r"\1"),
+    (r"\bgloves? for (?:handling )?(?:sharp )?(?:sheet[- ])?metal edges\b", "gloves"),
+    (r"\bffp[- ]([123])(v?)\b", r"ffp\1\2"),
+    (r"\bffp([123])s\b", r"ffp\1 masks"),
+    (
+        r"^(?=.*\b(?:masks?|respirators?|ffp ?[123]v?)\b)(.*?)\b"
+        r"(?:exhal(?:e|ation|ing) (?:valve|vlv)|(?<!un)(?<!un-)(?<!non-)(?<!not )(?:valved|vlvd)|vlv)\b",
+        r"\1valve",
+    ),
+    (r"\bind(?:\.|irect(?:ly)?)?[- ]? ?vent(?:s|ed|ilated|ilation)?\b", "indirect vent"),
+    (
+        r"(\b(?:goggles?|glasses|specs?)\b.*?) for (?:blowing (?:off|out|down)|using|working)"
+        r"(?: with)? (?:the |an )?air ?(?:line|gun)\b",
+        r"\1",
+    ),
+    (r"^(?:a )?few (?=(?:sheets?|lengths?|rolls?|pieces?) of\b)", ""),
+    (r"\bw ?\+ ?d\b", "wet and dry"),
+    (
+        r"^(?=.*\b(?:wet (?:and|or|n) dry|sheets?|discs?|sand(?:ing|paper)|abrasive|belts?)\b)(.*?)"
+        r"\bp-(?=(?:24|36|40|50|60|80|1[0258]0|220|240|280|3[26]0|400|500|600|800|1000|1200|1500|2000)\b)",
+        r"\1p",
+    ),
+    (r"\bhook (?:and|n|&) lop\b", "hook and loop"),
+    (
+        r"^(?=.*\b(?:discs?|disks?|sanding)\b)(.*?)\b(?:(hook[ -]?(?:and|n|&|/)[ -]?loop|h ?& ?l|h/l)"
+        r"[- ]back(?:ed|ing)?(?! ?(?:pad|plate))"
+        r"|(?:velour|velcro|grip)[- ]back(?:ed|ing)?(?! ?(?:pad|plate)))\b",
+        r"\1hook and loop",
+    ),
+    (r"(\bdiscs?\b.*?) for (?:the |an? )?right[- ]angle(?:d)? (?=die grinder\b)", r"\1 for the "),
+    (r"(\bflap\b.*?)[, ]za\b", r"\1 zirconia"),
+    (r"^(?=.*\b(?:discs?|disks?|sheets?|paper|belts?)\b)(.*?\b\d{2,4}) grade (?=\d)", r"\1 grit, "),
+    (r"(\b(?:cut[- ]?off|cutting|slitting)\b.*?)\btype 41\b", r"\1flat"),
+    (
+        r"(\b(?:cut[- ]?off|cutting|slitting) (?:disc|disk|wheel)s?,? (?:100|115|125|150|180|230|300|350)) ?dia\b",
+        r"\1 mm",
+    ),
+    (
+        r"\bsurface con?dito?n?i?o?ning\b|\bsurf(?:ace)?\.? cond(?:it)?\b\.?|\bs/c(?=[, ]+non[- ]?woven\b)",
+        "surface conditioning",
+    ),
+    (r"\broll of masking(?=$|[,.]| \d)", "roll of masking tape"),
+    (r"\bmask(?:ing)?\.? tape\b", "masking tape"),
+    (r"(\btape\b.*),? ctn(?: of)? ?\d+\b", r"\1"),
+    (r"\bthread seal(?:ant|er) tape\b|\bjointing tape(?=.*\bptfe\b)", "thread seal tape"),
+    (r"\bptfe jointing (?:tape|taep|tpae)\b", "ptfe thread seal tape"),
+    (r"^(?:an? )?(?:bag|pack|packet|bundle|handful) of (?=[a-z ]*\b(?:ties|tie[- ]?wraps|zip ties|cable ties)\b)", ""),
+    (r"\bcablet(?:ie|ei)s?\b|\bcable tei\b", "cable tie"),
+    (
+        r"(\b(?:cable|zip) ties?\b.*|\btie[- ]?wraps?\b.*|^ties?, cable\b.*)"
+        r"\b3/16(?: ?(?:in|inch|\"))?(?= wide|$|[, ])",
+        r"\g<1>4.8 mm",
+    ),
+    (r"\bcrimp(?:ing|ed)? eyelets?\b", "ring terminal"),
+    (r"\bring tongues?(?: terminals?)?\b|\bring lugs?(?=.*\b(?:red|blue|yellow)\b)", "ring terminal"),
+    (r"^(?:an? )?(?:few |handful of |some )?(red|blue|yellow) rings,(?= m\d)", r"\1 ring terminals,"),
+    (r"\brnig terminal", "ring terminal"),
+    (
+        r"^(?=.*\b(?:tabs?|awg|terminals?|term|crimp|insul\w*)\b)(?!.*\b(?:hose|air|coupl\w*|fuel|line|tool|fitting)\b)"
+        r"(.*?)\bquick[- ]disconnects?\b",
+        r"\1spade terminal",
+    ),
+    (r"\bfully?[- ](?:covered|ins(?:ul(?:ated)?)?\.?) (?=(?:fe)?males?\b|spades?\b|terminals?\b)", "fully insulated "),
+    (r"\bf/ins\b", "fully insulated"),
+    (
+        r"^(?=.*\b(?:terminals?|spades?|push[- ]on|term)\b)(?=.*\b(?:fe?male|fem|male)\b)(.*?)"
+        r"(?:(?<![\d/.])1/4(?: ?(?:in(?:ch)?\b|\"))?|(?<!\d)0?\.250?\b(?: ?in\b)?)(?: tab\b)?(?: \((6\.3)\))?",
+        r"\g<1>6.3 mm",
+    ),
+    (r"\b(?:normal|ordinary|regular|standard),? full[- ]size[ds]? ones\b", "standard size"),
+    (r"\bh-(?=(?:1|3|4|7|11) (?:head|bulb|halogen|globe|lamp))", "h"),
+    (r"\b(head ?(?:light|lamp)|brake|tail|stop|brake/tail|indicator|halogen|side ?light) globes?\b", r"\1 bulb"),
+    (r"^(h(?:1|3|4|7|11)) halogen,", r"\1 halogen bulb,"),
+    (r"\blamp[, ]+auto(?:motive)?(?=.*\b(?:ba[yxu]?\d\d[sd]?|w\d|\d+/\d+ ?w|12v|24v)\b)", "bulb"),
+    (r"\blamp[, ]+halogen[, ]+(?=h\d)", "halogen bulb "),
+    (r"\b(p21|p27|w21|w16|r10|c5|w5)-(?=\d{1,2} ?w\b)", r"\1/"),
+    (r"\bbay 15 ?d\b", "bay15d"),
+    (r"\bcr[ -](?=(?:12|16|20|23|24)\d\d\b)", "cr"),
+    (
+        r"^(?=.*\b(?:coin|button|key fob|fob)\b)(.*?)(?<![\w.])(?=(?:2016|2025|2032|1616|1620|1632|2430|2450)\b)",
+        r"\1cr",
+    ),
+    (r"(\b(?:coin|button)\b.*?)\btwenty (thirty|twenty|sixteen)[- ]?(two|five)?\b", r"\1twenty\2\3"),
+    (r"\btwentythirtytwo\b", "cr2032"),
+    (r"(\b(?:coin|button) (?:cell|battery)\b.*?)\b20 32(?=$|,)", r"\1cr2032"),
+    (r"\btwentytwentyfive\b", "cr2025"),
+    (r"\btwentysixteen\b", "cr2016"),
+    (
+        r"^(?=cr\d{4}\b|.*\b(?:batt?er[yi]\w*|batt?|cells?|coin|button)\b)(?!.*\b(?:li|lith\w*|holder|clip|cover|tester)\b)"
+        r"(.*?)\b(cr(?:12|16|20|23|24)\d\d)\b",
+        r"\1\2 lithium",
+    ),
+    (r"\bdouble[- ]a (?=alkaline|batter|cell)", "aa "),
+    (r"\btriple[- ]a (?=alkaline|batter|cell)", "aaa "),
+    (r"\balkalines\b", "alkaline batteries"),
+    (r"^(?=.*\b(?:aaa?|lr0?[36]|batt?)\b)(.*?)\balk\b", r"\1alkaline"),
+    (
+        r"^(?:insert|fit|put|install)? ?(?:new )?(?=(?:.*\b)?(?:aaa?|pp3|cr\d{4}|lr\d+)\b)"
+        r"(?=.*\b(?:cells?|batter(?:y|ies))\b)"
+        r"(.*?),? (?:for|in|into) (?:the|my|an?) (?:inspection lamp|multi ?meter|meter|torch|lamp|tester|remote|"
+        r"key fob|"
+        r"remote key|thermometer|gauge|camera|scanner)$",
+        r"\1",
+    ),
+    (r"^(?=.*\bwipes?\b)(.*?)\bimpregnated\b", r"\1saturated"),
+    (r"^(?=.*\bwipes?\b)(.*?)\b(isopropanol|isopropyl(?: alcohol)?|ipa) 70/30\b", r"\1\2 70 %"),
     (r"(\b(?:wipes?|cloths?|sheets?)\b.*?)\b(\d{3}) ?mm square\b", r"\1\2 x \2 mm"),
     (rf"{_PAPER}(.*?)\bc/f(?:ee)?d\b", r"\1centrefeed"),
     (r"\bc/o (?=(?:wheel|disc|disk)s?\b)", "cutoff "),

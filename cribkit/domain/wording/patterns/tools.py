@@ -3,6 +3,72 @@
 from __future__ import annotations
 
 TOOLS = [
+    (r"^(?=.*\b(?:luer|lure)[- ]?lock)(.*?)\b(?:plastic|disp(?:osable)?|single use)\b,?", r"\1"),
+    (r"\bfunel\b", "funnel"),
+    (r"(\bmirror\b.*); on the (?:rear|back|underside|bottom) of the [a-z ]+$", r"\1"),
+    (r"(\bmag(?:net(?:ic)?)? ?pick[- ]?up\b.*), pen clip\b", r"\1"),
+    (r"^(?=.*\bluerlock)(.*?)\b(?:disposable|single use)\b,?", r"\1"),
+    (r"^(?=.*\bluerlock)(.*?)\bplastic\b,?", r"\1"),
+    (r"(\bluerlock\b.*?),? (?:screw )?tip\b", r"\1"),
+    (r"^draw (?:up )?\d+ ?ml of [a-z ]+ with an? (?=.*\bsyringe\b)", ""),
+    (r"(\bsyringe\b.*?),? for dosing [a-z ]+$", r"\1"),
+    (
+        r"^(?=.*\bbrush)(?=.*\b(?:wire|scratch|brass|bristles?)\b)(.*?)\b(?:(?:two|2)[- ]?(?:rows?|r)|double[- ]row)\b",
+        r"\1tworow",
+    ),
+    (
+        r"^(?=.*\bbrush)(?=.*\b(?:wire|scratch|brass|bristles?)\b)(.*?)"
+        r"\b(?:(?:three|3)[- ]?(?:rows?|r)|triple[- ]row)\b",
+        r"\1threerow",
+    ),
+    (r"^(?=.*\bbrush)(?=.*\b(?:wire|scratch|brass|bristles?)\b)(.*?)\b(?:four|4)[- ]?(?:rows?|r)\b", r"\1fourrow"),
+    (r"^(?=.*\bbrush)(?=.*\b(?:wire|scratch|brass|bristles?)\b)(.*?)\b(?:five|5)[- ]?(?:rows?|r)\b", r"\1fiverow"),
+    (r"^(?=.*\bbrush)(?=.*\b(?:wire|scratch|brass|bristles?)\b)(.*?)\b(?:six|6)[- ]?(?:rows?|r)\b", r"\1sixrow"),
+    (r"(\bwire brush\b.*),? for (?:alumini?um|alloy)(?: bits| parts)?$", r"\1"),
+    (r"\bwier brush\b", "wire brush"),
+    (
+        r"^(?=.*\bbrush)(.*?)\b(?:twist(?:ed)?[- ]?knot(?:ted)?|twistknot|knot(?:ted)?[- ]type|"
+        r"knotted|twisted not|knot)\b",
+        r"\1twistknot",
+    ),
+    (r"\bmagnet on an? (?:telescop\w*|extend\w*) (?:stick|rod|wand|handle)\b", "telescopic pick up magnet"),
+    (r"\bmirror on an? (?:telescop\w*|extend\w*) (?:stick|rod|wand|handle)\b", "telescopic inspection mirror"),
+    (r"(\bmirror\b.*?)\b(telescopic|extending|telescoping|extendable) handle\b", r"\1\2"),
+    (r"^(?=.*\bmirror)(.*?)\bcircular\b", r"\1round"),
+    (r"^check the (?:rear|back|underside|bottom) of the [a-z]+ with an? (?=.*\bmirror\b)", ""),
+    (
+        r"^(?=.*\b(?:mag|magnet(?:ic)?)\b)(.*?)\b(?:cap(?:acity)?|lifts?|pulls?)\.? (?=\d+(?:\.\d+)? ?(?:kg|lbs?|g)\b)",
+        r"\1",
+    ),
+    (
+        r"^(?=.*\b(?:mag|magnet(?:ic)?)\b)(.*?\d ?(?:kg|lbs?|g|pounds?)\)?) (?:cap(?:acity)?|lifts?|lifting|pull)\b",
+        r"\1",
+    ),
+    (
+        r"^(?=.*\b(?:mag|magnet(?:ic)?)\b)(.*?)(?:0\.45 ?kg ?[(/] ?(1) ?lbs?|0\.7 ?kg ?[(/] ?(1\.5) ?lbs?|"
+        r"0\.9 ?kg ?[(/] ?(2) ?lbs?|1\.36 ?kg ?[(/] ?(3) ?lbs?|2\.27 ?kg ?[(/] ?(5) ?lbs?|3\.6 ?kg ?[(/] ?(8) ?lbs?|"
+        r"4\.5 ?kg ?[(/] ?(10) ?lbs?)\b\)?",
+        r"\1\2\3\4\5\6\7\8 lb",
+    ),
+    (r",? dropped an? (?:bolt|nut|screw|socket|washer|clip) (?:behind|down|under|into|in) [a-z ]+$", ""),
+    (r"^(?=.*\bfunnel)(.*?)\b(?:flexi|flexy|flex|bendy|flexible)[- ](?:pipe|nozzle|extension)\b", r"\1flexible spout"),
+    (
+        r"(\bfunnel\b.*?),? for (?:topping up|filling|pouring|adding) (?:diesel|oil|coolant|fuel|petrol|gear oil)$",
+        r"\1",
+    ),
+    (r"^(?=.*\bfunnel)(.*?)\bbrass (?=(?:gauze|mesh|filter|strainer))", r"\1"),
+    (r"^(?=.*\bdrain)(?=.*\b(?:pan|tray)\b)(.*?\b(?:l|lit(?:er|re)s?|ltr)) cap\b\.?", r"\1 capacity"),
+    (r"\b(oil|coolant) draining (?=(?:tray|pan|bowl)\b)", r"\1 drain "),
+    (r"\bdrain pna\b", "drain pan"),
+    (r"(\bdrain (?:pan|tray|bowl)\b.*?) for (?:an )?oil changes?\b", r"\1"),
+    (r"\b(?:luer|lure)[- ]?locks?\b|\bluerlock\b", "luerlock"),
+    (r"(\bsyr(?:inge|igne)s?\b.*)\b(?:l/lock|ll)\b", r"\1luerlock"),
+    (r"\bll \(luerlock\)", "luerlock"),
+    (r"\bluer[- ]?slip\b", "luerslip"),
+    (r"\bsyrigne\b", "syringe"),
+    (r"^(?=.*\bsyringe)(.*?)\bdisp\b", r"\1disposable"),
+    (r"^(?=.*\bsyringe)(.*?\d) ?cc\b", r"\1 ml"),
+    (r"^(?=.*\bsyringe)(.*?)\b(?:sixty|60) mil\b", r"\g<1>60 ml"),
     (r"(\bopen[- ]end(?:ed)? (?:spanner|wrench),? \d{1,2} and \d{1,2} ?mm) jaws\b", r"\1"),
     (r"(\badj\w*\.? (?:spanner|spnr|wrench)\b.*?) cap\.? (?=\d{2} ?mm)", r"\1 "),
     (r"(\btap\b.*?),? (?:standard|normal|usual) pitch\b", r"\1 coarse"),
