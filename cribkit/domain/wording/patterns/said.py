@@ -9,6 +9,12 @@ _DATE = (
 )
 
 SAID = [
+    (r"\bf/thd\b", "full thread"),
+    (
+        r"^for (the|an?) ((?:[a-z]+[ -]){0,3}[a-z]+): (?=.*[a-z])(.+)$",
+        r"\3 for \1 \2",
+    ),
+    (r"\bbeneath (?=the\b|an?\b)", "under "),
     (r"^(?:doing|changing|fitting|replacing|removing|servicing|checking|working on) (?:the |an? )?[a-z ]+: (?=\S)", ""),
     (r"^(?:er|erm|um),? (?=\w)", ""),
     (r"\bhead ?bolts\b", "head bolts"),

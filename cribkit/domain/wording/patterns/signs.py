@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 SIGNS = [
+    (r"^sss (?=m\d)", "socket set screw "),
     (r"^(?=.*\bkeys?\b)(?=.*\bset\b)(.*?\d) ?mm (?:-|to) (?=\d+(?:\.\d+)? ?mm\b)", r"\1-"),  # 1.5mm - 10mm
     (r"\bw/o\b", "without"),
     (r"([a-hj-wyz])\1{2,}", r"\1\1"),  # deeep
