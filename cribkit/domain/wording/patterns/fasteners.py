@@ -10,6 +10,11 @@ _SPOKEN = (
 )
 
 FASTENERS = [
+    (
+        r"^(?=.*\b(?:brake|tube|pipe)\b)(?=.*\b(?:nut|union|fitting)s?\b)(?!.*\b(?:bsp\w?|npt|wrench|spanner|drive)\b)"
+        r"(.*?)\b(3/16|1/4|5/16)(?: ?in\b\.?| ?\")?,? (female|male)\b",
+        r"\1\3, \2",
+    ),  # the pipe's size has no gender
     (r"(\bstuds?\b.*?\d(?: ?mm)?) total length\b", r"\1 overall"),
     (r"^insert,? (?:thd |thread )?wire (?=m\d)", "wire thread insert "),
     (r"(\brivet nuts?\b.*?)\breduced (?:head|hd|flange)\b", r"\1reducedflange"),
@@ -95,7 +100,7 @@ FASTENERS = [
     (r"(\b(?:nut|bolt|stud)s?\b) and torque(?: (?:it|them|up))*$", r"\1"),
     (r"^fin(?:ished)? (?=hex(?:agon)? nuts?\b)", ""),
     (r"(\bwasher.*?|\bwshr.*?)\bform j,? \(?(int[a-z]*)\)?", r"\1\2"),
-    (r"\bhelical (?=(?:spring |split )(?:lock )?washers?\b)", ""),
+    (r"\bhelical (?=(?:(?:spring|split|lock) ){1,2}washers?\b)", ""),
     (r"(\brivets?\b.*?),? \blarge flange\b(?: (?:head|hd))?", r"\1 largeflange"),
     (r"\blarge flange(?: (?:head|hd))? (?=(?:blind |pop |pull |break[- ]stem )?rivets?\b)", "largeflange "),
     (r"(\brivets?\b.*?)\bnormal (?=dome)", r"\1"),
@@ -192,7 +197,8 @@ FASTENERS = [
     (r"\bplug(s?) for the (?:engine |oil )?sump\b", r"sump plug\1"),
     (r"(\b(?:sump|drain|filler|level) plugs?(?! thread)\b[^;:]*?),? thread (?=m\d{1,2} ?x ?\d(?:\.\d+)?$)", r"\1 "),
     (
-        r"^(?=.*\b(?:rivet[- ]?nuts?|nut rivets?|nut,? blind rivet|threaded rivet insert|blind nut(?: insert)?|"
+        r"^(?!.*\b(?:\w*drivers?|tools?|blade|file|spanner|socket|plier)s?\b)"
+        r"(?=.*\b(?:rivet[- ]?nuts?|nut rivets?|nut,? blind rivet|threaded rivet insert|blind nut(?: insert)?|"
         r"rviet nut|threaded insert,? blind rivet)\b)"
         r"(.*?)\bflat(?:[- ](?:head|hd|flange))?\b",
         r"\1flatflange",
