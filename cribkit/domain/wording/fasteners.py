@@ -22,6 +22,8 @@ def settle(reading: Reading, shape: str) -> None:
         own["insert_kind"] = "wire"
     elif reading.family == "circlip" and {"internal", "external"} <= words:
         reading.decide("side", "both")  # an assortment
+    elif reading.family == "push-fitting":
+        _ends(own)
     elif reading.family == "bolt" and "setscrew" in words:
         own.setdefault("thread_length", "full")  # a hexagon set screw, by its name
 
@@ -66,6 +68,14 @@ def _teeth(reading: Reading) -> None:
         reading.doubts = [doubt for doubt in reading.doubts if doubt not in doubts]
     if any("spring" in said.text or "spring" in said.word for said in reading.words if not said.negated):
         own.setdefault("washer_kind", "split")
+
+
+def _ends(own: dict[str, str]) -> None:
+    """A push-in fitting with two sizes goes from one to the other; one with a thread has a tube at one end only."""
+    if ";" in own.get("dims", ""):
+        own["tube_ends"] = own.pop("dims")
+    if own.get("thread"):
+        own.setdefault("thread_end", "threaded")
 
 
 _SCREWS = frozenset({"capscrew", "screw", "machinescrew", "panhead", "button", "countersunk"})

@@ -94,6 +94,13 @@ _AND_FIT = re.compile(
     rf"{_ARTICLE}(?P<thing>.+)$",
     re.I,
 )
+# "Push the lever onto the pin and fit a new E-clip": what is fitted is asked for, where no tool is named.
+_PUSHED_AND_FIT = re.compile(
+    r"^(?!.*\b(?:with|using|by means of)\b)(?:push|squeeze|press|slide|hook|tap|drill out) "
+    r"(?:(?:the|an?|both|each) [^,;:\d]*? )?and (?:then )?(?:fit|install|set|insert|screw in|wind in) "
+    r"an? (?:new )?(?P<thing>[^,;:]*\d.*)$",
+    re.I,
+)
 # "Lower the vehicle and tighten the nuts with ...": what comes first asks for nothing.
 _AND_ACT = re.compile(
     r"^(?:lower|raise|lift|support|clean|open|close|refit|fit|align|centre|unstake|clear|turn|jack up|line up) "
@@ -322,6 +329,8 @@ def called_for(text: str) -> str:
         return found["thing"]
     if _CHOCK.match(bare):
         return "wheel chocks"
+    if found := _PUSHED_AND_FIT.match(bare):
+        return found["thing"]
     if found := _AND_FIT.match(bare):
         led = found["act"] in ("fit", "install") and " with " in found["thing"]  # the cover with a new gasket
         return _with(f"fit {found['thing']}", "fit") if led else found["thing"]

@@ -35,6 +35,10 @@ _NAMES = re.compile(
 _BESIDES = ("up", "down", "off", "out", "in", "back", "on", "over")
 
 
+# A fitting that a pipe is pushed into.
+_PUSH_FITTING = re.compile(
+    r"^push (?:in|fit),? (?:(?:equal|straight) )*(?:union|connector|joiner|coupling|elbow|tee)\b", re.I
+)
 _STEP = re.compile(r"^step (?:up|down),? (?:\d|from|adapt)", re.I)  # an adapter
 _SCREWED = re.compile(
     r"^(?:screw|bolt|nut|thread) (?:on|in|onto|into|up|down|off|out) (?:an?|the|each|all|both) ", re.I
@@ -76,6 +80,8 @@ def verb(text: str) -> str:
     if third in any_verbs() and word in any_verbs():
         return f"{first} {follows} {third}"  # fill and bleed
     if _STEP.match(text):
+        return ""
+    if _PUSH_FITTING.match(text):
         return ""
     if _SCREWED.match(text):
         return f"{first} {follows}"

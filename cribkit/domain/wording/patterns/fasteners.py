@@ -14,6 +14,203 @@ FASTENERS = [
     (r"\b(?:bayonet )?with (?:the )?(?:staggered|offset) pins\b|\bstaggered pins\b", "offset pins"),
     (r"(\bp21[/-]5 ?w\b.*?),? off?set[- ]pins?\b", r"\1"),
     (r"^(?=.*\b(?:capless|wedge|w3x16[qd])\b)(.*?)(?<![\w/])21/5 ?w\b", r"\1w21/5w"),  # no bayonet: another bulb
+    (
+        r"^(?=.*\b(?:brake|tube|pipe)\b)(?=.*\b(?:nut|union|fitting)s?\b)(?!.*\b(?:bsp\w?|npt|wrench|spanner|drive)\b)"
+        r"(.*?)\b(3/16|1/4|5/16)(?: ?in\b\.?| ?\")?,? (female|male)\b",
+        r"\1\3, \2",
+    ),  # the pipe's size has no gender
+    (r"(\bstuds?\b.*?\d(?: ?mm)?) total length\b", r"\1 overall"),
+    (r"^insert,? (?:thd |thread )?wire (?=m\d)", "wire thread insert "),
+    (r"(\brivet nuts?\b.*?)\breduced (?:head|hd|flange)\b", r"\1reducedflange"),
+    (r"(?<![\d.])0?\.250?-(20|28)\b", r"1/4-\1"),
+    (r"(?<![\d.])0?\.312?5?-(18|24)\b", r"5/16-\1"),
+    (r"(?<![\d.])0?\.375-(16|24)\b", r"3/8-\1"),
+    (r"(?<![\d.])0?\.437?5?-(14|20)\b", r"7/16-\1"),
+    (r"(?<![\d.])0?\.500?-(13|20)\b", r"1/2-\1"),
+    (r"(?<![\d.])0?\.625-(11|18)\b", r"5/8-\1"),
+    (r"(?<![\d.])0?\.750?-(10|16)\b", r"3/4-\1"),
+    (r"\b(unc|unf) ([1-9]) (\d/\d{1,2}) ?(?:in\b|\")(?: (?:long|lg)\b)?", r"\1 x \2-\3 in"),
+    (r"(\b(?:p[- ]?clip|loop clamp)s?\b.*?\bm\d{1,2}) fixing\b", r"\1 hole"),
+    (r"(\b(?:p[- ]?clip|loop clamp)s?\b.*?)\bfixing (?=m\d)", r"\1"),
+    (r"\b(?:10|ten) (?:x|by) (?:1|one) (?=(?:fe)?male (?:brake|pipe|tube)\b)", "m10 x 1 "),
+    (r"\b(?:12|twelve) (?:x|by) (?:1|one) (?=(?:fe)?male (?:brake|pipe|tube)\b)", "m12 x 1 "),
+    (
+        r"\b(1/4|5/16|3/8|7/16|1/2|9/16|5/8|3/4)(?: ?in\b\.?| ?\"| inch)? ?x ?(\d\d) ?tpi\b"
+        r"(?=.*\b(?:nut|bolt|screw|stud)s?\b)",
+        r"\1-\2",
+    ),
+    (
+        r"^(?=.*\bnuts?\b)(.*?)\b(1/4-28|5/16-24|3/8-24|7/16-20|1/2-20|9/16-18|5/8-18|3/4-16)"
+        r"(?=,? (?:full|plain|thin|half|hex|hexagon|nyloc|zinc|zp|bzp|zn)\b|$)",
+        r"\1\2 unf",
+    ),
+    (
+        r"^(?=.*\bnuts?\b)(.*?)\b(1/4-20|5/16-18|3/8-16|7/16-14|1/2-13|9/16-12|5/8-11|3/4-10)"
+        r"(?=,? (?:full|plain|thin|half|hex|hexagon|nyloc|zinc|zp|bzp|zn)\b|$)",
+        r"\1\2 unc",
+    ),
+    (rf"(\bwashers?\b.*?\b(?:\d{{1,3}}|{_SPOKEN}))(?: ?mm| mil)? across\b(?! ?(?:the )?flats)", r"\1 mm od"),
+    (
+        rf"^((?:\d|{_SPOKEN}|three|four)(?:\.\d| point (?:two|four|eight))?)(?: ?mm)?( (?:[a-z]+ )?rivets?),? "
+        rf"(\d{{1,2}}|{_SPOKEN})(?: ?mm)? long\b",
+        r"\1 x \3 mm\2",
+    ),
+    (r"(\bp[- ]?clips?\b.*?),? (?:to take|to suit|for) (?:an? )?(?:4|four) ?(?:mm|mil) bolts?\b", r"\1 m4"),
+    (r"(\bp[- ]?clips?\b.*?),? (?:to take|to suit|for) (?:an? )?(?:5|five) ?(?:mm|mil) bolts?\b", r"\1 m5"),
+    (r"(\bp[- ]?clips?\b.*?),? (?:to take|to suit|for) (?:an? )?(?:6|six) ?(?:mm|mil) bolts?\b", r"\1 m6"),
+    (r"(\bp[- ]?clips?\b.*?),? (?:to take|to suit|for) (?:an? )?(?:8|eight) ?(?:mm|mil) bolts?\b", r"\1 m8"),
+    (r"\binserts?,? spiral wire\b", "wire insert"),
+    (r"\bcoarse thread repair insert,? (?:spiral )?wire\b", "coarse wire insert"),
+    (r"\b(brake) pip (?=nut|union)", r"\1 pipe "),
+    (r"\bnut,? tube,? brake\b", "brake pipe nut"),
+    (r"(\b(?:nut|union)s?\b.*\b3/16\b.*?),? thread (?=m\d)", r"\1, "),
+    (r"\bm(\d{1,2}) ?\* ?(?=\d)", r"m\1 x "),
+    (r"(\b(?:insert|coil|helicoil)s?\b.*?)\bm(\d{1,2})x(\d\.\d+)x([123](?:\.5)?)d\b", r"\1m\2 x \3 x \4d"),
+    (r"(\b(?:screw|bolt)s?,? (?:[a-z]+,? )?)(\d{1,2}) ?mm thread,? (\d{1,3})(?: ?mm)? long\b", r"\1m\2 x \3 mm"),
+    (
+        r"^(?!.*\b(?:torx|t\d\d|six[- ]lobe|6[- ]lobe|lobular)\b)(.*?)\bbhcs\b",
+        r"\1button head hex socket screw",
+    ),
+    (r"\bdome(?:d)? head(?:ed)? (?=(?:hex(?:agon)? )?socket\b)", "button head "),
+    (
+        r"\bdome(?:d)? head(?:ed)? screw(s?) (?:for|with) (?:an? )?hex(?:agon)?[- ](?:key|socket)\b",
+        r"button head hex socket screw\1",
+    ),
+    (
+        r"\bthreaded (?:(?:right|all the way|all along|the whole way) )?(?:up )?(?:right )?to (?:the|its) head\b"
+        r"|\bthreaded (?:right|all the way) up\b(?! to)",
+        "full thread",
+    ),
+    (r"\bhex(?:agon)?(?: head)? set bolt(?=s?\b)", "hex setscrew"),
+    (r"\btap bolt(s?),? hex(?:agon)?(?: (?:head|hd))?\b", r"full thread hex bolt\1"),
+    (r"\bhex(?:agon)?(?: (?:head|hd))? tap bolt(?=s?\b)", "full thread hex bolt"),
+    (r"\bpitch (\d),(\d{1,2})\b", r"pitch \1.\2"),
+    (r"\bpc ?(?=(?:8\.8|10\.9|12\.9)\b)", "class "),
+    (r"\bhex(?:agon)?(?: (?:head|hd))? (bolt|screw|nut)(s?),? with (?:a )?flange\b", r"hex flange \1\2"),
+    (r"\bhex(?:agon)? flange (?:head |hd )?cap ?screw(?=s?\b)", "hex flange bolt"),
+    (r"\b(hex[- ]key (?:bolt|screw)s?),? cylindrical head\b", r"\1"),
+    (r"\bgrub (?:srew|scrw|scerw|scew|srcew)(?=s?\b)", "grub screw"),
+    (r"\bgrubs?(?=(?:,? for\b|,? to\b|,? in\b|,|$))", "grub screw"),
+    (r"\bint\.? hex(?:agon)?(?: drive)?\b", "internal hex"),
+    (r"(\bstuds?\b.*?)\b(?:2|two)-end(?:ed)?\b", r"\1double ended"),
+    (r"(\bstuds?\b.*?)\b(m\d{1,2})/\2\b", r"\1\2"),
+    (r"(\bstuds?\b.*?)\btotal (?:l ?=? ?|length (?:of )?)(\d{2,3})\b(?: ?mm)?", r"\1\2 mm overall"),
+    (r"(\bstuds?\b.*?\bm\d{1,2}(?: ?[x-] ?\d(?:\.\d+)?)?) thread (?=(?:on|at) both ends\b)", r"\1 "),
+    (r"\bnut ne\b|\bne nut\b", "nylon insert nut"),
+    (r"(\bnuts?\b.*?)\bsteel,? (?=(?:copper|cu)[- ](?:plated|coated|flashed)\b)", r"\1"),
+    (r"\bcoppered (?=(?:exhaust |exh |manifold )*nuts?\b)", "copper plated "),
+    (r"(\b(?:nut|bolt|stud|screw)s?\b.*?),? standard pitch\b", r"\1 coarse"),
+    (r"(\bnuts?\b.*?),? full height\b", r"\1 full"),
+    (r"(\b(?:nut|bolt|stud)s?\b) and torque(?: (?:it|them|up))*$", r"\1"),
+    (r"^fin(?:ished)? (?=hex(?:agon)? nuts?\b)", ""),
+    (r"(\bwasher.*?|\bwshr.*?)\bform j,? \(?(int[a-z]*)\)?", r"\1\2"),
+    (r"\bhelical (?=(?:(?:spring|split|lock) ){1,2}washers?\b)", ""),
+    (r"(\brivets?\b.*?),? \blarge flange\b(?: (?:head|hd))?", r"\1 largeflange"),
+    (r"\blarge flange(?: (?:head|hd))? (?=(?:blind |pop |pull |break[- ]stem )?rivets?\b)", "largeflange "),
+    (r"(\brivets?\b.*?)\bnormal (?=dome)", r"\1"),
+    (
+        r"(\b(?:split pin|cotter|cotter pin)s?\b.*?)\b(\d{1,3})(?: ?mm)? long,? (\d(?:\.\d)?)(?: ?mm)? "
+        r"(?:thick|dia(?:meter)?)\b",
+        r"\1\3 x \2 mm",
+    ),
+    (r",? tray slot \d{1,3}$", ""),
+    (r"(\bcirclips?\b.*?)\bd ?(\d{1,3}) ?x ?(?=\d)", r"\1\2 mm x "),
+    (r"\be[- ]type (?:retaining )?(?:clip|clp)(?=s?\b)|\be clps?\b", "e-clip"),
+    (r"\bretaining (?:washer|clip),? e[- ](?:shaped?|type)\b", "e-clip"),
+    (
+        r"^(?=.*\b(?:inserts?|helicoils?|thread (?:repair|coil))\b)(.*?)\bone and a half (?:d|dia(?:meter)?s?)\b",
+        r"\g<1>1.5d",
+    ),
+    (
+        r"^(?=.*\b(?:inserts?|helicoils?|thread (?:repair|coil))\b)(.*?)\btwo and a half (?:d|dia(?:meter)?s?)\b",
+        r"\g<1>2.5d",
+    ),
+    (r"^(?=.*\b(?:inserts?|helicoils?|thread (?:repair|coil))\b)(.*?)(?<![\d/])([12]) ?1/2 ?d\b", r"\1\2.5d"),
+    (
+        r"^(?=.*\b(?:inserts?|helicoils?|thread repair)\b)(.*?)(?<![\d.])([123](?:\.[05])?) ?(?:x )?"
+        r"dia(?:meter)?\b(?! ?\d)",
+        r"\1\2d",
+    ),
+    (
+        r"^(?=.*\b(?:inserts?|helicoils?|thread repair)\b)(.*?)(?:x )?(?<![\d.])\d{1,2} ?mm(?: long)? "
+        r"\(([123](?:\.5)?) ?d\)",
+        r"\1\2d",
+    ),
+    (r"^(tap the hole and )?wind in (?=an? )", "fit "),
+    (r"\bspiral wire\b(?=.*\binsert)|(\binserts?\b.*?),? spiral wire\b", r"\1 wire"),
+    (r"(\bo-?rings?\b.*?)\b(\d{1,3}(?:\.\d{1,2})?) x(?=\d)", r"\1\2 x "),
+    (r"(\bo[- ]?rings?\b.*?)\b(\d{1,3}\.\d{1,2}) ?- ?([1-9]\.\d{1,2})\b", r"\1\2 x \3 mm"),
+    (
+        r"\b(?:air ?con(?:ditioning)?|a/c|ac)(?: (?:pipe|hose|line|system|circuit))? seal,? (?=o[- ]?ring)",
+        "a/c ",
+    ),
+    (r"^blowing at the (?:head|joint|flange|port)s?[:;,-] ?(?=.*\bgasket\b)", ""),
+    (r"^oil (?:weeping|leaking|seeping) (?:from|at) the top[:;,-] ?(?=.*\bgasket\b)", ""),
+    (r"\bex\. (?=mani(?:fold)?\b)", "exhaust "),
+    (r"(\b(?:gasket|gskt)s?\b.*\b\d\.\d) ?dies\.?(?: eng(?:ine)?\b\.?)?(?=,|$| )", r"\1 diesel"),
+    (r"(\b(?:gasket|gskt)s?\b.*\b\d\.\d) ptl\b", r"\1 petrol"),
+    (r"^(?=.*\b(?:gasket|gskt)s?\b)(.*?)\b([1-6])([0-9])00 ?(?:cc )?(?=petrol|diesel)", r"\1\2.\3 "),
+    (
+        r"(\b(?:washer|wshr)s?\b.*?)\b(\d{1,2}(?:\.\d)?) ?mm x (\d{1,2}(?:\.\d)?) ?mm x (\d(?:\.\d+)?) ?mm\b",
+        r"\1\2 x \3 x \4 mm",
+    ),
+    (
+        r"(\b(?:copper|coper|aluminium|alu|sealing|crush) (?:washer|wshr)s?\b.*?|"
+        r"\b(?:washer|wshr)s?,? (?:copper|cu|aluminium|alu)\b.*?)\b(\d{1,2})-(\d{1,2})-(\d(?:\.\d)?)\b",
+        r"\1\2 x \3 x \4 mm",
+    ),
+    (r"\bself[- ]tensioning (?=.*\bspring\b.*\bcl[ai])", ""),
+    (r"(\bspring (?:band )?(?:hose )?(?:clip|clamp)s?\b.*?),? w(?:/|ith) tangs\b", r"\1"),
+    (r"(\bhose (?:clamp|clip)s?\b.*?)\bd ?(\d{2})\b(?! ?x)", r"\1\2 mm"),
+    (
+        r"(\b(?:clip|clamp)s?,? hose\b.*?\b\d{2} ?mm|\bhose (?:clamp|clip)s?\b.*?\b\d{2} ?mm) dia x "
+        r"(\d{1,2})(?: ?mm)? wide\b",
+        r"\1, \2 mm band",
+    ),
+    (r"(\bp[- ]?clips?\b.*?)\bd ?(\d{1,2}) (?=hole\b)", r"\1\2 mm "),
+    (r"(\b(?:p[- ]?clip|loop clamp|clamp,? loop)s?\b.*?)\b6\.4 ?mm (?:fixing|mounting|bolt) hole\b", r"\1m6"),
+    (r"(\b(?:p[- ]?clip|loop clamp|clamp,? loop)s?\b.*?)\b5\.3 ?mm (?:fixing|mounting|bolt) hole\b", r"\1m5"),
+    (r"(\b(?:p[- ]?clip|loop clamp|clamp,? loop)s?\b.*?)\b8\.4 ?mm (?:fixing|mounting|bolt) hole\b", r"\1m8"),
+    (r"(\bp[- ]?clips?\b.*?)\bzinc steel\b", r"\1zinc"),
+    (r"\bpipe clip,? \"?p\"?[ -]type\b", "p-clip"),
+    (
+        r"(\bp[- ]?clips?\b.*?) to (?:hold|carry|support|secure) (?:an? |the )?(\d{1,2}) ?mm "
+        r"(?:hose|pipe|cable|tube)\b",
+        r"\1 \2 mm",
+    ),
+    (r"\bpush[- ](?:pin|in|type)(?: plastic)? r(?:i)?vet(?=s?\b)", "plastic push rivet"),
+    (r"\bpush rvet(?=s?\b)", "push rivet"),
+    (r"\brivet,? push,? (?=plastic|nylon)", "push rivet "),
+    (r"(\b(?:push rivet|trim clip|scrivet|fir tree clip)s?\b.*?)\b(?:nylon|nyl)\b", r"\1plastic"),
+    (r"\br (?=9\b)(?=.*\bfuel\b)|(\bfuel (?:pipe|hose|line)\b.*?)\br nine\b", r"\1 r9"),
+    (r"\b(r(?:6|7|9|10)) fuel (?:line|pipe)\b", r"\1 fuel hose"),
+    (r"^fuel line (?=efi\b|.*\b(?:i/?d|bore)\b.*\b(?:30)?r(?:6|7|9|10)\b)", "fuel hose "),
+    (r"\b(?:j ?)?30[- ]?(?=r(?:6|7|9|10)\b)", "j30 "),
+    (r"\bfuel injection rubber (?:pipe|hose)\b", "fuel injection hose"),
+    (r"\bmlae\b", "male"),
+    (r"\bmale (?:brake (?:pipe )?(?:union )?|tube )nut(?=s?\b)", "male brake pipe nut"),
+    (r"\bmale nut(s?) for making up an? brake (?:line|pipe)(?: in)?\b", r"male brake pipe nut\1"),
+    (
+        r"^(?=.*\b(?:brake|tube|pipe|union)\b)(?=.*\b(?:nut|union|fitting)s?\b)(.*?)\b4\.75(?: ?mm)?\b(?! ?od\b)",
+        r'\1 3/16" ',
+    ),
+    (
+        r"^(?=.*\b(?:brake|tube|pipe|union)\b)(?=.*\b(?:nut|union|fitting)s?\b)(.*?)\b4\.75(?: ?mm)? od\b",
+        r'\1 3/16" ',
+    ),
+    (r"\bplug(s?) for the (?:engine |oil )?sump\b", r"sump plug\1"),
+    (r"(\b(?:sump|drain|filler|level) plugs?(?! thread)\b[^;:]*?),? thread (?=m\d{1,2} ?x ?\d(?:\.\d+)?$)", r"\1 "),
+    (
+        r"^(?!.*\b(?:\w*drivers?|tools?|blade|file|spanner|socket|plier)s?\b)"
+        r"(?=.*\b(?:rivet[- ]?nuts?|nut rivets?|nut,? blind rivet|threaded rivet insert|blind nut(?: insert)?|"
+        r"rviet nut|threaded insert,? blind rivet)\b)"
+        r"(.*?)\bflat(?:[- ](?:head|hd|flange))?\b",
+        r"\1flatflange",
+    ),
+    (r"\brivetnut(?=s?\b)", "rivet nut"),
+    (r"\bthreaded insert,? blind rivet(?: type)?\b|\bthreaded rivet insert\b|\bblind nut insert\b", "blind rivet nut"),
+    (r"(\brivet nuts?\b.*?),? open[- ]end(?:ed)?\b", r"\1 openbody"),
+    (r"(\brivet nuts?\b.*?),? closed[- ]end(?:ed)?\b", r"\1 closedbody"),
     (r"(\bo[- ]?rings?\b.*\d) (60|70|75|80|90)a\b", r"\1 \2 shore"),
     (r"\bhose clp\b", "hose clip"),  # no oil of the kind CLP
     (r"\bexh? (?=mani\b)", "exhaust "),

@@ -13,6 +13,12 @@ SAID = [
     (r"^(?=.*shrink)(.*?)\btwo to one\b", r"\g<1>2:1"),
     (r"^(?=.*shrink)(.*?)\bfour to one\b", r"\g<1>4:1"),
     (r"(\b(?:grip|zip|press|snap)[- ]?(?:seal|top|lock)\b.*\bbags?\b.*\d.*), ?(?:100|500|1000)$", r"\1"),  # how many
+    (r"\bf/thd\b", "full thread"),
+    (
+        r"^for (the|an?) ((?:[a-z]+[ -]){0,3}[a-z]+): (?=.*[a-z])(.+)$",
+        r"\3 for \1 \2",
+    ),
+    (r"\bbeneath (?=the\b|an?\b)", "under "),
     (r"^(?:doing|changing|fitting|replacing|removing|servicing|checking|working on) (?:the |an? )?[a-z ]+: (?=\S)", ""),
     (r"^(?:er|erm|um),? (?=\w)", ""),
     (r"\bhead ?bolts\b", "head bolts"),

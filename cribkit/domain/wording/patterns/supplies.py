@@ -253,6 +253,15 @@ SUPPLIES = [
     ),
     (r"^(?=.*\bwipes?\b)(.*?)\bimpregnated\b", r"\1saturated"),
     (r"^(?=.*\bwipes?\b)(.*?)\b(isopropanol|isopropyl(?: alcohol)?|ipa) 70/30\b", r"\1\2 70 %"),
+    (r"\b(?:ftg|fttg)(?=s?\b.*\bpush[- ](?:in|fit))", "fitting"),
+    (
+        r"^(?!.*\b(?:trim|clips?|rivets?|retainers?|terminals?|plug|bulb|gasket|wire|electrical|weatherstrip|socket|"
+        r"grommet|fuel|coolant|water)\b)"
+        r"(?=.*\b(?:connector|union|joiner|coupling|fitting|ftg|elbow|tee|reducer|join)s?\b)(.*?)"
+        r"\b(?:push|psuh)[- ](?:in|fit)(?: both ends)?\b",
+        r"\1pushfit",
+    ),
+    (r"^(?=.*\bpushfit\b)(.*?)\b(\d{1,2}) ?mm ?(?:to|-|x) ?\2 ?mm\b", r"\1\2 mm"),
     (r"(\b(?:wipes?|cloths?|sheets?)\b.*?)\b(\d{3}) ?mm square\b", r"\1\2 x \2 mm"),
     (rf"{_PAPER}(.*?)\bc/f(?:ee)?d\b", r"\1centrefeed"),
     (r"\bc/o (?=(?:wheel|disc|disk)s?\b)", "cutoff "),
