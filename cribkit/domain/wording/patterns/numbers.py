@@ -5,6 +5,19 @@ from __future__ import annotations
 _SINGLE = ("one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "twelve")
 
 NUMBERS = [
+    (r"\bnint(?:y|ey)\b|\bninety-?(?=deg)", "ninety "),
+    (r"(?<![\d/.])((?:\d[ -])?\d{1,2}/(?:2|4|8|16|32)) (?=(?:wide|across)\b)", r"\1 in "),
+    (r"(?<=\d)(\"| ?in\.?| ?inch(?:es)?) o/a\b(?: length\b)?", r"\1 long"),  # 8" o/a
+    (
+        r"(?:^|(?<=, )|(?<=by )|(?<=x ))(?:an? |one )?inch and an? (half|quarter)(?=$|,| (?:long|blade|shank|shaft)\b)",
+        r"1 and a \1 inch",
+    ),
+    (
+        r"\b((?:bent|angled|cranked|curved) (?:at|to|through|by)) (30|45|60|75|90|ninety|forty[ -]five|"
+        r"sixty|thirty)(?=$|[,;)]| (?:for|on|to|in|please)\b)",
+        r"\1 \2 deg",
+    ),
+    (r"(?<=\d) ?(deg(?:ree)?s?\.?) ang(?:el|le)d? (?=(?:tip|nose|point|end)s?\b)", r" \1 "),
     (r"(?<![\w./-])x(?=\d{2,3}(?:\.\d+)? ?mm\b)", "x "),  # PH2 x100mm
     (
         r"^(?=.*\b(?:screwdriver|flat blade|slotted|phillips|pozi)\b)(.*? by) one (fifty|twenty[- ]five|"

@@ -19,6 +19,24 @@ SAID = [
         r"\3 for \1 \2",
     ),
     (r"\bbeneath (?=the\b|an?\b)", "under "),
+    (
+        r"\b(?:an?|one|another|about a) (?:quarter|half|full|1/[248])(?: of a)?[ -]turns?(?: (?=(?:with|using)\b)|$)",
+        "",
+    ),
+    (
+        r"(?<=\w) (?:which |that |where )?a (?:socket|ring spanner) (?:won'?t|will not|can'?t|cannot|can not|"
+        r"does ?n[o']t) (?:go|fit|get|reach)(?: (?:over|on|onto|in|into|past|to))?(?=[.,;)]|$)",
+        "",
+    ),
+    (r"\bfor knocking (?=(?:the|a|an|out|off|in|on|back|loose|free)\b)", "for driving "),
+    (r"(?<=\w), (?:in (?:the |a )?)?(?:cup|pot|tub|tin|jar|mug|tray|box) on (?:the )?(?:bench|shelf|wall|desk)$", ""),
+    (
+        r"^(?!.*\b(?:holders?|rails?|hold(?:s|ing)?|slots?|way|empty|racks?)\b.*,)"
+        r"(.*\b(?:screwdriver|driver|spanner|wrench|"
+        r"pliers|hammer|punch|chisel|puller)\b.*\d.*), (?:on (?:the )?|in (?:the )?)?"
+        r"(?:screwdriver|spanner|pliers|hammer|punch|socket|tool) (?:rack|board)$",
+        r"\1",
+    ),
     (r"^(?:doing|changing|fitting|replacing|removing|servicing|checking|working on) (?:the |an? )?[a-z ]+: (?=\S)", ""),
     (r"^(?:er|erm|um),? (?=\w)", ""),
     (r"\bhead ?bolts\b", "head bolts"),

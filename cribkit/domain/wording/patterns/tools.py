@@ -69,6 +69,54 @@ TOOLS = [
     (r"^(?=.*\bsyringe)(.*?)\bdisp\b", r"\1disposable"),
     (r"^(?=.*\bsyringe)(.*?\d) ?cc\b", r"\1 ml"),
     (r"^(?=.*\bsyringe)(.*?)\b(?:sixty|60) mil\b", r"\g<1>60 ml"),
+    (
+        r"(\bratchet\w* (?:spanner|wrench)\b.*?),? with an open end (?:on|at) the other (?:side|end)\b",
+        r"combination \1",
+    ),
+    (
+        r"\b(ratchet\w* (?:spanner|wrench)),? open[- ]end(?:ed)? (?:\+|and|,) (hinged |flexible |swivel )?"
+        r"ratchet(?:ing)? ring(?: end)?\b",
+        r"combination \1 \2",
+    ),
+    (r"(\b(?:flexi?|flexible|hinged|fixed|swivel)[- ]h(?:ea)?d) (?:sort|kind|type)\b", r"\1"),
+    (
+        r"\b(?:open|split|slotted) ring (spanner|wrench|spnr|wr)"
+        r"(?=,? for (?:the )?(?:pipe unions?|union nuts?|pipe nuts?))",
+        r"flare nut \1",
+    ),
+    (r"\bhaf[- ]?moon\b", "half moon"),
+    (r"\bslogg?ers?\b(?! (?:spanner|wrench|spnr|wr)\b)", "slogging wrench"),
+    (r"\bang(?:le|el) tip\b(?! ?\d)", "angled tip"),
+    (
+        r"\b(?:flat|slot(?:ted)?)[- ]?head(?: (?=driver\b|screwdriver\b)| (?=[\d.]+ ?mm (?:by|x) \d+ ?"
+        r"(?:mm|inch|in|\") (?:screw)?driver\b))",
+        "slotted ",
+    ),
+    (
+        r"^(?!.*\bscrewdriver)(?=.*\b(?:vde|1000 ?v\w*|insulated)\b)(.*)\bflat ?-?head "
+        r"(?=[\d.]+ ?(?:mm)? ?(?:by|x) \d)",
+        r"\1slotted screwdriver ",
+    ),
+    (r"\btamper[- ]?pro?f+\b", "tamperproof"),
+    (r"\bdip(?:ped)? (?=(?:handles?|grips?)\b)", ""),
+    (r"\bmulti[- ]?position (?=(?:water ?pump|groove joint|slip joint water ?pump)\b)", ""),
+    (r"\b(?:self|lever)[- ]lock (?=(?:grip )?(?:pliers|plrs?|plier)\b)", "locking "),
+    (r"(\bhose (?:clamp|clip)) (pliers),? (?:locking|lockable)\b", r"locking \1 \2"),
+    (
+        r"^(?=.*\b(?:cable|bowden)\b)(.*\bhose (?:clamp|clip) pliers) for the (?:spring|self[- ]tightening)"
+        r"(?: band)? clips\b",
+        r"\1 on clips",
+    ),
+    (
+        r"^(?=.*(?:lock ?wire|safety wire))(.*?),? \d{1,2}(?:(?: to | ?- ?)\d{1,2})? turns (?:per|to the) inch\b",
+        r"\1",
+    ),
+    (r"(\b(?:twisting|lock ?wire|twister) pliers),? spin(?:ning)?(?: type)?\b", r"\1"),
+    (r"\bnon[- ]?rebound,? \(?dead[- ]?blow\)?(?= )", "dead blow"),
+    (r"\bshot[- ](?:loaded|filled) head\b", "shot filled"),
+    (r"(\bpunch\b.*\bauto(?:matic)?),? adjustable (?=(?:spring|force|tension|stroke)\b)", r"\1 type, selfadjusting "),
+    (r"^(?=.*punch)(.*?),? self[- ]striking\b", r"\1"),
+    (r"(?<=\bpuller )((?:mech\w* )?[23][- ](?:leg|jaw|arm)) ext\b\.?", r"\1 external"),
     (r"(\bopen[- ]end(?:ed)? (?:spanner|wrench),? \d{1,2} and \d{1,2} ?mm) jaws\b", r"\1"),
     (r"(\badj\w*\.? (?:spanner|spnr|wrench)\b.*?) cap\.? (?=\d{2} ?mm)", r"\1 "),
     (r"(\btap\b.*?),? (?:standard|normal|usual) pitch\b", r"\1 coarse"),
