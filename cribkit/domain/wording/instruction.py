@@ -237,6 +237,14 @@ _TOGETHER = re.compile(
     re.I,
 )
 
+# "Use a swivel joint with the air wrench": what is there already is what the thing asked for goes on.
+_USE_ON = re.compile(
+    r"^use (?:an? |the )?(?P<thing>[^,;:]*\b(?:sockets?|joint|extension(?: bar)?|adapt[eo]r)\b(?: ?\([^()]*\))?) "
+    r"(?:with|on|under) "
+    r"(?P<held>(?:the|your) (?:(?:air|impact|rattle|windy|pneumatic) (?:wrench|gun|driver)|ratchet))$",
+    re.I,
+)
+
 
 def _held_meanwhile(text: str) -> str:
     found = _MEANWHILE.match(text)
@@ -279,6 +287,8 @@ def called_for(text: str) -> str:
     bare = _JUMP.sub("jump-start", bare)
     if verb(bare) or _IS_DONE.match(bare):
         bare = kept(bare)
+    if found := _USE_ON.match(bare):
+        return f"{found['thing']}, for {found['held']}"
     if found := _AND_SECURE.match(bare):
         return found["thing"]
     if _RENEWED.match(bare):

@@ -15,6 +15,117 @@ _GUNS = (
 )
 
 DRIVES = [
+    (r"\b(?:felx|flxe)(?=i?[- ]?(?:head|hd|handle|ratchet|ext)|$)", "flex"),
+    (r"\bspiner(?=[- ])", "spinner"),
+    (
+        r"^(?=.*\b(?:socket|skt|sckt)\b)(?=.*\b\d{1,2} ?(?:mm|mil)\b)"
+        r"(?!.*\b(?:not|never|no|hand|set|for)\b)(.*?)\b(?:rattle|windy|buzz) ?gun (?=(?:socket|skt|sckt)\b)",
+        r"\1impact ",
+    ),
+    (
+        r"^(swivel|universal|uj) impact ([1-3]\d|[89])(?: ?mm)? (1/4|3/8|1/2|3/4)(?: ?\"| ?in\b| ?inch)?(?: drive| "
+        r"dr)?$",
+        r"\2 mm swivel impact socket, \3 drive",
+    ),
+    (r"(\badapt[eo]r\b.*?\d\S*) ext\.? (?:to|x|-|/) (\d\S*) int\b\.?", r"\1 male to \2 female"),
+    (
+        rf"^((?:deep |long |shallow )?)(\d{{1,2}}|\w+)[- ]?(?:mm|mil) for (?:the |an? |my )({_RATCHETS})[- "
+        rf"]?(?:inch|in\b|\")? "
+        r"(?:drive |dr )?ratchet$",
+        r"\1\2 mm socket, \3 drive",
+    ),
+    (
+        rf"^({_SQUARE_SAID})[- ]?(?:inch|in\b|\")?(?: drive| dr)? (\d{{1,2}} ?mm) (deep |shallow )?impact,? for "
+        rf"(?:{_THE} )*(?:{_GUNS})$",
+        r"\2 \3impact socket, \1 drive",
+    ),
+    (
+        rf"{_NOT_DENIED}(?=.*\b(?:male|female)\b)(.*?)\b(reducer|increaser|converter|convertor)(?: to go| to fit)? "
+        rf"(?:for|on|under) (?:{_THE} )*(?:{_GUNS})\b",
+        r"\1impact \2",
+    ),
+    (
+        r"^(?:an? )?(6|12) ?pt (\d{1,2}) ?mm on (?:an? )?"
+        r"(1/4|3/8|1/2|3/4)(?: ?\"| ?in\b| ?inch)?(?: drive\b| dr\b)?(?P<rest>.*?)(?:,? (?:6|12|six|twelve)[- "
+        r"]sided heads?)?$",
+        r"\1pt \2 mm socket, \3 drive\g<rest>",
+    ),
+    (
+        r"^(1/4|3/8|1/2|3/4|1)(?: ?\"| ?in\b| ?inch)? impact (deep |shallow )?([1-6]\d|[89])(?: ?mm)?(?=$|,)",
+        r"\3 mm \2impact socket, \1 drive",
+    ),
+    (r"\b(?:spark(?:ing)? ?)?plug box (?=.*\b(?:drive|dr|sd|sq)\b)", "spark plug socket "),
+    (r"\bmagnetic (?:retention|hold|retainer)\b", "magnetic"),
+    (r"\be-(?:soket|scoket|sokcet|sockt|skt|sckt)\b", "external sixlobe socket"),
+    (r"(\bratchet\b.*?) with (?:the |an? )?bendy(?: head)?\b", r"\1 flex head"),
+    (r"\bbendy[- ]head(?:ed)?\b", "flex head"),
+    (r"(\bratchet\b.*?)\b(?:fine[- ])?(?:tooth|teeth),? \((\d\d)\)", r"\1\2 teeth"),
+    (r"(?<=\d\d) ?tth\b", " teeth"),
+    (
+        r"^(\d{2,3} ?mm|\d{1,2} ?in) x (1/4|3/8|1/2|3/4)(?: ?\"| ?in\b| ?inch)? "
+        r"((?:power|breaker|knuckle|strong|extension) bar|extension|ratchet)(?=$|,)",
+        r"\3 \1, \2 drive",
+    ),
+    (
+        r",? (?:(?:i |we )?(?:need|want)|gives?|to get) (?:a )?(?:(?:bit|little|touch) of )?(?:an )?angle"
+        r"(?: (?:at|on|round|behind|to) (?:the )?[a-z ]+)?$",
+        "",
+    ),
+    (
+        r"^(1/4|3/8|1/2|3/4)(?: ?\"| ?in\b)? ?(?:drive|dr) (\d{1,2} ?(?:in\b|\")|\d{2,3} ?mm) wobble(?=$|,)",
+        r"\2 wobble extension, \1 drive",
+    ),
+    (r"(\b(?:universal|uni|univ)\.? (?:jt|jnt|joint)\b.*), socket[- ]set type\b", r"\1"),
+    (r"(\bjoint,? ?universal\b.*?),? \(?\bf ?(?:and|x|/) ?m\b\)?", r"\1"),
+    (
+        r"\bpower (?=(?:skt|sckt|sockt|scoket|sokcet|universal joint|u-?joint|uj)\b(?!.*\b(?:v|volts?|amps?|\d+ "
+        r"?a)\b))",
+        "impact ",
+    ),
+    (
+        r"(\badapt[eo]r\b.*?)\binput:? (\d\S*(?: ?in\b)?)(?: female)?( sq(?:uare)?)?,? (?:and )?output:? "
+        r"(\d\S*(?: ?in\b)?)(?: male)?(?: sq(?:uare)?)?(?=$|,)",
+        r"\1\2 female\3 to \4 male",
+    ),
+    (
+        r"(\bfemale\b.*\bmale\b.*|\d ?f\b.*\d ?m\b.*)\b(?:converter|convertor|reducer|increaser) so (?:that )?(?:i|"
+        r"we|you) can "
+        r"(?:use|run|put|fit) (?=.*\bsockets? on\b)",
+        r"\1adapter to put ",
+    ),
+    (
+        r"^(?=.*\b(?:adapt[eo]r|reducer|increaser|converter|convertor)\b)(.*?\d(?: ?in\b| ?\")?) ?(?:sq(?:uare)?) "
+        r"int\b\.? ?,? ?"
+        r"(?:(?:x|to|-|/) ?)?(\d\S*?(?: ?in\b)?) ?(?:sq(?:uare)?) ext\b\.?",
+        r"\1 sq female x \2 sq male",
+    ),
+    (
+        r"^(?=.*\d\S* ?\(?(?:f|female)\b.*\d\S* ?\(?(?:m|male)\b)(.*?), (?:i |we )?(?:want|need)(?: to (?:put|use|"
+        r"run))? "
+        r"(?:\S+ )?(?:\d/\d|half|quarter|three[- ]\w+)[- ]?(?:inch|in\b|\")? (?:impact )?sockets on (?:the |my |an? "
+        r")(?:big |air )*"
+        r"(?:gun|wrench|ratchet|bar)$",
+        r"\1",
+    ),
+    (r"(\d ?\"? fem\b\.?.*\d ?\"? )mal\b", r"\1male"),
+    (r"\bwhel(?=s?\b)", "wheel"),
+    (r"(?<=\d) ?in a\.? ?f\b\.?", " in af"),
+    (r"(\b(?:bar|handle)\b.*?),? (?:two|2)[- ]handed (?:use |job )?(?:on|for) [a-z ]+$", r"\1"),
+    (
+        r"(\bsensor (?:socket|skt)\b.*?),? (?:the )?(?:wiring|wires?|cables?|leads?|looms?) (?:has|have|needs?) to "
+        r"(?:pass|go|come|run) (?:through|out)\b",
+        r"\1 slotted",
+    ),
+    (r"(\b(?:spinner|ratchet|bar)\b.*\b(?:sq|square)) male\b", r"\1"),
+    (r"(\bspinner\b.*?)\bdriver[- ](?:type|style|pattern) (?=handle\b)", r"\1"),
+    (
+        r"^(?:an? )?(1/4|quarter)(?:[- ]?(?:inch|in\b|\"))? hex(?: shank| shk)? to (1/4|3/8|1/2|quarter|half|"
+        r"three[- ]eighths?)"
+        r"(?:[- ]?(?:inch|in\b|\"))? (?:sq|square)(?: drive)?(?:, to (?:run|use|put|drive) sockets? (?:on|off|with) "
+        r"(?:the |an? |my )?(?:cordless|drill|battery)(?: drill| driver| gun)?)?(?=$|,)",
+        r"drill adapter \1 hex shank to \2 square",
+    ),
+    (r"(\badapt[eo]r\b.*) with (?:an? |the )sockets?$", r"\1"),
     (r"(\bbreaker bar\b[^,]*), (\d{3})$", r"\1, \2 mm"),
     (r"^(\d{1,2} ?mm) impact deep (3/8|1/2|3/4|1) for ", r"\1 deep impact socket \2 drive for "),
     (r"\b(female|male) onto\b", r"\1 to"),

@@ -37,6 +37,45 @@ SAID = [
         r"(?:screwdriver|spanner|pliers|hammer|punch|socket|tool) (?:rack|board)$",
         r"\1",
     ),
+    (
+        r"(\b(?:socket|skt|plug|\d ?pt)\b.*?),? (?:the )?(?:studs?|bolts?|threads?) (?:sticks?|pokes?|stands?|"
+        r"comes?) out"
+        r"(?: (?:too|quite|very|so))?(?: (?:far|long|much|a lot|a long way))?$",
+        r"\1",
+    ),
+    (
+        r",? (?:the )?(?:studs?|bolts?|threads?|hoses?|brackets?) (?:stops?|fouls?|blocks?) (?:the|an?) "
+        r"(?:short|shallow|standard|ordinary|normal|regular|long|deep) (?:ones?|sockets?)"
+        r"(?: (?:from )?(?:going|fitting|getting|sitting) (?:on|in|over))?$",
+        "",
+    ),
+    (
+        r"(\bplug (?:socket|skt)\b.*?),? (?:the )?plugs? (?:is|are|sits?) (?:right |deep )?down (?:in )?(?:an? |the "
+        r")?(?:deep )?"
+        r"(?:wells?|tubes?|holes?)\b",
+        r"\1",
+    ),
+    (
+        r"(\bplug (?:socket|skt)\b.*?\bmagnet\w*\b.*?),? (?:and )?(?:the |as |because )*rubbers? keeps? "
+        r"(?:coming|falling|dropping|pulling) (?:out|off)\b",
+        r"\1",
+    ),
+    (
+        r",? (?:i |we |you )?(?:can't|cannot|can not|couldn't) (?:get|reach|go)(?: (?:in|on|at it|to it|on it|there|"
+        r"it))? "
+        r"(?:dead )?straight(?: on)?\b(?: (?:behind|at|under|past|to) (?:the )?[a-z ]+)?$",
+        "",
+    ),
+    (r",? (?:in|on) (?:the )?(?:caddy|rack|hook|peg)? ?on (?:the )?wall(?: ?bo?a?rd)?$", ""),
+    (r", (?:caddy|rack|hook|peg) on (?:the )?wall(?: ?bo?a?rd)?$", ""),
+    (r", \d{1,3} (?:in|away for|out for|off for) (?:repair|service|calibration)$", ""),
+    (r" \((?:workshop|garage|stores?|crib|shop|van|room) (?:\d{1,2}|[a-d])\)", ""),
+    (
+        r",? so (?:that )?(?:we|i|you|it) (?:stops?|avoids?|don't|doesn't|won't) "
+        r"(?:mark|scratch|chip|damag|scuff)(?:e|s|ing)? (?:the |our |customers?'? |my )*(?:alloys?|wheels?|rims?|paint)"
+        r"(?: wheels?| rims?)?$",
+        "",
+    ),
     (r"^(?:doing|changing|fitting|replacing|removing|servicing|checking|working on) (?:the |an? )?[a-z ]+: (?=\S)", ""),
     (r"^(?:er|erm|um),? (?=\w)", ""),
     (r"\bhead ?bolts\b", "head bolts"),

@@ -6,6 +6,7 @@ from __future__ import annotations
 
 # Scanning errors inside sizes: letters for digits and a stroke read as a one or a bracket.
 SCAN = [
+    (r"\b((?:e|t|tx)-?\d{1,2}),(?=\d+ ?(?:mm|in\b|\"|/))", r"\1, "),  # STAR,TX30,10MM SQ
     (r"(?<=hex )l ?(\d{2,3})\b(?! ?x)", r"\1 mm long"),  # 10HEX L75
     (
         r"(?<=\binsp )lmp\b|(?<=\btest )lmp\b|(?<=\bhand )lmp\b|(?<=\bwork )lmp\b|\blmp(?=,? (?:insp|test|led)\b)",

@@ -3,6 +3,29 @@
 from __future__ import annotations
 
 TIPS = [
+    (r"\b(?:tampre|tampr|tamepr)(?=[- ]?(?:proof|resist\w*))", "tamper"),
+    (
+        r"^(?=.*\b(?:socket|skt|ratchet|extension|ext|bar)\b)(.*\b(?:adapt[eo]r|reducer|increaser)\b.*?)\boutput:? "
+        r"(\d\S*(?: ?in\b)?)(?: male)?(?: sq(?:uare)?)?,? (?:and )?input:? (\d\S*(?: ?in\b)?)(?: female)?"
+        r"(?: sq(?:uare)?)?(?=$|,)",
+        r"\1\3 female to \2 male",
+    ),
+    (
+        r"^(?!.*\b(?:keys?|wrench(?:es)?|drivers?|bits?|sockets?|skts?)\b)(?=.*\b(?:long|short)[- ]arm\b)"
+        r"(.*?\b(?:hex(?:agon)?|allen|torx|star))\b(?! head)",
+        r"\1 key",
+    ),
+    (
+        r"^(?=.*\b(?:hex(?:agon)?|allen|inhex|torx|star)\b)(?=.*(?:\bl[- ]?(?:wrench|key)\b|\bkey\b))"
+        r"(?!.*\b(?:socket|skt)\b)(.*?)\b(?:long|extra)[- ]reach(?: long[- ]arm)?\b",
+        r"\1long arm",
+    ),
+    (
+        r"^(?=.*\b(?:hex(?:agon)?|allen|inhex)\b)(?=.*\b(?:key|wrench)\b)(.*?)\bball[- ](?:hd|head)(?:ed)?\b",
+        r"\1ball end",
+    ),
+    (r"\bscrewdriver (?:socket|skt),? (?=(?:ph|pz)[- ]?[0-4]\b)", "bit socket "),
+    (r"\bsocket with (?:an? )?male hex(?:agon)?\b(?! bit)", "male hex bit socket"),
     (r"\bpz cross[- ]?head (?:number |no\.? ?)?([0-4])\b", r"pz\1"),
     (r"\bpz cross[- ]?head (?=(?:screw)?driver (?:number |no\.? ?)?[0-4]\b)", "pz "),
     (r"\bpz cross[- ]?head number (one|two|three)\b", r"pz number \1"),
