@@ -9,6 +9,18 @@ _DATE = (
 )
 
 SAID = [
+    (r"\bone and a half bar\b", "1.5 bar"),
+    (r"\btwo and a half bar\b", "2.5 bar"),
+    (r"(?<=\d) 1/2 ?(?=(?:mm|bar)\b)", ".5 "),
+    (r"(?<=\d)½ ?(?=(?:mm|bar)\b)", ".5 "),
+    (r"\b(click|beam|dial|lever|plunger)type\b", r"\1 type"),
+    (r",? ?\bmisfir(?:e|es|ing) on (?:no\.? ?|number |cyl(?:inder)?\.? ?)\d\b", ""),
+    (r",? chas(?:e|ing) (?:down )?(?:an? )?(?:bad |poor )?(?:earth|ground|short|voltage drop|parasitic drain)s?$", ""),
+    (r"^stick (?=an? |the )", "use "),
+    (r"\bfor (?:the|an?|our) \d+(?:\.\d+)?[- ]?tonner\b", "for the lorry"),
+    (r"\bsold as (?:a )?(?:2|two|pair)\b", "pair"),
+    (r"\ba\.c\.? ?/ ?d\.c\.?(?=[ ,]|$)", "ac/dc"),
+    (r"\bthe (flat(?: web(?:bing)?)?|round|web(?:bing)?) kind\b", r"\1"),
     (r"^(?:doing|changing|fitting|replacing|removing|servicing|checking|working on) (?:the |an? )?[a-z ]+: (?=\S)", ""),
     (r"^(?:er|erm|um),? (?=\w)", ""),
     (r"\bhead ?bolts\b", "head bolts"),

@@ -3,6 +3,62 @@
 from __future__ import annotations
 
 TOOLS = [
+    (r"^(?=.*\brea?e?mm?e?r\b)(.*?\b(?:mm|mil),? )\(?h7\b\)?", r"\1"),
+    *(
+        (rf"^(?=.*\b(?:tap|die)\b)(.*?)\b{size} (?:mil|mm) by {pitch}\b", rf"\g<1>m{digits}x{fine}")
+        for size, digits in (("six", 6), ("eight", 8), ("ten", 10), ("twelve", 12))
+        for pitch, fine in (("one point two five", 1.25), ("one point five", 1.5), ("one point seven five", 1.75))
+    ),
+    (r"\b(?:trolly|trolely|troley) jack\b", "trolley jack"),
+    (r"(?<!floor )\bjack on (?:wheels|castors)\b", "trolley jack"),
+    (r"(\b(?:jack|stand|hoist|crane|sling)\b.*?)\bcap(?:acity)? (?=\d+(?:\.\d+)? ?(?:t|te|tons?|tonnes?|kg)\b)", r"\1"),
+    (r"(\bbottle jack\b.*?),? (?:with )?(?:screw[- ]extension|extension screw)\b", r"\1"),
+    (r"\bmagnet(?:ic)? foot\b", "magnetic base"),
+    (r"\busb[- ]?charg(?:e|ed|ing|eable)\b", "usb rechargeable"),
+    (r"(\bslings?\b.*?)\b(?:with (?:soft )?loops|loop(?:ed)? ends?)\b", r"\1eye and eye"),
+    (r"(\bslings?\b.*?)\be/e\b", r"\1eye and eye"),
+    (r"^(?=.*\bsh(?:ac)?kl)(.*?)\b(?:s/pin|screwed pin)\b", r"\1screw pin"),
+    (r"^(?=.*\b(?:dri?ll?s?|drls?)\b)(.*?)\bs/s\b", r"\1straight shank"),
+    (r"\bjobb\b\.?", "jobber"),
+    (r"\bstep ?drill\b", "step drill"),
+    (r"^(?=.*\bstep)(?=.*\b(?:bit|drill)\b)(.*?)\b(\d{1,2})/(\d\d) ?mm\b", r"\1\2-\3 mm"),
+    (r"^(?=.*\bdrill\b)(.*?)\b(\d{1,2}/\d{1,2})(?: ?in\b\.?| ?\")? ?\(\d+\.\d+ ?mm\)", r"\1\2 in"),
+    (
+        r"^(?=.*\b(?:tap|die)\b)(.*?)\b(\d{1,2}) ?(?:mm|mil) ?(?:x|by) ?([0-2]\.\d+)(?: ?mm)?\b(?! ?(?:od|long))",
+        r"\1m\2x\3",
+    ),
+    (r"^(?=.*\btap\b)(.*\bm\d+(?: ?[x-] ?\d\.\d+)?) 6h\b", r"\1"),
+    (r"^(?=.*\btap\b)(.*?)\btaper(?: lead)? \(no\.? ?1\)", r"\1taper"),
+    (r"\btap tapper\b", "tap taper"),
+    (r"\bfirst tap \(taper\)", "taper tap"),
+    (r"^(?=.*\btap\b)(.*?)\bbott\b\.?", r"\1bottoming"),
+    (r"^(?=.*\bdie\b)(.*?)\bspilt\b", r"\1split"),
+    (r"^(?=.*\bdie\b)(.*\bm\d+.*?)\b(\d\d) ?mm dia(?:meter)?\b\.?(?! (?:stock|holder))", r"\1\2 mm od"),
+    (r"^(?=.*\bdie\b)(.*\bm\d+.*?)\boutside dia(?:meter)?\.? (\d\d) ?mm\b", r"\1\2 mm od"),
+    (
+        r"(\bdie\b.*?)\b(?:to fit|for|to suit) (?:the |our |my )?(\d\d)[- ]?mm die[- ]?(?:stock|holder)\b",
+        r"\1 \2 mm od",
+    ),
+    (r"^(?=.*\brea?e?mm?e?r\b)(.*?)\b(\d+(?:\.\d)?) ?(?:mm|mil)?,? ?(?:tol(?:erance)?\.? )?h7\b", r"\1\2 mm"),
+    (r"^(?=.*\brea?me?r\b)(.*?)\bpar(?:l|a)?\b\.?", r"\1parallel"),
+    (r"\bengrs?\b\.?", "engineers"),
+    (r"^(?=.*\bfile\b)(.*?)\bflt\b\.?", r"\1flat"),
+    (r"^(?=.*\bfile\b)(.*?)\bsec(?:ond)?\.? cut\b", r"\1second cut"),
+    (r"(\bhacksaw blades?\b.*?)\b(14|18|24|32|twenty[- ]four|thirty[- ]two|eighteen) teeth\b", r"\1\2 tpi"),
+    (r"^(?=.*\bflar)(?!.*\b3/16\b)(.*?)\b4\.75 ?mm\b", r"\1 3/16 in"),
+    (r"\br[- ]?(?:1-3-4-?a|one[- ]three[- ]four[- ]?a|134 a)\b", "r134a"),
+    (r"\br ?134 ?a\b", "r134a"),
+    (r"^(?=.*\bmanif(?:old)?\b)(.*?)\b(?:2|two)[- ](?:valves?|gauges?|way)\b,?", r"\1"),
+    (
+        r"^(?=.*\b(?:r-?134a|134a|r-?1234yf|1234yf)\b)(?!.*\b(?:tool|machine|manifold|set|kit|cap|core)\b)"
+        r"(.*?)\b(?:(?:a/?c|air ?con) )?(?:quick |snap |service )*(?:coupl(?:er|ing)|connector|copuler|cplr)\b",
+        r"\1 ac coupler",
+    ),
+    (
+        r"^(?=.* ac coupler\b)(.*?)\b(?:low[- ]?(?:side|sied|pressure)|lo[- ]side|l\.?p\.?(?: side)?)(?!\w)",
+        r"\1lowside",
+    ),
+    (r"^(?=.* ac coupler\b)(.*?)\b(?:high[- ]?(?:side|pressure)|hi[- ]side|h\.?p\.?(?: side)?)(?!\w)", r"\1highside"),
     (r"(\bopen[- ]end(?:ed)? (?:spanner|wrench),? \d{1,2} and \d{1,2} ?mm) jaws\b", r"\1"),
     (r"(\badj\w*\.? (?:spanner|spnr|wrench)\b.*?) cap\.? (?=\d{2} ?mm)", r"\1 "),
     (r"(\btap\b.*?),? (?:standard|normal|usual) pitch\b", r"\1 coarse"),
