@@ -166,7 +166,7 @@ def _wire_gauge(reading: Reading) -> None:
 # What one figure tells of some things, by the unit beside it.
 _FIGURES = (
     ("abrasive-disc", "button_type", re.compile(r"\btype ([rs])\b")),
-    ("manifold-gauge-set", "gas_code", re.compile(r"\br? ?-?(134a|1234yf|744)\b")),
+    ("manifold-gauge-set ac-coupler", "gas_code", re.compile(r"\br? ?-?(134a|1234yf|744)\b")),
     ("respirator-filter", "filter_class", re.compile(r"\b((?:a|ab|abe|abek)?[12]?-?p[123]|abek[12]?)\b")),
     ("ear-defenders ear-plugs", "snr", re.compile(r"\bsnr ?(\d\d)(?: ?db)?\b|\b(\d\d) ?db\b")),
     ("cutting-disc abrasive-disc grinding-wheel", "rpm", re.compile(r"\b(\d{4,5}) ?(?:rpm|/ ?min|min-1|r/min)\b")),

@@ -6,6 +6,63 @@ from __future__ import annotations
 _TORQUE_UNIT = r"(?:newton|nm\b|n\.m|foot[- ]p|ft[- ]?lb|pound[- ]f|lbf?[- ]f|inch[- ]p|in[- ]?lb)"
 
 MEASURING = [
+    (
+        r"(\b(?:t(?:or)?que?|trq) ?wr(?:ench)?\b.*?)\b(?:ratchet(?:ing)? head|reversible ratchet(?: head)?)\b",
+        r"\1ratchethead",
+    ),
+    (r"\bclick[- ]release\b", "click"),
+    (
+        r"(?<![\d.])(\d+(?:\.\d+)?) ?n[.·]?m ?(?:-|–|/|to) ?(\d+(?:\.\d+)?) ?n[.·]?m\b",
+        r"\1-\2 nm",
+    ),
+    (r"^(?=.*\bt(?:or)?q(?:ue?)?\b|.*\btrq)(.*?\d) ?n/m\b", r"\1 nm"),
+    (r"^(?=.*\bfeeler)(.*?),? in (?:an? )?holder$", r"\1"),
+    (r"^(?=.*\bfeeler)(.*?)\b(\d) hundredths(?: of a mm| mm)? to\b", r"\g<1>0.0\2 to"),
+    (
+        r"^(?=.*\bfeeler)(?=.*\bmet(?:ric)?\b)(.*?)(?<![\d.])(0?\.\d+)/(\d\.\d+)$",
+        r"\1\2-\3 mm",
+    ),
+    (
+        r"(\b(?:calipers?|callipers?|micrometer|torque wrench|gauge)\b.*?)\b(?:(?:with |w/ ?|w\. ?)(?:an? )?)?"
+        r"digital read-?out\b",
+        r"\1digital",
+    ),
+    (r"^(?=.*\b(?:calipers?|callipers?)\b)(.*?) (100|150|200|300) (?=0?\.0\d+ ?mm\b)", r"\1 \2 mm "),
+    (r"(\d ?mm) (?:res(?:olution)?|div(?:ision)?s?)\b\.?", r"\1 graduation"),
+    (r"^(?!.*(?:\bin\b|\binch|\"))(.*\d ?mm\b.*?) (0?\.0\d+) (?:div|grad)s?\b\.?", r"\1 \2 mm graduation"),
+    (
+        r"^(?=.*\b(?:micrometer|microm|mic|mike)\b)(.*?)\b(0|25|50|75)/(25|50|75|100) ?mm\b",
+        r"\1\2-\3 mm",
+    ),
+    (
+        r"^(?=.*\b(?:dial|clock|dti|indicator)\b)(.*?\b0 ?[-–] ?\d+ ?mm) ?/ ?(0?\.0\d+)(?: ?mm)?\b",
+        r"\1, \2 mm graduation",
+    ),
+    (r"(\b(?:dial|clock|dti|plunger)\b.*?\d ?mm) trav(?:el)?\b\.?", r"\1 travel"),
+    (r"\b(?:lbf?|pounds?)(?: ?/ ?| per )(?:sq(?:uare)?\.? ?in(?:ch)?|in2|in²)(?!\w)\.?", "psi"),
+    (r"^(?=.*\bt[iy]re\b)(?=.*\b(?:gauge|gage|ga)\b)(.*?\d) ?(?:pounds|lbs?)\b", r"\1 psi"),
+    (
+        r"^(?=.*\bt[iy]re\b)(?=.*\b(?:gauge|gage|ga)\b)(.*?)\b(?:round (?:dial|clock)(?: (?:type|face))?|dial face)\b",
+        r"\1dial",
+    ),
+    (r"(\bt[iy]re )pres\b\.?", r"\1pressure"),
+    (r"\bspark[- ]?ign(?:ition)?\b\.?", "petrol"),
+    (r"\bdmms?\b", "digital multimeter"),
+    (r"(\bcat \w+),? three hundred volts?\b", r"\1 300v"),
+    (r"(\bcat \w+),? six hundred volts?\b", r"\1 600v"),
+    (r"\ba/rang(?:e|ing)\b", "auto range"),
+    (r"\bdia(?:meter)?\.? ?(\d+\.\d+) ?mm\b", r"\1 mm dia"),
+    (r"\bmanual(?:ly)?[- ]rang(?:e|ing)\b", "manualranging"),
+    (r"\balligator\b", "crocodile"),
+    (
+        r"^(?=.*\bleads?\b)(?=.*\bcroc)(.*?)\b(4|four) ?(?:mm|mil) (?:banana )?plugs?\b",
+        r"\g<1>4 mm banana",
+    ),
+    (
+        r"\b(red (?:and|\+|&) black|black (?:and|\+|&) red) leads\b(?=.*\bbanana\b)(?=.*\bcroc)",
+        r"\1 test leads",
+    ),
+    (r"\bcroc(?:odile)? clips? lead\b", "crocodile test lead"),
     (r"\bin (inch|foot)[- ]pounds,? (\d{1,3}) to (\d{2,3})\b", r"\2-\3 \1 pounds"),
     (
         r"^(fixed|preset|click|dial|beam|digital|electronic) (?=\d+(?:[ -]+\d+)? ?(?:nm|n\.?m|ft-?lbs?|in-?lbs?)\b)",
