@@ -235,7 +235,8 @@ SUPPLIES = [
     (r"\btwentytwentyfive\b", "cr2025"),
     (r"\btwentysixteen\b", "cr2016"),
     (
-        r"^(?=cr\d{4}\b|.*\b(?:batt?er[yi]\w*|batt?|cells?|coin|button)\b)(?!.*\b(?:li|lith\w*|holder|clip|cover|tester)\b)"
+        r"^(?=cr\d{4}\b|.*\b(?:batt?er[yi]\w*|batt?|cells?|coin|button)\b)(?!.*\b(?:li|lith\w*|holder|clip|"
+        r"cover|tester)\b)"
         r"(.*?)\b(cr(?:12|16|20|23|24)\d\d)\b",
         r"\1\2 lithium",
     ),
