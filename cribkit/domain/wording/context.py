@@ -5,9 +5,9 @@ from __future__ import annotations
 from functools import cache
 from itertools import pairwise
 
+from cribkit.domain.wording.keys import KEYS
 from cribkit.domain.wording.lexer import Token
 from cribkit.domain.wording.reading import Reading, Said
-from cribkit.domain.wording.rule import KEYS
 from cribkit.domain.wording.tables import FLUIDS, Family, listed, tables
 
 # Shapes of what is told by its place.

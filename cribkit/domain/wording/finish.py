@@ -10,10 +10,10 @@ from cribkit.domain.wording.agree import about
 from cribkit.domain.wording.fasteners import settle
 from cribkit.domain.wording.fluids import LOCK_COLOURS, oil_specs, packing
 from cribkit.domain.wording.handtools import TIPPED, profile, set_profiles
+from cribkit.domain.wording.implied import COARSE_PITCH, USUAL_SHANK
 from cribkit.domain.wording.measure import mm_of, number
 from cribkit.domain.wording.media import find_medium
 from cribkit.domain.wording.reading import Reading
-from cribkit.domain.wording.rule import COARSE_PITCH, USUAL_SHANK
 from cribkit.domain.wording.shapes import placed
 from cribkit.domain.wording.sizes import Length, square
 from cribkit.domain.wording.spoken import UNITS

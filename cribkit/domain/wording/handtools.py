@@ -7,10 +7,10 @@ from collections.abc import Sequence
 from itertools import pairwise
 
 from cribkit.domain.wording.figures import any_numbers
+from cribkit.domain.wording.implied import USUAL_SHANK
 from cribkit.domain.wording.lexer import Token
 from cribkit.domain.wording.measure import mm_of, number
 from cribkit.domain.wording.reading import Reading
-from cribkit.domain.wording.rule import USUAL_SHANK
 from cribkit.domain.wording.sizes import Length, square
 from cribkit.domain.wording.squares import (
     METRIC_ONLY_SQUARES,

@@ -30,8 +30,8 @@ from cribkit.domain.wording.handtools import (
     wrench_set,
 )
 from cribkit.domain.wording.hoses import hose
+from cribkit.domain.wording.keys import KEYS
 from cribkit.domain.wording.reading import Reading, Said
-from cribkit.domain.wording.rule import KEYS
 from cribkit.domain.wording.seals import hardness, oring, two_ends
 from cribkit.domain.wording.squares import long_numbers
 from cribkit.domain.wording.stores import (

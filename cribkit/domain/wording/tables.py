@@ -30,6 +30,10 @@ class Rule(NamedTuple):
     unasked: str  # only the item states it
 
 
+# Of what the tables say nothing of.
+OPEN_RULE = Rule("review", "", "free")
+
+
 class Tables(NamedTuple):
     """Every table, ready for use."""
 

@@ -5,9 +5,10 @@ from __future__ import annotations
 from itertools import combinations
 
 from cribkit.domain.wording.contrast import spoken_terms
+from cribkit.domain.wording.keys import KEYS
 from cribkit.domain.wording.leftovers import wordy
 from cribkit.domain.wording.meaning import Meaning
-from cribkit.domain.wording.rule import KEYS, VAGUE
+from cribkit.domain.wording.rule import VAGUE
 from cribkit.domain.wording.tables import kin
 
 
