@@ -10,7 +10,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from cribkit.domain.wording.needle import Sieve, needles, plain_digits
+from cribkit.domain.wording.needle import Sieve, needles, pack, plain_digits
 from cribkit.domain.wording.patterns import PATTERNS as MENDED
 from cribkit.domain.wording.patterns.scanning import SCAN
 
@@ -67,12 +67,12 @@ def test_the_sieve_lets_every_match_pass(text: str, data: st.DataObject) -> None
     pattern = data.draw(st.sampled_from(PATTERNS))
     inside = data.draw(st.from_regex(pattern))
     for line in (text, f"{text}{inside}", inside):
-        due = set(Sieve([needles(pattern) for pattern in PATTERNS]).due(line))
+        due = set(Sieve(pack(PATTERNS)).due(line))
         assert {place for place, one in enumerate(PATTERNS) if re.search(one, line)} <= due
 
 
 def test_the_sieve_keeps_back_what_cannot_match() -> None:
-    assert Sieve([needles(pattern) for pattern in ("one", r"\s", "two|three")]).due("a three") == [2, 1]
+    assert Sieve(pack(("one", r"\s", "two|three"))).due("a three") == [2, 1]
 
 
 def test_no_pattern_of_the_reader_matches_a_text_that_the_sieve_keeps_from_it() -> None:
@@ -86,7 +86,7 @@ def test_no_pattern_of_the_reader_matches_a_text_that_the_sieve_keeps_from_it() 
         }
     )[::8]
     patterns = [pattern for pattern, _ in SCAN + MENDED]
-    sieve, compiled = Sieve([needles(pattern) for pattern in patterns]), list(map(re.compile, patterns))
+    sieve, compiled = Sieve(pack(patterns)), list(map(re.compile, patterns))
     wrong = [
         (patterns[place], line)
         for line in lines
