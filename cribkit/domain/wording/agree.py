@@ -183,7 +183,14 @@ def _reaches(asked: str, has: str) -> Verdict:
     first, second = ([int(part) for part in _WHOLE.findall(text)] for text in (asked, has))
     if not first or not second:
         return ["temperature not clear"]
-    return [] if (min(second) <= min(first) if min(first) < 0 else max(second) >= max(first)) else None
+    if min(first) < 0:
+        return [] if min(second) <= min(first) else None
+    return [] if max(second) >= max(first) - (OF_TWO_SCALES if max(first) >= HOT else 0) else None
+
+
+# 1200 °F is 649 °C and sold as 650: what is lost between the two scales, and from where they are so round.
+OF_TWO_SCALES = 2
+HOT = 200
 
 
 _WHOLE = re.compile(r"(?<!\d)-?\d+")

@@ -35,6 +35,10 @@ _OWN = re.compile(
 )
 # "I've bolts at 300 N·m, half-inch torque wrench wanted": the thing comes last, and the number counts.
 _I_HAVE = re.compile(r"^(?:i|we)(?:'ve| have)(?: got)? (?P<done>.*?), (?P<thing>.*) wanted$", re.I)
+# "Got any of that spray?", before "any" opens what is said in passing.
+_GOT_ANY = re.compile(
+    r"^(?:have (?:you|we) )?(?:still )?got any (?:more )?(?:of (?:that|this|the|those|these|your) )?(?=\S)", re.I
+)
 _WANTED = re.compile(r",? (?:is |are )?(?:wanted|needed|required)(?: today| now)?[.!?]*$", re.I)
 # Which one is meant, where it says nothing: "the sort you hit", "whichever is open".
 _WHICHEVER = re.compile(
@@ -92,10 +96,19 @@ def _unchatty(text: str) -> str:
         said = _IT_MUST.sub("", part.strip())
         if (found := _STUFF.match(said)) and not _NUMBER.search(said):
             said = found["which"]
-        if not said or (_CHATTER.search(said) and not _NUMBER.search(said) and not says_something(said)):
+        if not said or (_CHATTER.search(said) and not _NUMBER.search(said) and not _tells(said, parts[0])):
             continue
         kept += [", " if end.strip() in ("", ".", "!", "?", "...") else end, said if said != part.strip() else part]
     return "".join(kept)
+
+
+def _tells(part: str, thing: str) -> bool:
+    """Whether the part says something by itself, or of the thing: "super glue, the gel kind that doesn't run"."""
+    if says_something(part):
+        return True
+    alone, with_it = read_one(thing), read_one(f"{thing}, {part}")
+    more = {name for name, _ in with_it.attributes} - {name for name, _ in alone.attributes} - OF_ITS_PLACE
+    return alone.family == with_it.family and bool(more or with_it.traits - alone.traits)
 
 
 _FOR_IT = re.compile(r"\bfor (?:it|them|that)\b", re.I)
@@ -135,7 +148,7 @@ def plainly(text: str) -> str:
         return text  # most have none of the words that the searches below turn on
     plain = _OWN.sub("", _PLEASE.sub("", text).rstrip(" .?!"))
     plain = _I_HAVE.sub(r"\g<thing>; on \g<done>", plain)
-    plain = _WANTED.sub("", plain)
+    plain = _WANTED.sub("", _GOT_ANY.sub("", plain))
     plain = _THE_SORT.sub(", ", _WHICHEVER.sub("", plain))
     plain = _unchatty(_THE_ONE.sub(r", \g<which>", plain))
     asked = _ASKS.sub("", plain)

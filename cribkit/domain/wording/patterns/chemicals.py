@@ -32,7 +32,107 @@ _WHOSE = (
     r"all) "
 )
 
+# What is sprayed, spread or poured, and knows neither left nor right.
+_STUFF = (
+    r"\b(?:spray|aerosol|aero|cleaner|degreaser|fluid|oil|grease|lube|lubricant|sealant|coolant|anti-?freeze|"
+    r"thread ?l\w*|thd ?lkr|anti-?s(?:ei|ie)ze|anti s(?:ei|ie)ze|super ?glue|adhesive|rtv|paste|compound)\b"
+)
+
 CHEMICALS = [
+    (r"(\bsuper ?glue\b.*?)\bthe gel (?:kind|sort|type)\b", r"\1gel"),
+    (rf"^(?=.*{_STUFF})(.*?),? \d{{1,3}} ?/ ?(?:case|carton|ctn)$", r"\1"),
+    (rf"^(?=.*{_STUFF})(.*?[a-z)]),? (?:x ?)?\d{{1,2}} (?:tub|tin|can|tube|bottle|cartridge|aerosol)s$", r"\1"),
+    (rf"^(?=.*{_STUFF})(.*), \d{{1,3}} left$", r"\1"),
+    (rf"^any (.*{_STUFF}) left$", r"\1"),
+    (
+        rf"^(?=.*{_STUFF})(.*?)(?:,? \(| - |, )(?:the )?(?:(?:turbo|weld(?:ing)?|exhaust|gearbox|mower|brake|body|shop|"
+        r"paint|tyre|oil|lube|grease|electrical|trim|main|back|top|bottom|flammables?|chemicals?|solvents?|fluids?|"
+        r"axle|hub) ){1,2}(?:bench|bay|cage|cabinet|cupboard|locker|stores?|shelf|rack|room)\)?$",
+        r"\1",
+    ),
+    (rf"^(?=.*{_STUFF})(.*?),? (?:in (?:the )?)?fridge(?: door)?$", r"\1"),
+    (r", (drum|barrel|keg|bucket|jerrycan) by the (?:gate|door|wall|window|stairs|ramp|pit)$", r", \1"),
+    (
+        rf"^(?:a )?(?:little )?(?:bit|dab|spot|dollop|blob|smear|touch|splash|squirt) of "
+        rf"(?=(?:[a-z]+[- ]){{0,4}}{_STUFF})",
+        "",
+    ),
+    (r",? (?:and )?not the other(?: (?:stuff|one|ones|sort|kind|type|lot))?$", ""),
+    (
+        r"\b(?:spray|aerosol|stuff|fluid) for cleaning (?:the |an? )?(throttle bod(?:y|ies)|carburett?[eo]rs?|carbs|"
+        r"(?:mass air ?-?flow|air ?-?mass|air ?-?flow) (?:meter|sensor)s?|electrical contacts)\b",
+        r"\1 cleaner spray",
+    ),
+    (
+        r"(\bcleaner\b.*?),? (?:(?:with|in) )?(?:(?:\w+ (?:to|-) )?\w+ )?(?:short|light|quick) bursts?\b"
+        r"(?:,? and (?:leave|let|allow)(?: it)? to dry)?",
+        r"\1",
+    ),
+    (r"\bmass air[- ]?flow meters?\b", "maf sensor"),
+    (r"(\b(?:maf|air ?flow|air ?mass|mass air)\b.*\bcleaner\b.*) \(?petrol (?:\+|and|/) diesel\)?", r"\1"),
+    (
+        r"(\b(?:spray|aerosol|can)\b.*?),? (?:with|w/) ?(?:the |an? )?(?:little |small |thin |red |plastic )?"
+        r"(?:extension )?straw\b",
+        r"\1",
+    ),
+    (
+        r"(\bsilicone (?:lube|lubricant|spray)\b.*?)(?: - |, )(?:(?:car|door|window|boot|sunroof) )*"
+        r"(?:rubbers|weather ?strips?)$",
+        r"\1",
+    ),
+    (
+        r"\b(?:for [a-z ]+? )?(?:that|which) (?:must|should|shall|will|can) (?:never|not) "
+        r"(?:come (?:out|undone|off|apart)|be (?:undone|removed))(?: again)?\b",
+        "permanent",
+    ),
+    (r"^locker, ?(?:thread|stud|nut|bolt|screw)\b", "threadlocker"),
+    (
+        r"\b(?:that |which )?(?:wicks|creeps|seeps|runs) in ?to (?:the )?"
+        r"(?:(?:already[- ])?(?:tightened|fitted|assembled) [a-z]+|[a-z]+ (?:that are |which are )?(?:already )?(?:tightened|fitted|assembled|done up))\b",
+        "wicking",
+    ),
+    (
+        r"(\b(?:tape|ptfe)\b.*?),? (?:for |with |in )?(?:two|three|four|five|[2-9]) (?:full |complete )?"
+        r"(?:turns|wraps|layers)(?=$|; on )",
+        r"\1",
+    ),
+    (
+        r"(\banti[- ]?s(?:ei|ie)ze?\b.*?), (?:for )?((?:stainless|steel|alloy|titanium)(?: steel)?) "
+        r"(bolts|studs|fasteners|nuts|threads|fixings|screws)(?=,|$)",
+        r"\1 for \2 \3",
+    ),
+    (r"\bceramic brake (anti[- ]?s(?:ei|ie)ze?\b(?: paste| compound| grease)?)", r"ceramic \1 for brakes"),
+    (r"\bassembly (?:paste|compound) ?/ ?(?=anti[- ]?s(?:ei|ie)ze?\b)", ""),
+    (
+        r"\b(\d+ ?(?:g|gm|gr|grams?|kg|oz)) grease[- ]gun cartridge\b(?=.*\b(?:lithium|moly\w*|calcium|ep)\b)",
+        r"\1 grease cartridge",
+    ),
+    (
+        r"\bseventy[- ]five(?: w)?[- ](ninety|eighty|one[- ]forty)\b(?=.*\b(?:gl ?-?[45]|gear|hypoid|axle|diff))",
+        r"75w-\1",
+    ),
+    (r"\b75w-ninety\b", "75w-90"),
+    (r"\b75w-eighty\b", "75w-80"),
+    (r"\b75w-one[- ]forty\b", "75w-140"),
+    (r"\beighty(?: w)?[- ]ninety(?=.*\b(?:gl ?-?[45]|gear|hypoid|axle|diff))", "80w-90"),
+    (r"\beighty[- ]five(?: w)?[- ]ninety(?=.*\b(?:gl ?-?[45]|gear|hypoid|axle|diff))", "85w-90"),
+    (r"\beighty[- ]five(?: w)?[- ]one[- ]forty(?=.*\b(?:gl ?-?[45]|gear|hypoid|axle|diff))", "85w-140"),
+    (r"\bfull[- ]strength (?=.*\b(?:coolant|anti-?freeze)\b)", "concentrated "),
+    (r"(\b(?:coolant|anti-?freeze|anti freeze)\b.*?),? (?:do not|don't|never) use neat\b", r"\1, concentrate"),
+    (
+        r"\b((?:fluid|oil|atf|cvtf))\b (?:at|when at) \d{2}(?: ?(?:-|to) ?\d{2})? ?(?:deg(?:rees?)?)? ?c\b(?! ?flash)",
+        r"\1",
+    ),
+    (r"^p/s fluid,? (?=power steering\b)", "fluid "),
+    (r"\bhydraulic (?:fluid|oil) (?=for (?:the |an? )?power steering)", "power steering fluid "),
+    (r"\brattle[- ]?cans?\b", "spray can"),
+    (
+        r"^(?!.*\b(?:paint|primer|lacquer|enamel|grease|lube|lubricant|rtv|sealant|sealer|cleaner|coating|adhesive|"
+        r"silicone|tape|marker|pen|wax|dye|underseal|undercoat|remover|stripper)\b)"
+        r"(.*\b(?:matte?|mat|gloss|satin|flat) (?:black|white|silver|grey|gray|red|blue|aluminium)\b.*?)"
+        r"\b(?:aerosol|spray can)\b",
+        r"\1spray paint",
+    ),
     (r"\bhalf[- ]a?[- ]?litre\b", "500 ml"),
     (r"\br/mix\b", "ready mixed"),
     (r"\bhalf and half\b", "50/50"),
