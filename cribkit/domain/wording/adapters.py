@@ -110,7 +110,7 @@ def _genders(reading: Reading, squares: list[Token]) -> list[str]:
     for token in reading.tokens:
         if any(token is one for one in squares):
             said += [token.gender] if token.gender else []
-        elif token.kind == "word" and token.text in _ENDS:
+        elif token.kind in ("word", "sign") and token.text in _ENDS:
             said.append(_ENDS[token.text])
     if not said and len(squares) == 2:
         return _by_use(reading, squares)

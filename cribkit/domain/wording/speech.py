@@ -17,6 +17,7 @@ _ASKS = re.compile(
     r"|(?:i|we)(?:'ll|'d| will| would)? (?:like|need|want|take|have)|i(?:'m| am) (?:after|looking for)"
     r"|i(?:'ve| have) got to (?:have|use)|(?:is|are) there|got"
     r"|(?:give|pass|hand|get|find|lend|fetch|chuck) (?:me|us)|any chance of|(?:any|some)thing to"
+    r"|(?:has |have |did |does )?(?:any|some)(?: ?one|body) (?:got|seen|have|has|know where)(?: is)?"
     r"|who(?: has|'s got)|where(?: is|'s| are)|looking for|after(?! [a-z]+ing,)|just|needs?|wanted:?)"
     r"(?: (?:please|also|just|another|again|maybe|perhaps))* (?=\S)",
     re.I,
@@ -38,6 +39,12 @@ _I_HAVE = re.compile(r"^(?:i|we)(?:'ve| have)(?: got)? (?P<done>.*?), (?P<thing>
 # "Got any of that spray?", before "any" opens what is said in passing.
 _GOT_ANY = re.compile(
     r"^(?:have (?:you|we) )?(?:still )?got any (?:more )?(?:of (?:that|this|the|those|these|your) )?(?=\S)", re.I
+)
+# "Is the deep socket back?", "has the ratchet come back yet?"
+_IS_BACK = re.compile(
+    r"^(?:is|are|has|have) (?:the |that |our |any of the )?(?P<thing>.+?),? "
+    r"(?:come back|been (?:returned|brought back)|back(?: in)?|returned|free|in stock|available)(?: yet| now)?[.!?]*$",
+    re.I,
 )
 _WANTED = re.compile(r",? (?:is |are )?(?:wanted|needed|required)(?: today| now)?[.!?]*$", re.I)
 # Which one is meant, where it says nothing: "the sort you hit", "whichever is open".
@@ -146,10 +153,11 @@ def plainly(text: str) -> str:
     words = text.lower().translate(_MARKS).split()
     if "'" not in text and listed("talk").isdisjoint(words) and not (words and words[0] in listed("talk_first")):
         return text  # most have none of the words that the searches below turn on
-    plain = _OWN.sub("", _PLEASE.sub("", text).rstrip(" .?!"))
+    plain = _OWN.sub("", _WHICHEVER.sub("", _PLEASE.sub("", text).rstrip(" .?!")))
+    plain = _IS_BACK.sub(r"\g<thing>", plain)
     plain = _I_HAVE.sub(r"\g<thing>; on \g<done>", plain)
     plain = _WANTED.sub("", _GOT_ANY.sub("", plain))
-    plain = _THE_SORT.sub(", ", _WHICHEVER.sub("", plain))
+    plain = _THE_SORT.sub(", ", plain)
     plain = _unchatty(_THE_ONE.sub(r", \g<which>", plain))
     asked = _ASKS.sub("", plain)
     plain = _ARTICLE.sub("", asked) if asked != plain else plain

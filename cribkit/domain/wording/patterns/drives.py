@@ -15,6 +15,34 @@ _GUNS = (
 )
 
 DRIVES = [
+    (
+        r"(?<!for )(?<!for a )(?<!for the )\b(half|quarter|three[- ]eighths?|three[- ]quarters?|1/2|3/8|1/4|3/4)"
+        r"([- ]inch|\"| in)? (?:air |impact |rattle )?gun$",
+        r"\1\2 drive",
+    ),
+    (r"\bph(\d)-(?=ph\d\b)", r"ph\1 x "),
+    (r"\bpz(\d)-(?=pz\d\b)", r"pz\1 x "),
+    (r"\b3 ?-?sq(?= (?:bit )?(?:m\d|skt|bit))", "triple square"),
+    # 1/2FX3/8M, 3/8F1/2M
+    (r"\b(\d/\d|1)(\"|''|in)?([fm]) ?x? ?(?=(?:\d/\d|1)(?:\"|''|in)? ?[fm]\b)", r"\1\2\3 x "),
+    # F1/2 M3/8
+    (r"\bf ?(\d/\d|1)(?: ?in| ?\")?[ x/-]{1,3}m ?(\d/\d|1)\b(?![./-]|\d)", r"\1 f x \2 m"),
+    (r"\bm ?(\d/\d|1)(?: ?in| ?\")?[ x/-]{1,3}f ?(\d/\d|1)\b(?![./-]|\d)", r"\1 m x \2 f"),
+    (r"(?<=\d)ml\b(?=\)?$)(?<=\d/\dml)", " m"),  # 3/8ML
+    (r"\b(\d/\d) in, (\d/\d) out\b", r"\1 f x \2 m"),
+    (r"\b(\d/\d)(?: ?in| ?\")? (?:input|in), (\d/\d)(?: ?in| ?\")? (?:output|out)\b", r"\1 f x \2 m"),
+    # six point by a P: with a socket and a square or a size, no pieces
+    (r"^(?!.*\b(?:set|kit)\b)((?:.*[\s,])?)(6|12)p(?=[\s,/].*\b(?:skt|sckt|socket|so[c]?ket)s?\b)", r"\1\2pt"),
+    (r"^(?!.*\b(?:set|kit)\b)(.*\b(?:skt|sckt|socket)\b.*[\s,])(6|12)p(?=\d{1,2} ?mm)", r"\1\2pt "),
+    (r"\bd/h(?= (?:skt|socket|ring|spanner))", "12pt"),
+    (r"(?<=\d/\d) d\b(?=$|,| deep| skt| socket)", " dr"),
+    (r"(?<=[\s,])d(?=(?:1/4|3/8|1/2|3/4)(?:$|[\s,]))", "drive "),
+    (r"\bdp-?skt\b", "deep skt"),
+    (r"^i/skt\b", "impact skt"),
+    (r"\be0(?=[4-9]\b)", "e"),
+    (r"\betx(?= e\d)", "ext"),
+    (r"\b(\d{1,2}) ?mill\b(?! (?:in|lit|l|sec))", r"\1 mm"),
+    (r"\b(ten|eight|nine|eleven|twelve|thirteen|fourteen|seven|six|seventeen|nineteen) mill\b", r"\1 mil"),
     (r"\b(?:felx|flxe)(?=i?[- ]?(?:head|hd|handle|ratchet|ext)|$)", "flex"),
     (r"\bspiner(?=[- ])", "spinner"),
     (

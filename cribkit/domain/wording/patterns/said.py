@@ -9,6 +9,14 @@ _DATE = (
 )
 
 SAID = [
+    (r",? \(?(?:for |to )?top(?:ping)?[- ]up\)?$", ""),  # oil, top up
+    (r"^service: ", ""),
+    (r"^(?=.*\bflaring\b)(.*?)\b4\.75\b(?! ?mm)", r"\g<1>4.75 mm"),
+    (
+        r",? \b(?:and )?(?:it )?(?:has|have|needs|ought) to be (?:a |an |the )?(deep|long|short|shallow|thin|"
+        r"insulated|magnetic|impact)(?: one)?$",
+        r", \1",
+    ),
     (r"^(?=.*shrink)(.*?)\bthree to one\b", r"\g<1>3:1"),
     (r"^(?=.*shrink)(.*?)\btwo to one\b", r"\g<1>2:1"),
     (r"^(?=.*shrink)(.*?)\bfour to one\b", r"\g<1>4:1"),
