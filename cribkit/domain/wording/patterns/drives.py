@@ -15,6 +15,13 @@ _GUNS = (
 )
 
 DRIVES = [
+    (r"\bpozi(?=[0-4]\b)", "pz"),
+    (r"\bp([0-4])(?= (?:phillips|philips)\b)", r"ph\1"),
+    (r"\bflat ?head (\d+(?:\.\d)?)(?= (?:screw)?driver\b)", r"flat \1 mm"),
+    (r"\bl/n(?= (?:pliers?|plrs?)\b)", "long nose"),
+    (r"\bb/p(?= hammer\b)", "ball pein"),
+    (r"\btriple(?=[- ]jaw\b)", "3"),
+    (r"^spinner,? (\d[\d.]* ?(?:mm|in|\")?) nut$", r"nut spinner \1"),
     (
         r"(?<!for )(?<!for a )(?<!for the )\b(half|quarter|three[- ]eighths?|three[- ]quarters?|1/2|3/8|1/4|3/4)"
         r"([- ]inch|\"| in)? (?:air |impact |rattle )?gun$",
