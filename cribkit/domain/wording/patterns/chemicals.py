@@ -90,8 +90,6 @@ CHEMICALS = [
         r"\b(?:that |which )?(?:wicks|creeps|seeps|runs) in ?to (?:the )?"
         r"(?:(?:already[- ])?(?:tightened|fitted|assembled) [a-z]+|[a-z]+ (?:that are |"
         r"which are )?(?:already )?(?:tightened|fitted|assembled|done up))\b",
-        r"(?:(?:already[- ])?(?:tightened|fitted|assembled) [a-z]+|"
-        r"[a-z]+ (?:that are |which are )?(?:already )?(?:tightened|fitted|assembled|done up))\b",
         "wicking",
     ),
     (
