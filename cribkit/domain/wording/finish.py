@@ -29,6 +29,8 @@ _GLOVE_VOLTS = re.compile(r"\b(\d{1,2} ?\d{3}|\d{1,4}) ?(kv|v|volts?)\b")
 _SQUARE_HEADED = re.compile(
     r"\bsquare(?:[- ]head(?:ed|s)?| nuts?| bolts?| screws?| (?:sump |drain |filler? |level |pipe )?plugs?)\b(?! drive)"
 )
+# Old inch systems, in each of which the figure is that of another hexagon: 3/8 BSF is that of 5/16 W (from memory).
+_BRITISH = frozenset({"whitworth", "bsf"})
 # What insulated tools are made for, IEC 60900 (from memory): a tool that only says insulated may be dipped.
 _TO_1000 = re.compile(r"\b(?:1000 ?v(?:olts?)?|1 ?kv|60900|vde)\b")
 _LEFT_THREAD = re.compile(r"\bleft[- ]hand(?:ed)? threads?\b")
@@ -76,8 +78,8 @@ def finish(reading: Reading) -> None:
         told = told or reading.family in _MARKED_IN
         if system == "both" or (system in ("metric", "inch") and told):  # both are the scales of a caliper
             reading.attributes["system"] = system
-        if system == "whitworth" and {"size", "thread"} & reading.attributes.keys():
-            reading.traits.add("whitworth")
+        if system in _BRITISH and {"size", "thread"} & reading.attributes.keys():
+            reading.traits.add(system)
     if "weld_kind" in reading.attributes:  # whatever leather or gauntlet they are
         reading.decide("glove_type", "welding")
     if shape == "glove" and "cut_level" in reading.attributes:  # A to F, or 1 to 5, of EN 388 (from memory)

@@ -23,7 +23,7 @@ DRIVES = [
     (r"\btriple(?=[- ]jaw\b)", "3"),
     (r"^spinner,? (\d[\d.]* ?(?:mm|in|\")?) nut$", r"nut spinner \1"),
     (
-        r"(?<!for )(?<!for a )(?<!for the )\b(half|quarter|three[- ]eighths?|three[- ]quarters?|1/2|3/8|1/4|3/4)"
+        r"(?<=, )(half|quarter|three[- ]eighths?|three[- ]quarters?|1/2|3/8|1/4|3/4)"
         r"([- ]inch|\"| in)? (?:air |impact |rattle )?gun$",
         r"\1\2 drive",
     ),
