@@ -29,6 +29,7 @@ _GLOVE_VOLTS = re.compile(r"\b(\d{1,2} ?\d{3}|\d{1,4}) ?(kv|v|volts?)\b")
 _SQUARE_HEADED = re.compile(
     r"\bsquare(?:[- ]head(?:ed|s)?| nuts?| bolts?| screws?| (?:sump |drain |filler? |level |pipe )?plugs?)\b(?! drive)"
 )
+_THREADED = frozenset({"bolt", "nut", "tap", "thread-part"})
 # Old inch systems, in each of which the figure is that of another hexagon: 3/8 BSF is that of 5/16 W (from memory).
 _BRITISH = frozenset({"whitworth", "bsf"})
 # What insulated tools are made for, IEC 60900 (from memory): a tool that only says insulated may be dipped.
@@ -89,9 +90,9 @@ def finish(reading: Reading) -> None:
     if shape == "glove" and reading.attributes.get("material") in ("nitrile", "latex", "vinyl"):
         reading.attributes.setdefault("glove_type", "disposable")
     coarse = COARSE_PITCH.get(reading.attributes.get("thread", ""))
-    if coarse and "pitch" in reading.attributes and shape in ("bolt", "nut", "tap", "thread-part"):
+    if coarse and "pitch" in reading.attributes and (shape in _THREADED or reading.family == "thread-gauge"):
         reading.attributes["pitch_class"] = "coarse" if reading.attributes["pitch"] == coarse else "fine"
-    if shape in ("bolt", "nut", "tap", "thread-part"):
+    if shape in _THREADED:
         inch_thread(reading)
     if shape == "lock":
         _strength(reading)

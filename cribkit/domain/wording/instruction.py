@@ -47,6 +47,13 @@ _STEP = re.compile(
 _AND_REPLACE = re.compile(r"^\s*r ?(?:&|and|/|\+) ?r:? (?=\S)", re.I)  # remove and replace
 _TESTED = re.compile(r"^(?:pressure|leak|vacuum|load|bench)[- ]test(?= (?:the|each|a|all|both)\b)", re.I)
 _JUMP = re.compile(r"^jump start(?= (?:the|a|any) )", re.I)
+# "Drive out the old roll pin and fit a new one, 5 x 30 mm": the old one tells what it is, the new one which.
+_ANEW = re.compile(
+    r"^[a-z]+(?: out| off| up)? (?:the |an? )?(?:(?:old|worn|used|broken|damaged|perished|leaking) )*"
+    r"(?P<thing>[^,;:\d]+?),? and (?:fit|install|(?:drive|tap|press|push|put|knock|slide) in|replace with|use) "
+    r"(?:an? |the )?(?:new|fresh)(?: one)?\b,? ?(?P<which>[^;:]*\d.*)$",
+    re.I,
+)
 _RENEWED = re.compile(r"^(?:renew|replace|fit|install|refit) ", re.I)
 # What only a tool undoes: where none is named the fasteners themselves are not asked for, and a size is the tool's.
 _UNDONE = re.compile(
@@ -285,6 +292,8 @@ def called_for(text: str) -> str:
     bare = _TESTED.sub("test", _AND_REPLACE.sub("Replace ", stripped(bare)))
     bare = _held_meanwhile(_LATER_SAID.sub("", bare))
     bare = _JUMP.sub("jump-start", bare)
+    if verb(bare) and (found := _ANEW.match(bare)):
+        return f"{found['thing']}, {found['which']}"
     if verb(bare) or _IS_DONE.match(bare):
         bare = kept(bare)
     if found := _USE_ON.match(bare):

@@ -413,7 +413,11 @@ CHEMICALS = [
     (r"\bmeeting (?=acea|api|jaso|ilsac|[acbe]\d|s[nmpl]\b)", ""),
     (r"\bviscosity grade (?=\d)", "iso vg "),
     (r"\bdegreasing (?=concentrate|fluid|liquid|agent)", "degreaser "),
-    (r"(\boil\b.*) for (?:the |an? )?[a-z ]*?(?:van|minibus|flatbed|truck|lorry|engine) ?\d\.\d\b", r"\1"),
+    (
+        r"^(?!.*\b(?:seal|gasket|filter|o-?ring|washer|plug|pump|pipe|hose|cooler|switch|cap|tool|ring)s?\b)"
+        r"(.*\boil\b.*) for (?:the |an? )?[a-z ]*?(?:van|minibus|flatbed|truck|lorry|engine) ?\d\.\d\b",
+        r"\1",
+    ),
     (r"\(?\bbead(?: of)? \d+(?:\.\d)? ?mm\b\)?", ""),
     (r"\bwheel speed sensor", "abs sensor"),
     (r"\b(c\d|a\d/b\d) spec\b", r"\1"),

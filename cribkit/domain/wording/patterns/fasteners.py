@@ -10,7 +10,13 @@ _SPOKEN = (
 )
 
 FASTENERS = [
-    (r"^(?=.*\brivets?\b)(.*?)\b(?:large|wide|big|lge?)[ -]?flanged?\b", r"\1largeflange"),
+    (
+        r"^(?=.*\be[- ]?(?:clips?|rings?|clp)\b)(.*\d ?mm groove\b.*?) ?\(?shafts? \d+(?: ?mm)?(?:-| ?to ?)"
+        r"\d+(?: ?mm)?\)?",
+        r"\1",
+    ),
+    (r"^(?=.*\briv[ei]t nuts?\b|.*\bnut riv[ei]ts?\b|.*\bnut-riv[ei]ts?\b)(.*?)\bflat[- ]h(?:ea|e)?d\b", r"\1flatflange"),
+    (r"^(?=.*\brivets?\b)(.*?)\b(?:large|wide|big|lge?)[ -]?(?:flange|head)(?:e?d)?\b", r"\1largeflange"),
     (r"\b(?:bayonet )?with (?:the )?(?:staggered|offset) pins\b|\bstaggered pins\b", "offset pins"),
     (r"(\bp21[/-]5 ?w\b.*?),? off?set[- ]pins?\b", r"\1"),
     (r"^(?=.*\b(?:capless|wedge|w3x16[qd])\b)(.*?)(?<![\w/])21/5 ?w\b", r"\1w21/5w"),  # no bayonet: another bulb

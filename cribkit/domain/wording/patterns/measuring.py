@@ -6,6 +6,7 @@ from __future__ import annotations
 _TORQUE_UNIT = r"(?:newton|nm\b|n\.m|foot[- ]p|ft[- ]?lb|pound[- ]f|lbf?[- ]f|inch[- ]p|in[- ]?lb)"
 
 MEASURING = [
+    (r"^(?=.*\bga(?:u)?ge\b)(.*\bm\d{1,2}\b.*?)\b([4-7])([gh])\b(?! ?mm)", r"\1class\3\2"),
     (
         r"(\b(?:t(?:or)?que?|trq) ?wr(?:ench)?\b.*?)\b(?:ratchet(?:ing)? head|reversible ratchet(?: head)?)\b",
         r"\1ratchethead",
