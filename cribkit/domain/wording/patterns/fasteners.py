@@ -11,11 +11,43 @@ _SPOKEN = (
 
 FASTENERS = [
     (
+        r"^(?=.*\b(?:nuts?|bolts?|screws?|studs?)\b)(?!.*\b(?:washers?|rings?|seals?|sockets?|spanners?|wrench)\b)(.*?)(?<![\d.x])(\d{1,2}) ?mm ?[-*x] ?([0-3]\.\d{1,2})(?: ?mm(?= pitch)| pitch)?(?! ?mm)\b",
+        r"\1m\2x\3",
+    ),
+    (r"\bset ?pin(s?)\b", r"setscrew\1"),
+    (r"\bhex(?:agon)?[- ]headed\b", "hex head"),
+    (r"(?<=\d) mf\b(?= (?:zinc|zn|bzp|steel)|$)", ""),
+    (r"\b(?:plastic|nylon) (?:insert|ring|collar)(?=.*\bnut|$)|(?<=nut hex )plastic insert", "nylon insert"),
+    (r"\bstiff ?nut\b(?=.*nylon)", "lock nut"),
+    (
+        r"^(?=.*\briv[ei]ts?\b)(.*?)\b(?:large|lrge|lge?|wide|big|oversized?)[ -]?(?:flange|flng|flnage|head|hd)(?:e?d)?(?: h(?:ea)?d)?\b",
+        r"\1largeflange",
+    ),
+    (r"^(?=.*\briv[ei]ts?\b)(.*?)\blf\b", r"\1largeflange"),
+    (r"\bseal,? toroidal\b|\btoroidal (?:seal|ring)\b", "o-ring"),
+    (r"\ba(?=\d{1,2} ?x ?\d{1,2} ?x ?\d)(?<=\ba)", ""),
+    (r"\bhoseclip\b", "hose clip"),
+    (r"(?<=mm )band width\b", "band"),
+    (r"(?<=\d )zy\b", "yellow zinc"),
+    (r"\bgrd?e? (?=(?:5|8|8\.8|10\.9|12\.9)\b)", "grade "),
+    (r"(?<=x )(\d)\.(?=\d/\d)|(?<=\dx)(\d)\.(?=\d/\d)", r"\1\2-"),
+    (r"\bi/d\b", "id"),
+    (r"\befi fuel (?:line|pipe)\b", "fuel injection hose"),
+    (r"\bright[- ]angled?\b(?=.*\b(?:hose|elbow|bend)\b)", "90 deg"),
+    (
+        r"\be[- ]type (?:circlip|retaining ring|snap ring|ring)\b|\b(?:retaining )?ring,? ?(?:retaining)?,? ?e[- ]type\b|\be[- ]?clpi\b",
+        "e-clip",
+    ),
+    (r"(?<=mm )gro+ve dia(?:meter)?\b|(?<=mm )grove\b", "groove"),
+    (
         r"^(?=.*\be[- ]?(?:clips?|rings?|clp)\b)(.*\d ?mm groove\b.*?) ?\(?shafts? \d+(?: ?mm)?(?:-| ?to ?)"
         r"\d+(?: ?mm)?\)?",
         r"\1",
     ),
-    (r"^(?=.*\briv[ei]t nuts?\b|.*\bnut riv[ei]ts?\b|.*\bnut-riv[ei]ts?\b)(.*?)\bflat[- ]h(?:ea|e)?d\b", r"\1flatflange"),
+    (
+        r"^(?=.*\briv[ei]t nuts?\b|.*\bnut riv[ei]ts?\b|.*\bnut-riv[ei]ts?\b)(.*?)\bflat[- ]h(?:ea|e)?d\b",
+        r"\1flatflange",
+    ),
     (r"^(?=.*\brivets?\b)(.*?)\b(?:large|wide|big|lge?)[ -]?(?:flange|head)(?:e?d)?\b", r"\1largeflange"),
     (r"\b(?:bayonet )?with (?:the )?(?:staggered|offset) pins\b|\bstaggered pins\b", "offset pins"),
     (r"(\bp21[/-]5 ?w\b.*?),? off?set[- ]pins?\b", r"\1"),

@@ -9,6 +9,17 @@ _DATE = (
 )
 
 SAID = [
+    (r"^(?=.*\b(?:nuts?|plugs?|studs?|bolts?|screws?)\b)(.*?\bby )one[- ]five\b(?! (?:hundred|mm|mil))", r"\g<1>1.5"),
+    (r"^(?=.*\b(?:nuts?|plugs?|studs?|bolts?|screws?)\b)(.*?\bby )one[- ]two[- ]five\b", r"\g<1>1.25"),
+    (r"\b0,(\d{2,3})(?= ?(?:-|to\b|/|x\b|mm\b|$))", r"0.\1"),
+    (r"(?<=0\.\d\d-)(\d),(\d\d)\b|(?<=0\.\d\d - )(\d),(\d\d)\b", r"\1\3.\2\4"),
+    (r"\bmin\.? (\d+)(?: ?n\.?m)?,? max\.? (?=\d+ ?(?:n\.?m|ft|in|lb))", r"\1-"),
+    (r"\bclk\b(?=.*\b(?:torque|nm|n\.m|ft-?lb|\d+ ?nm)\b)|(?<=\btw )clk\b|(?<=sd )clk\b", "click"),
+    (r"(?<=, )inch (?=out\b)", "1 inch "),
+    (
+        r"\b(three[- ]quarters?|half|three[- ]eighths|3/4|1/2|3/8)(?:[- ]inch|\")? (?:going )?in,? (?:and )?(1|3/4|1/2|one|three[- ]quarters?|half)(?: ?inch|\")? (?:coming )?out\b",
+        r"\1 female, \2 inch male",
+    ),
     (r"(?<=[\s,])l\.(?=\d{2,3} ?mm)", "long "),
     (r"\b(6|8|12) ?p(?= (?:socket|skt|sckt)\b)", r"\1pt"),
     (r"(?<=\d/\d)(?:\"| ?in)? d\b(?=$| \d|,)", " dr"),
