@@ -11,7 +11,8 @@ _SPOKEN = (
 
 FASTENERS = [
     (
-        r"^(?=.*\b(?:nuts?|bolts?|screws?|studs?)\b)(?!.*\b(?:washers?|rings?|seals?|sockets?|spanners?|wrench)\b)(.*?)(?<![\d.x])(\d{1,2}) ?mm ?[-*x] ?([0-3]\.\d{1,2})(?: ?mm(?= pitch)| pitch)?(?! ?mm)\b",
+        r"^(?=.*\b(?:nuts?|bolts?|screws?|studs?)\b)(?!.*\b(?:washers?|rings?|seals?|sockets?|spanners?|"
+        r"wrench)\b)(.*?)(?<![\d.x])(\d{1,2}) ?mm ?[-*x] ?([0-3]\.\d{1,2})(?: ?mm(?= pitch)| pitch)?(?! ?mm)\b",
         r"\1m\2x\3",
     ),
     (r"\bset ?pin(s?)\b", r"setscrew\1"),
@@ -20,7 +21,8 @@ FASTENERS = [
     (r"\b(?:plastic|nylon) (?:insert|ring|collar)(?=.*\bnut|$)|(?<=nut hex )plastic insert", "nylon insert"),
     (r"\bstiff ?nut\b(?=.*nylon)", "lock nut"),
     (
-        r"^(?=.*\briv[ei]ts?\b)(.*?)\b(?:large|lrge|lge?|wide|big|oversized?)[ -]?(?:flange|flng|flnage|head|hd)(?:e?d)?(?: h(?:ea)?d)?\b",
+        r"^(?=.*\briv[ei]ts?\b)(.*?)\b(?:large|lrge|lge?|wide|big|oversized?)[ -]?(?:flange|flng|flnage|head|"
+        r"hd)(?:e?d)?(?: h(?:ea)?d)?\b",
         r"\1largeflange",
     ),
     (r"^(?=.*\briv[ei]ts?\b)(.*?)\blf\b", r"\1largeflange"),
@@ -35,7 +37,8 @@ FASTENERS = [
     (r"\befi fuel (?:line|pipe)\b", "fuel injection hose"),
     (r"\bright[- ]angled?\b(?=.*\b(?:hose|elbow|bend)\b)", "90 deg"),
     (
-        r"\be[- ]type (?:circlip|retaining ring|snap ring|ring)\b|\b(?:retaining )?ring,? ?(?:retaining)?,? ?e[- ]type\b|\be[- ]?clpi\b",
+        r"\be[- ]type (?:circlip|retaining ring|snap ring|ring)\b|"
+        r"\b(?:retaining )?ring,? ?(?:retaining)?,? ?e[- ]type\b|\be[- ]?clpi\b",
         "e-clip",
     ),
     (r"(?<=mm )gro+ve dia(?:meter)?\b|(?<=mm )grove\b", "groove"),

@@ -17,7 +17,8 @@ SAID = [
     (r"\bclk\b(?=.*\b(?:torque|nm|n\.m|ft-?lb|\d+ ?nm)\b)|(?<=\btw )clk\b|(?<=sd )clk\b", "click"),
     (r"(?<=, )inch (?=out\b)", "1 inch "),
     (
-        r"\b(three[- ]quarters?|half|three[- ]eighths|3/4|1/2|3/8)(?:[- ]inch|\")? (?:going )?in,? (?:and )?(1|3/4|1/2|one|three[- ]quarters?|half)(?: ?inch|\")? (?:coming )?out\b",
+        r"\b(three[- ]quarters?|half|three[- ]eighths|3/4|1/2|3/8)(?:[- ]inch|"
+        r"\")? (?:going )?in,? (?:and )?(1|3/4|1/2|one|three[- ]quarters?|half)(?: ?inch|\")? (?:coming )?out\b",
         r"\1 female, \2 inch male",
     ),
     (r"(?<=[\s,])l\.(?=\d{2,3} ?mm)", "long "),
