@@ -331,6 +331,8 @@ OTHERS = (
     "hundredandseventythird",
     "hundredandseventyfourth",
     "hundredandseventyfifth",
+    "hundredandseventysixth",
+    "hundredandseventyseventh",
 )
 
 

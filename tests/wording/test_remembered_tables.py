@@ -3,7 +3,7 @@
 import json
 
 from cribkit.domain.wording import tables
-from cribkit.domain.wording.needle import Sieve, needles
+from cribkit.domain.wording.needle import Sieve, pack
 from cribkit.domain.wording.patterns import PATTERNS
 
 
@@ -17,6 +17,6 @@ def test_families_and_the_order_of_their_names_survive_being_remembered() -> Non
 
 
 def test_what_patterns_must_hold_survives_being_remembered() -> None:
-    held = [needles(pattern) for pattern, _ in PATTERNS]
+    packed = pack([pattern for pattern, _ in PATTERNS])
     text = "sckt,1/4 dr 8mm tl med blue t/w"
-    assert Sieve(json.loads(json.dumps(held))).due(text) == Sieve(held).due(text) != []
+    assert Sieve(json.loads(json.dumps(packed))).due(text) == Sieve(packed).due(text) != []

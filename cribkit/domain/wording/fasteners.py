@@ -24,8 +24,17 @@ def settle(reading: Reading, shape: str) -> None:
         reading.decide("side", "both")  # an assortment
     elif reading.family == "push-fitting":
         _ends(own)
+    elif reading.family in ("cotter-pin", "roll-pin"):
+        _thickness_first(own)
     elif reading.family == "bolt" and "setscrew" in words:
         own.setdefault("thread_length", "full")  # a hexagon set screw, by its name
+
+
+def _thickness_first(own: dict[str, str]) -> None:
+    """ "Split pin 40 x 3.2": no such pin is thicker than long."""
+    diameter, length = own.get("diameter", ""), own.get("length", "")
+    if diameter and length and "; " not in diameter + length and " to " not in diameter + length:
+        own["diameter"], own["length"] = sorted((diameter, length), key=mm_of)
 
 
 _DENIED = re.compile(r"\b(?:not|no|non)[ -](?:an? )?[a-z]+")

@@ -13,7 +13,7 @@ from cribkit.domain.wording.sizes import Group, Length
 from cribkit.domain.wording.squares import points
 from cribkit.domain.wording.tables import tables
 
-AREA = re.compile(r"\b((?:\d+(?:\.\d+)? ?(?:-|to) ?)?\d+(?:\.\d+)?) ?(?:mm ?2\b|sq\.? ?mm|mm ?sq\b|sqmm)")
+AREA = re.compile(r"\b((?:\d+(?:\.\d+)? ?(?:-|to) ?)?\d+(?:\.\d+)?) ?(?:mm ?2\b(?! ?:)|sq\.? ?mm|mm ?sq\b|sqmm)")
 
 
 def figure(reading: Reading, name: str, pattern: re.Pattern[str]) -> None:

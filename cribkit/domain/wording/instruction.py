@@ -51,7 +51,7 @@ _JUMP = re.compile(r"^jump start(?= (?:the|a|any) )", re.I)
 _ANEW = re.compile(
     r"^[a-z]+(?: out| off| up)? (?:the |an? )?(?:(?:old|worn|used|broken|damaged|perished|leaking) )*"
     r"(?P<thing>[^,;:\d]+?),? and (?:fit|install|(?:drive|tap|press|push|put|knock|slide) in|replace with|use) "
-    r"(?:an? |the )?(?:new|fresh)(?: one)?\b,? ?(?P<which>[^;:]*\d.*)$",
+    r"(?:an? |the )?(?:new|fresh) (?P<which>one\b,? ?[^;:]*\d.*|\d[\d./ x-]*(?:mm)?)$",
     re.I,
 )
 _RENEWED = re.compile(r"^(?:renew|replace|fit|install|refit) ", re.I)
@@ -293,7 +293,7 @@ def called_for(text: str) -> str:
     bare = _held_meanwhile(_LATER_SAID.sub("", bare))
     bare = _JUMP.sub("jump-start", bare)
     if verb(bare) and (found := _ANEW.match(bare)):
-        return f"{found['thing']}, {found['which']}"
+        return f"{found['thing']}, {found['which'].removeprefix('one').strip(' ,')}"
     if verb(bare) or _IS_DONE.match(bare):
         bare = kept(bare)
     if found := _USE_ON.match(bare):

@@ -10,6 +10,7 @@ _SPOKEN = (
 )
 
 FASTENERS = [
+    (r"\b(washers?,? m\d{1,2}),? flat$", r"flat \1"),
     (
         r"^(?=.*\b(?:nuts?|bolts?|screws?|studs?)\b)(?!.*\b(?:washers?|rings?|seals?|sockets?|spanners?|"
         r"wrench)\b)(.*?)(?<![\d.x])(\d{1,2}) ?mm ?[-*x] ?([0-3]\.\d{1,2})(?: ?mm(?= pitch)| pitch)?(?! ?mm)\b",

@@ -23,6 +23,12 @@ _SHRUNK = (
 )
 
 SUPPLIES = [
+    (r"\b(size|sz) (\d{1,2})(?: (?:l|m|s|xl))? (?=(?:box|bx|pk|pack|pair)\b)", r"\1 \2, "),
+    (r"\bbx\b(?!.*\d/\d)", "box"),
+    (r"\bchlorinated[- ](?:solvents?[- ])?free\b", "non-chlorinated"),
+    (r"(?<=cleaner )non chl\b|(?<=clnr )non chl\b", "non-chlorinated"),
+    (r"\b(0|5|10|15|20)-w-? ?(?=\d\d\b)", r"\1w-"),
+    (r"\bratio (?=[234]:1)", ""),
     (r"^(?=.*\b(?:discs?|disks?)\b)(.*?)\b(?:qc|q/c|q/change|quick[- ]chg)\b", r"\1quick change"),
     (r"\bhook-(?:n|and|&)-loop\b", "hook and loop"),
     (r"^(?:slide|slip|push|put|fit|place) an? (?:piece|length|bit) of (?=.*shrink)(.*?) over the [a-z ]+$", r"\1"),
