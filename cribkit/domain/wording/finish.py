@@ -11,6 +11,7 @@ from cribkit.domain.wording.fasteners import settle
 from cribkit.domain.wording.fluids import LOCK_COLOURS, oil_specs, packing
 from cribkit.domain.wording.handtools import TIPPED, profile, set_profiles
 from cribkit.domain.wording.implied import COARSE_PITCH, USUAL_SHANK
+from cribkit.domain.wording.lexer import Token
 from cribkit.domain.wording.measure import mm_of, number
 from cribkit.domain.wording.media import find_medium
 from cribkit.domain.wording.reading import Reading
@@ -545,6 +546,13 @@ def _sides(reading: Reading) -> None:
         reading.attributes["also"] = " ".join(sorted(words))
 
 
+def _before_a_slip(reading: Reading, number: Token) -> bool:
+    """ "3 leged puller": a word that was mistyped and names no thing may belong to the number."""
+    after = next(iter(reading.tokens[reading.place_of(number) + 1 :]), None)
+    said = next((said for said in reading.words if after is not None and said.tokens[0] is after), None)
+    return said is not None and said.how == "corrected" and said.word not in tables().names_of
+
+
 def _counts(reading: Reading) -> None:
     """How many: a whole number at the start that nothing else claimed, or one alone in brackets at the end."""
     tokens = [token for token in reading.tokens if token.kind not in ("sign", "dash", "end", "by")]
@@ -558,6 +566,7 @@ def _counts(reading: Reading) -> None:
             and not token.unit
             and token.values[0].isdigit()
             and int(token.values[0]) <= 20
+            and not _before_a_slip(reading, token)
         ):
             token.used = True
             break

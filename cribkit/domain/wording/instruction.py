@@ -386,8 +386,12 @@ def _last(text: str, begins: str) -> str:
 _LUBRICATED = re.compile(r"\b(?:lubricated|coated|smeared|wetted|filled|moistened|greased|oiled|soaked)$", re.I)
 
 
-# The shank that a bit has is not what it is fitted with.
-_SHANKED = re.compile(r"(?:an? )?\d[\d/.]*(?: ?mm| ?in\.?| ?\")? hex(?:agon)? shank\b", re.I)
+# The shank that a bit has, or the band of a clip, is not what it is fitted with.
+_SHANKED = re.compile(
+    r"(?:an? )?\d[\d/.]*(?: ?mm| ?in\.?| ?\")? "
+    r"(?:hex(?:agon)? shank|band|bore|flange|collar|hole|thread|pitch|seat|eye|stem|overlap|grip)\b",
+    re.I,
+)
 _AIR_GUN = re.compile(r"\bair gun\b", re.I)
 _BIT = re.compile(r"(?<!drill )\bbit\b", re.I)  # what a hole is drilled with
 

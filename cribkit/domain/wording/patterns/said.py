@@ -9,6 +9,20 @@ _DATE = (
 )
 
 SAID = [
+    (r"\b([23]|two|three)[- ]?(?:lege?d|jawe?d|leggd)\b", r"\1 leg"),
+    (r"\bwindy[- ]gun\b", "impact gun"),
+    (r"^you know the |, ta$", ""),
+    (r"\bqtr\b", "quarter"),
+    (r"\b(6|12)[- ]?(?:pionte?d|poinetd|pontied|piontd)\b", r"\1 point"),
+    (r"^just (?:an? |the )?|(?<=, )just (?:an? |the )?", ""),
+    (r", (?:the )?(?:universal joint|uj) one\b", ", universal joint"),
+    (r"(?<=\d) ?mm - (?=\d+(?:\.\d+)? ?mm\b)", "-"),
+    (r"^(?=.*\b(?:torque|tw|tq)\b)(.*?)(?<![\d/.])(\d{1,2})/(\d{2,3})(?= ?(?:nm|n\.m|ft-?lb)\b)", r"\1\2-\3"),
+    (r"^(?=.*\bclip|.*\bclamp)(.*?)(?<![\d/.])(\d{2})/(\d{2,3})(?= ?x ?\d)", r"\1\2-\3mm "),
+    (r",? (?:oiled|greased|, screw greased)$", ""),
+    (r",? exp(?:ires?)? (?:next|this) (?:year|month)\b", ""),
+    (r"\bwobbly bar\b", "wobble extension bar"),
+    (r"\ball stainless\b|\bstainless throughout\b", "stainless w4"),
     (
         r"^(?!.*\bbulb)(.*?\S)[ ,(\[-]+(?:s/?n|s/no|serial(?: no)?|asset(?: no| number)?|ref(?:erence)?|"
         r"item|code|cat(?:alogue)? no|p/?n|part no|tool no|inv(?:entory)?(?: no)?)\.?[ :#]*"
