@@ -9,6 +9,15 @@ _DATE = (
 )
 
 SAID = [
+    (r"(?<![\d.])(\d{1,2}) ?cm\b(?!\w)", r"\g<1>0 mm"),
+    (
+        r"(?<![\d/.])(\d{1,2})(?: ?mm)?(?: at| on)? one end(?: and|,) (\d{1,2})(?: ?mm)?(?: at|"
+        r" on)? the other(?: end)?\b",
+        r"\1 x \2 mm",
+    ),
+    (r"(?<!and a )(?<!and )\bhalf(?:[- ]inch)? a/?f\b", "1/2 af"),
+    (r"^(?=.*\b(?:circlip|c/clip|snap ring)s?\b)(.*?)(?<![\d/.])(\d{1,2})/(\d{2,3})(?![\d/])", r"\1\2-\3"),
+    (r"\bpozi[, ]+cross[- ]?recess(?:ed)?,? (?:no\.? ?)?([0-4])\b", r"pz\1"),
     (r"\b([23]|two|three)[- ]?(?:lege?d|jawe?d|leggd)\b", r"\1 leg"),
     (r"\bwindy[- ]gun\b", "impact gun"),
     (r"^you know the |, ta$", ""),
