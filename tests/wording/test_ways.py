@@ -61,6 +61,7 @@ def test_what_is_the_same_value_is_still_found(name: str) -> None:
 
 # What was found when the file had been learnt from, less half of one in a hundred.
 LEAST = {
+    "names.json": 0.96,
     "consumables.json": 0.95,
     "hand-tools.json": 0.96,
     "sockets-bits.json": 0.99,

@@ -9,6 +9,20 @@ _DATE = (
 )
 
 SAID = [
+    (r"\b(?:trim|clip)[- ]popper\b", "trim tool"),
+    (r"\btester circuit\b", "circuit tester"),
+    (r"\bjointed (?:breaker )?(?:bar|handle)\b(?=.*\d)", "breaker bar"),
+    (r"\block[- ]?jaw pliers\b|^grip pliers\b", "locking pliers"),
+    (r"\bcable strippers?\b", "wire stripper"),
+    (r"\b(?:starter|first|no\. ?1|number one) tap\b", "taper tap"),
+    (r"\blint[- ]free cleaning (?=wipes?\b)", "lint free "),
+    (r"\broll paper blue\b", "blue paper roll"),
+    (r"\bpipe thread tape\b", "thread tape"),
+    (r"\b(?:bridge pin clip|clip r)(?= \d|$)", "r-clip"),
+    (r"\beclip(s?)\b|\bclip e(?= \d)", r"e-clip\1"),
+    (r"\bafm(?= (?:sensor )?cleaner\b)", "maf"),
+    (r"\beasing (?:fluid|spray)\b", "penetrating oil"),
+    (r"\bdigital meter,? (?=volts?\b)", "digital multimeter "),
     (r"(?<![\d.])(\d{1,2}) ?cm\b(?!\w)", r"\g<1>0 mm"),
     (
         r"(?<![\d/.])(\d{1,2})(?: ?mm)?(?: at| on)? one end(?: and|,) (\d{1,2})(?: ?mm)?(?: at|"
