@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from functools import cache
 from itertools import pairwise
 
@@ -59,17 +60,31 @@ def pass_over(reading: Reading, family: Family | None) -> None:
         return
     aside = _context(reading, end=False)
     context = _context(reading, end=family.shape in closed and family.shape not in listed("placed"))
-    worked_on = _worked_on(reading, family)
+    worked_on, told = _worked_on(reading, family), _described(reading)
     for said in reading.words:
         sign = said.text == "x"  # between two sizes
         idles = id(said) in worked_on or (id(said) in context and (idle(said.text) or said.text in listed("places")))
         idles = idles or (id(said) in aside and _no_trait(said.text))
-        if said.how == "unread" and not said.negated and (sign or idles):
+        if said.how == "unread" and not said.negated and (sign or (idles and id(said) not in told)):
             said.how, said.used = "context", True
     for token in _measures(reading):
         token.used = True
     if family.kind == "tool":
         _pass_vehicles(reading)
+
+
+# What a word that nobody knows says of a thing, by its ending: textured, detectable, rustproof.
+_DESCRIBES = re.compile(r"(?<!allow)(?<!need)(?<!requir)(?<!want)(?<!mark)(?<!e)(?:ed|[ai]ble|proof|less|resistant)$")
+
+
+def _described(reading: Reading) -> set[int]:
+    """The last words of brackets that describe the thing: "(metal detectable)"."""
+    closed = {id(token) for token, after in pairwise(reading.tokens) if after.text in ")]"}
+    return {
+        id(said)
+        for said in reading.words
+        if said.bracketed and id(said.tokens[-1]) in closed and _DESCRIBES.search(said.text)
+    }
 
 
 def _pass_vehicles(reading: Reading) -> None:
@@ -94,12 +109,19 @@ def pass_remarks(reading: Reading, family: Family | None) -> None:
             said.how, said.used = "context", True
     at = {id(token): said for said in reading.words for token in said.tokens}
     denied = any(said.text == "not" for said in reading.words)  # "(ends not noted)" says something of the thing
-    inside = False
+    inside, told = False, _described(reading)
     for token in reading.tokens:
         here = at.get(id(token))
         if token.kind == "stop":
             inside = token.text in "([" or (inside and token.text not in ")]")
-        elif inside and here is not None and here.how == "unread" and not here.negated and _remark(here, denied):
+        elif (
+            inside
+            and here is not None
+            and here.how == "unread"
+            and not here.negated
+            and id(here) not in told
+            and _remark(here, denied)
+        ):
             here.how, here.used = "context", True
 
 

@@ -62,7 +62,13 @@ def choose_family(reading: Reading, kind: str) -> None:
         for said in reading.words
         if said.besides
         or (said.remark and known and known.kind == "tool" and (known.name != "socket" or said.word not in _PLUGGED))
-        or (said.bracketed and known and known.shape in ("bolt", "nut") and said.word in listed("worked_on"))
+        or (
+            said.bracketed
+            and known
+            and known.shape in ("bolt", "nut")
+            and said.word in listed("worked_on")
+            and not said.text.endswith("ed")  # (flange) is where it goes, (flanged) is what it is
+        )
         or (said.bracketed and said.word in ("external", "internal"))
         or (said.aside and said.word in _WEAK and (said.word not in _WEAK_OF_TOOLS or (known and known.kind == "tool")))
         or (said.worked_on and known and known.shape == "grease")

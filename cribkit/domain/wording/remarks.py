@@ -139,6 +139,8 @@ def _used_on(words: list[Said], part: list[Token], bracketed: bool, poured: bool
     own = last.word in listed("of_tools") and not all(_noun(said) for said in before)
     phrase = len(last.tokens) > 1 and last.word not in listed("of_tools")
     alone = plural or bracketed or phrase or bool(measured) or (bool(before) and not own)
+    if last.text.endswith("ed"):
+        return False  # "(flanged)": no flange
     strange = last.how == "unread" and idle(last.text) and any(_noun(said) for said in before)  # battery isolator
     plug = bool(before) and last.word == "plug"  # of a drain
     telling = [said for said in words if not (said.text.startswith("sleeve") and before)]  # of a guide, no cover

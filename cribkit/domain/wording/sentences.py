@@ -98,8 +98,14 @@ def _tells(part: str, torque: bool, kind: str, named: str) -> bool:
         return True
     if _DENIES.match(said):
         return _qualifies(said, kind)
+    if _OF_A_TYPE.match(said):
+        return True
     said = _PASSING.sub("", said)
     return bool(_FIGURE.search(said)) or (says_something(said) and (said == part or _qualifies(said, kind)))
+
+
+# "Hose clip 16-27 mm - spring type".
+_OF_A_TYPE = re.compile(r"^(?:the )?[a-z -]{2,30} (?:types?|style|pattern|version)$", re.I)
 
 
 def _qualifies(part: str, kind: str) -> bool:

@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 TOOLS = [
+    (r"^(?=.*\b\d{2}[- ]?(?:t|th|teeth|tooth)\b)(?=.*\bratchet\b)(.*?)\bfine[- ]tooth(?:ed)?\b,? ?", r"\1"),
+    (r"^(?=.*\bpliers?\b)(.*?)\b(?:non|un)[- ]?serrated\b", r"\1smooth"),
     (r"^(?=.*\b(?:luer|lure)[- ]?lock)(.*?)\b(?:plastic|disp(?:osable)?|single use)\b,?", r"\1"),
     (r"\bfunel\b", "funnel"),
     (r"(\bmirror\b.*); on the (?:rear|back|underside|bottom) of the [a-z ]+$", r"\1"),
