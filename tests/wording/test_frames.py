@@ -375,13 +375,15 @@ MORE = [
         "tool",
         "10 mm deep socket 3/8 drive",
         "SKT 3/8DR 10MM DEEP",
-        "insulated magnetic impact swivel thin-wall left-hand tamper 12-point 6-point square-head non-sparking stainless extra-deep coated hollow through-hole 8-point",
+        "insulated magnetic impact swivel thin-wall left-hand tamper 12-point 6-point square-head "
+        "non-sparking stainless extra-deep coated hollow through-hole 8-point",
     ),
     (
         "tool",
         "13 mm combination spanner",
         "COMB SPNR 13MM",
-        "insulated ratcheting stubby flexible-head non-sparking reversible left-hand magnetic slim reverse 12-point 6-point angled",
+        "insulated ratcheting stubby flexible-head non-sparking reversible left-hand magnetic slim reverse "
+        "12-point 6-point angled",
     ),
     (
         "tool",
@@ -393,7 +395,8 @@ MORE = [
         "tool",
         "PH2 screwdriver 100 mm",
         "SCREWDRIVER PH2 X 100",
-        "insulated magnetic ratcheting stubby impact through-tang hexagon-bolster offset flexible non-sparking demagnetised",
+        "insulated magnetic ratcheting stubby impact through-tang hexagon-bolster offset flexible "
+        "non-sparking demagnetised",
     ),
     (
         "tool",
@@ -430,7 +433,8 @@ MORE = [
         "consumable",
         "M8 x 30 bolt 8.8",
         "BOLT HEX M8X30 8.8",
-        "flanged stainless left-hand zinc fully-threaded drilled-head countersunk button-head black self-locking fine hollow shouldered partially-threaded",
+        "flanged stainless left-hand zinc fully-threaded drilled-head countersunk button-head black "
+        "self-locking fine hollow shouldered partially-threaded",
     ),
     ("consumable", "copper washer 14 x 20 x 1.5", "WASHER CU 14X20X1.5", "crush folded bonded serrated"),
     (

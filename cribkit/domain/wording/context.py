@@ -77,13 +77,16 @@ def pass_over(reading: Reading, family: Family | None) -> None:
 _DESCRIBES = re.compile(r"(?<!allow)(?<!need)(?<!requir)(?<!want)(?<!mark)(?<!e)(?:ed|[ai]ble|proof|less|resistant)$")
 
 
+def describes(word: str) -> bool:
+    """Whether a word describes a thing by its ending: "(hardened)"."""
+    return bool(_DESCRIBES.search(word)) and word not in tables().vehicles
+
+
 def _described(reading: Reading) -> set[int]:
     """The last words of brackets that describe the thing: "(metal detectable)"."""
     closed = {id(token) for token, after in pairwise(reading.tokens) if after.text in ")]"}
     return {
-        id(said)
-        for said in reading.words
-        if said.bracketed and id(said.tokens[-1]) in closed and _DESCRIBES.search(said.text)
+        id(said) for said in reading.words if said.bracketed and id(said.tokens[-1]) in closed and describes(said.text)
     }
 
 

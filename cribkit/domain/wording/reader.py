@@ -6,7 +6,7 @@ import re
 from itertools import pairwise
 
 from cribkit.domain.wording import handtools, shapes, squares, stores, threads, turns
-from cribkit.domain.wording.context import beside_the_point, demands, pass_over, pass_remarks
+from cribkit.domain.wording.context import beside_the_point, demands, describes, pass_over, pass_remarks
 from cribkit.domain.wording.damage import mend
 from cribkit.domain.wording.finish import finish
 from cribkit.domain.wording.lexer import lex
@@ -292,7 +292,8 @@ def _tells_things_apart(said: Said) -> bool:
     """
     known = tables()
     name, _ = known.effects.get(said.word, ("~", ""))
-    beside = not (said.aside or said.worked_on or said.bracketed or said.negated) and said.word not in known.negations
+    remark = said.bracketed and not describes(said.text)
+    beside = not (said.aside or said.worked_on or remark or said.negated) and said.word not in known.negations
     return beside and (name != "~" or (said.word in known.neutral and said.word not in known.idle))
 
 

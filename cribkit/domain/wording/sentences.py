@@ -105,7 +105,10 @@ def _tells(part: str, torque: bool, kind: str, named: str) -> bool:
 
 
 # "Hose clip 16-27 mm - spring type".
-_OF_A_TYPE = re.compile(r"^(?:the )?[a-z -]{2,30} (?:types?|style|pattern|version)$", re.I)
+_OF_A_TYPE = re.compile(
+    r"^(?:the )?[a-z -]{2,30} (?:types?|style|pattern|version)$|^[a-z-]+(?:ed|able|ible|proof|less|resistant|safe|free)$",
+    re.I,
+)
 
 
 def _qualifies(part: str, kind: str) -> bool:

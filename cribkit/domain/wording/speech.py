@@ -46,6 +46,10 @@ _IS_BACK = re.compile(
     r"(?:come back|been (?:returned|brought back)|back(?: in)?|returned|free|in stock|available)(?: yet| now)?[.!?]*$",
     re.I,
 )
+# "Needs to be plastic-safe: brake cleaner".
+_MUST_BE = re.compile(
+    r"^(?:it |this )?(?:must|(?:needs|has|ought) to) be (?:an? )?(?P<which>[^:,]+): ?(?P<thing>.+)$", re.I
+)
 _WANTED = re.compile(r",? (?:is |are )?(?:wanted|needed|required)(?: today| now)?[.!?]*$", re.I)
 # Which one is meant, where it says nothing: "the sort you hit", "whichever is open".
 _WHICHEVER = re.compile(
@@ -154,6 +158,7 @@ def plainly(text: str) -> str:
     if "'" not in text and listed("talk").isdisjoint(words) and not (words and words[0] in listed("talk_first")):
         return text  # most have none of the words that the searches below turn on
     plain = _OWN.sub("", _WHICHEVER.sub("", _PLEASE.sub("", text).rstrip(" .?!")))
+    plain = _MUST_BE.sub(r"\g<thing>, \g<which>", plain)
     plain = _IS_BACK.sub(r"\g<thing>", plain)
     plain = _I_HAVE.sub(r"\g<thing>; on \g<done>", plain)
     plain = _WANTED.sub("", _GOT_ANY.sub("", plain))

@@ -61,7 +61,7 @@ SAID = [
     (r"(?<=[a-z\d]),? re-?order (?:at|when|level)(?: below)? \d+$", ""),
     (
         r"(?<=[a-z\d])[ ,(-]+(?:fair|own brand|no brand|imported|generic|see photo|demo(?: item)?|"
-        r"single item|quality tool|from (?:an? |the |old )*set)\)?$",
+        r"single item|quality tool|(?:loose )?(?:one )?from (?:an? |the |old )*set)\)?$",
         "",
     ),
     (r"^(.*\d(?:mm|/\d).*?),? (?:engraved|etched) (?:[a-z]{1,3}|\d{1,3})$", r"\1"),
@@ -161,7 +161,7 @@ SAID = [
     (r"#([0-4]) (ph|pz)\b", r"\2\1"),
     (r"\bpzd ?(?=[0-4]\b)", "pz"),
     (r"(?<=\bjis )cross[- ]recess\b", ""),
-    (r"(?<![a-z])sl (?=\d)", "slotted "),
+    (r"(?<![a-z])sl (?=\d+(?:\.\d)? ?mm\b)", "slotted "),
     (r"(?<=\dmm )sl(?= bit\b)|(?<=\d mm )sl(?= bit\b)", "slotted"),
     (r"\bflat ?head (?=\d+(?:\.\d)? ?mm bit\b)", "slotted "),
     (r"\b(?:sq(?:uare)?\.?[- ]?(?:no\.? ?|size |#)?|number two square)([0-4])(?= bit\b)", r"square no. \1"),
@@ -170,7 +170,7 @@ SAID = [
     (r"(?<=\bbit )(1/4|5/16)(?:\"| ?in)? hex dr(?:ive)?\b", r"\1 hex shank"),
     (r"\b8 ?mm \(5/16(?:\"| ?in)?\)(?= hex)", "5/16 in"),
     (r"(?<!mm )(?<!\d )(?<!\d\" )(?<!in )\bhex shank (\d+ ?mm)\b(?! ?x|,? ?long)", r"\1 hex shank"),
-    (r"\boal\b", "long"),
+    (r"(?<=mm )oal\b|\boal (?=\d+ ?mm\b)", "long "),
     (r"\bext(?:n|ension)?bar\b", "extension bar"),
     (r"\bratchet extension\b", "extension"),
     (r"\bwobble[- ]head(?= ext)", "wobble"),
