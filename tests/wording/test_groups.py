@@ -72,5 +72,8 @@ LEAST = {
     "spanners-pliers-3.json": 0.97,
     "torque-measuring-3.json": 0.92,
     "wear-electrics-3.json": 0.94,
-    "chemicals-fluids-3.json": 0.79,
+    "chemicals-fluids-3.json": 0.98,
+    "torque-measuring-4.json": 0.36,
+    "fasteners-seals-4.json": 0.52,
+    "spoken-4.json": 0.83,
 }

@@ -106,7 +106,8 @@ def _tells(part: str, torque: bool, kind: str, named: str) -> bool:
 
 # "Hose clip 16-27 mm - spring type".
 _OF_A_TYPE = re.compile(
-    r"^(?:the )?[a-z -]{2,30} (?:types?|style|pattern|version)$|^[a-z-]+(?:ed|able|ible|proof|less|resistant|safe|free)$",
+    r"^(?:the )?[a-z -]{2,30} (?:types?|style|pattern|version)$"
+    r"|^[a-z-]+(?:ed|able|ible|proof|less|resistant|safe|free)$",
     re.I,
 )
 

@@ -76,7 +76,13 @@ def _without(held: str, need: Meaning, item: Meaning) -> list[str]:
     told, name = kin().family(need.family), held.partition("=")[0]
     if need.family == "gloves" and name == "material" and name not in dict(item.attributes):
         return [f"without {held.rpartition('=')[2]} not stated"]  # whom latex harms
-    if told is None or told.shape not in FLUIDS or name in dict(item.attributes) or _NOT.search(need.text.lower()):
+    free_of_it = held == "material=silicone" and need.kind == "consumable"  # it spoils paint, whatever brings it
+    if (
+        told is None
+        or not (free_of_it or told.shape in FLUIDS)
+        or name in dict(item.attributes)
+        or _NOT.search(need.text.lower())
+    ):
         return []  # "brake grease, not copper grease": another thing, and this is not it
     value = held.rpartition("=")[2]
     if (item.family, value) in NEVER_IN:
