@@ -28,7 +28,8 @@ _LOW_SAPS = frozenset({"c1", "c2", "c3", "c4", "c5", "c6", "e6", "e8", "e9", "e1
 GLOVE_CLASSES = {500: "00", 1000: "0", 7500: "1", 17000: "2", 26500: "3", 36000: "4"}
 _GLOVE_VOLTS = re.compile(r"\b(\d{1,2} ?\d{3}|\d{1,4}) ?(kv|v|volts?)\b")
 _SQUARE_HEADED = re.compile(
-    r"\bsquare(?:[- ]head(?:ed|s)?| nuts?| bolts?| screws?| (?:sump |drain |filler? |level |pipe )?plugs?)\b(?! drive)"
+    r"\bsq[a-z]{3,5}(?:[- ]head(?:ed|s)?| nuts?| bolts?| screws?| (?:sump |drain |filler? |level |pipe )?plugs?)\b"
+    r"(?! drive)"
 )
 _THREADED = frozenset({"bolt", "nut", "tap", "thread-part"})
 # Old inch systems, in each of which the figure is that of another hexagon: 3/8 BSF is that of 5/16 W (from memory).

@@ -9,6 +9,9 @@ _DATE = (
 )
 
 SAID = [
+    (r"\bstand,? ?(?:automotive|vehicle|car),? ?axle\b|\bstand,? ?axle,? ?automotive\b", "axle stand"),
+    (r",? ?\bhand[- ]held\b", ""),
+    (r"^(?=.*\bpunch\b)(.*?),? ?\bsolid\b", r"\1"),
     (r"\b(?:trim|clip)[- ]popper\b", "trim tool"),
     (r"\btester circuit\b", "circuit tester"),
     (r"\bjointed (?:breaker )?(?:bar|handle)\b(?=.*\d)", "breaker bar"),
