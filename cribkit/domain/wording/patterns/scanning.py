@@ -6,7 +6,10 @@ from __future__ import annotations
 
 # Scanning errors inside sizes: letters for digits and a stroke read as a one or a bracket.
 SCAN = [
-    (r"(?<=\bno )([0-4]),(?=\d)|(?<=\bno\. )([0-4]),(?=\d)|(?<=#)([0-4]),(?=\d)", r"\1\2\3 , "),  # PHILLIPS,NO 2,75MM
+    (
+        r"(?<=\bno )([0-4]),(?=\d)|(?<=\bno\. )([0-4]),(?=\d)|(?<=#)([0-4]),(?=\d)|(?<=size )([0-4]),(?=\d\d)",
+        r"\1\2\3\4 , ",
+    ),  # PHILLIPS,NO 2,75MM
     (r"(?<![\d.,])([1-9]\d?),(\d{3})(?= ?(?:kg|lbs?|n|rpm|v|w)\b)", r"\1\2"),  # 3,000KG
     (r"\b((?:e|t|tx)-?\d{1,2}),(?=\d+ ?(?:mm|in\b|\"|/))", r"\1, "),  # STAR,TX30,10MM SQ
     (r"(?<=hex )l ?(\d{2,3})\b(?! ?x)", r"\1 mm long"),  # 10HEX L75
