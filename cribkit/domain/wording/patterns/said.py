@@ -9,6 +9,23 @@ _DATE = (
 )
 
 SAID = [
+    (r"\bn/(?=chl)|\bnon/(?=chl)", "non-"),
+    (r"^imp (?=\d{1,2}(?: ?mm)? (?:1/2|3/4|3/8|1)\b)", "impact socket "),
+    (r"^(?=.*\b(?:ext|extn|bar)\b)(.*\b\d{2,3})l\b", r"\1 mm"),
+    (r"^red(?= \d/\d ?[fm]\b)", "reducer"),
+    (r"^(?=.*(?:driver|drvr|dvr|scrdr)\b)(.*?)\bflt\b", r"\1flat"),
+    (r"\bs/cutters?\b", "side cutters"),
+    (r"\bcirc (?=pl(?:ie)?rs?\b)|(?<=^int )circ\b|(?<=^ext )circ\b", "circlip "),
+    (r"\bs/face\b(?= (?:hmr|hammer|mallet))", "soft face"),
+    (r"^p(?:u?n)ch,? pin,? (\d+(?:\.\d)?)$", r"pin punch \1 mm"),
+    (r"\b([23])j\b(?= \d)|(?<=pllr )([23])j\b|(?<=puller )([23])j\b", r"\1\2\3 jaw"),
+    (r"^(?=.*\b(?:pllr|puller)\b)(.*\bjaw) (\d{2,3})$", r"\1 \2 mm"),
+    (r"\bm/meter\b", "multimeter"),
+    (r"^(?=.*\b(?:thd ?lkr|t/lock|thread ?lock\w*)\b)(.*) (10|24|25|36|50|250)$", r"\1 \2 ml"),
+    (r"^(?=.*\boil\b)(.*?)(?<![\d/])(0|5|10|15|20)/(20|30|40|50|60)(?![\d/])", r"\1\2w-\3"),
+    (r"\bc/lant\b", "coolant"),
+    (r"\bcapscr\b", "cap screw"),
+    (r"^sk(?= \d/\d)", "socket"),
     (r"\bsoc\b\.?(?= |$|,)(?=.*\d)(?!.*\b(?:head|hd|cap)\b)", "socket"),
     (r"\bd/hex\b", "12pt"),
     (r"\bimp/pwr\b|\bpwr/imp\b", "impact"),
