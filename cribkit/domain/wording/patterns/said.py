@@ -9,6 +9,17 @@ _DATE = (
 )
 
 SAID = [
+    (
+        r"^(?=.*\b(?:pliers|plrs?|prybar|pry|wrench, ?adj\w*|adj\w*|hinged)\b)(.*\d(?: ?in| ?mm|\")),? (?:lg|"
+        r"length|long$)\b\.?",
+        r"\1",
+    ),
+    (r"^(?=.*\b(?:drill|twist)\b)(.*?),? ?\bstraight shank\b", r"\1"),
+    (r"(?<=mm) openings?\b", ""),
+    (r"\bnyl ins\b", "nylon insert"),
+    (r"\bg/oil\b", "gear oil"),
+    (r"^w/d (?=p?\d)", "wet and dry "),
+    (r"\b(\d+(?:\.\d)? ?(?:t|ton|tons|tonne|te)) cap(?:acity)?\b", r"\1"),
     (r"\bn/(?=chl)|\bnon/(?=chl)", "non-"),
     (r"^imp (?=\d{1,2}(?: ?mm)? (?:1/2|3/4|3/8|1)\b)", "impact socket "),
     (r"^(?=.*\b(?:ext|extn|bar)\b)(.*\b\d{2,3})l\b", r"\1 mm"),
