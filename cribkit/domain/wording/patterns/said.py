@@ -9,6 +9,17 @@ _DATE = (
 )
 
 SAID = [
+    (r"\bbj (?=split|sep)", "ball joint "),
+    (r"\bo/filter\b", "oil filter"),
+    (r"\btyre infl?a?tr\b", "tyre inflator"),
+    (r"\bduct tp\b", "duct tape"),
+    (r"\bd/s(?:ided)? tape\b", "double sided tape"),
+    (r"\bp/clip(s?) (\d{1,2})$", r"p-clip\1 \2 mm"),
+    (r"^or (?=\d+(?:\.\d)? ?x ?\d)", "o-ring "),
+    (r"\br/clip(s?) (\d(?:\.\d)?)$", r"r-clip\1 \2 mm"),
+    (r"^circ (ext|int)\b", r"circlip \1"),
+    (r"\bb/seal\b", "bonded seal"),
+    (r"^h/?s (?:tube|tubing|sleeve)\b", "heat shrink"),
     (
         r"^(?=.*\b(?:pliers|plrs?|prybar|pry|wrench, ?adj\w*|adj\w*|hinged)\b)(.*\d(?: ?in| ?mm|\")),? (?:lg|"
         r"length|long$)\b\.?",
