@@ -10,12 +10,29 @@ from cribkit.domain.wording.patterns.chemicals import CHEMICALS
 from cribkit.domain.wording.patterns.drives import DRIVES
 from cribkit.domain.wording.patterns.fasteners import FASTENERS
 from cribkit.domain.wording.patterns.measuring import MEASURING
+from cribkit.domain.wording.patterns.notes import NOTES
 from cribkit.domain.wording.patterns.numbers import NUMBERS
+from cribkit.domain.wording.patterns.requests import REQUESTS
 from cribkit.domain.wording.patterns.said import SAID
+from cribkit.domain.wording.patterns.shorthand import SHORTHAND
 from cribkit.domain.wording.patterns.signs import SIGNS
 from cribkit.domain.wording.patterns.supplies import SUPPLIES
 from cribkit.domain.wording.patterns.tips import TIPS
 from cribkit.domain.wording.patterns.tools import TOOLS
 
 # In the order in which a text passes them.
-PATTERNS = [*SIGNS, *SAID, *MEASURING, *FASTENERS, *NUMBERS, *CHEMICALS, *TOOLS, *SUPPLIES, *TIPS, *DRIVES]
+PATTERNS = [
+    *SIGNS,
+    *SHORTHAND,
+    *NOTES,
+    *REQUESTS,
+    *SAID,
+    *MEASURING,
+    *FASTENERS,
+    *NUMBERS,
+    *CHEMICALS,
+    *TOOLS,
+    *SUPPLIES,
+    *TIPS,
+    *DRIVES,
+]
