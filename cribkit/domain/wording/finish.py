@@ -548,10 +548,18 @@ def _sides(reading: Reading) -> None:
 
 
 def _before_a_slip(reading: Reading, number: Token) -> bool:
-    """ "3 leged puller": a word that was mistyped and names no thing may belong to the number."""
+    """ "3 leged puller", "4 jaw puller": what is counted is no thing, or a word that was mistyped and may be none."""
     after = next(iter(reading.tokens[reading.place_of(number) + 1 :]), None)
     said = next((said for said in reading.words if after is not None and said.tokens[0] is after), None)
-    return said is not None and said.how == "corrected" and said.word not in tables().names_of
+    if said is None:
+        return False
+    return said.text in _PARTS_COUNTED or (said.how == "corrected" and said.word not in tables().names_of)
+
+
+# What a thing has so many of: a 4 jaw puller is not four pullers.
+_PARTS_COUNTED = frozenset(
+    {"jaw", "jaws", "leg", "legs", "arm", "arms", "way", "pin", "flute", "flutes", "pole", "stage"}
+)
 
 
 def _counts(reading: Reading) -> None:

@@ -31,6 +31,7 @@ from cribkit.domain.wording.handtools import (
 )
 from cribkit.domain.wording.hoses import hose
 from cribkit.domain.wording.keys import KEYS
+from cribkit.domain.wording.measure import number
 from cribkit.domain.wording.reading import Reading, Said
 from cribkit.domain.wording.seals import hardness, oring, two_ends
 from cribkit.domain.wording.squares import long_numbers
@@ -150,17 +151,20 @@ def placed(family: Family | None) -> bool:
     )
 
 
+STRAIGHT = 180  # degrees
+
+
 def _pliers(reading: Reading) -> None:
-    """Tips of pliers: bent (45, 90 degrees) or straight."""
+    """Tips of pliers: bent (mostly by 45 or 90 degrees) or straight."""
     for group in reading.numbers():
         if len(group.tokens) == 1 and not group.tokens[0].unit and group.tokens[0].values[0] in ("45", "90"):
             group.use()
             reading.set("form", "bent")
             reading.set("angle", group.tokens[0].values[0])
     while angle := reading.take("deg"):
-        if angle.values[0] in ("45", "90"):
+        if number(angle.values[0]) not in (0, STRAIGHT):
             reading.set("form", "bent")
-            reading.set("angle", angle.values[0])
+        reading.set("angle", angle.values[0])
     any_numbers(reading)
 
 
