@@ -5,13 +5,13 @@ from __future__ import annotations
 import json
 import re
 import unicodedata
-from collections.abc import Callable
 from functools import cache
 
 from cribkit.domain import tables as files
 from cribkit.domain.wording.lexer import torque_nm
 from cribkit.domain.wording.needle import Sieve, pack
 from cribkit.domain.wording.patterns import PATTERNS
+from cribkit.domain.wording.patterns.pattern import Pattern
 from cribkit.domain.wording.patterns.scanning import SCAN
 from cribkit.domain.wording.spoken import SPOKEN, in_digits
 
@@ -66,7 +66,6 @@ SIGNS = str.maketrans(
     }
 )
 _Found = re.Match[str]
-_Better = str | Callable[[_Found], str]
 
 
 def tidy(text: str) -> str:
@@ -89,7 +88,7 @@ def _mended(text: str) -> str:
 
 
 @cache
-def _patterns() -> list[tuple[str, _Better]]:
+def _patterns() -> list[Pattern]:
     """All patterns with what they stand for, in the order in which a text passes them."""
     return [*SCAN, *_FIRST, *PATTERNS, *_THEN, (SPOKEN, lambda found: in_digits(found[0])), *_LAST]
 
@@ -143,7 +142,7 @@ def _size_in_digits(found: _Found) -> str:
 _TORQUE = r"(\d[\d.]*) ?(n[.·]?m|in[-./ ]?lbs?|ft[-./ ]?lbs?)\.?"
 
 # Before the patterns of the single trades.
-_FIRST: list[tuple[str, _Better]] = [
+_FIRST: list[Pattern] = [
     (r"\b(\d{1,3}(?:\.\d)?) ?(?::|to|-) ?1\b(?! ?/|[ \"]*(?:in\b|inch|dr\b|drive|sq))", _ratio),
     (r"\b(?!n\.m|m\.m)(?:[a-z]\.){2,}[a-z]?\b\.?|(?<=\d )a\. ?f\b", _run_together),
     (
@@ -198,7 +197,7 @@ def _pair(found: _Found) -> str:
 
 
 # Behind the patterns of the single trades.
-_THEN: list[tuple[str, _Better]] = [
+_THEN: list[Pattern] = [
     # "do not use the old ones again", "always renew": says nothing about the thing.
     (
         r"[(,;-]? ?(?:do not|don't|never|must not be) (?:re-?use[d]?|use (?:the )?(?:old|again|twice))[^,;)]*\)?"
@@ -272,7 +271,7 @@ def _inches(thou: str) -> str:
 
 
 # Numbers in digits that belong together: 200 by 4.8, M10 by 1 1/2, 25 thou.
-_LAST: list[tuple[str, _Better]] = [
+_LAST: list[Pattern] = [
     (r"\b(\d{1,3}) ?(?:yds?|yards?)\b", _metres),
     (r"(?<=\d) by (?=\d|\.\d)", " x "),
     (r"\b([1-9]) and (?=\d{1,2}/\d{1,2}\b)", r"\1 "),

@@ -12,6 +12,7 @@ from cribkit.domain.wording.patterns.fasteners import FASTENERS
 from cribkit.domain.wording.patterns.measuring import MEASURING
 from cribkit.domain.wording.patterns.notes import NOTES
 from cribkit.domain.wording.patterns.numbers import NUMBERS
+from cribkit.domain.wording.patterns.pattern import Pattern
 from cribkit.domain.wording.patterns.requests import REQUESTS
 from cribkit.domain.wording.patterns.said import SAID
 from cribkit.domain.wording.patterns.shorthand import SHORTHAND
@@ -21,7 +22,7 @@ from cribkit.domain.wording.patterns.tips import TIPS
 from cribkit.domain.wording.patterns.tools import TOOLS
 
 # In the order in which a text passes them.
-PATTERNS = [
+PATTERNS: list[Pattern] = [
     *SIGNS,
     *SHORTHAND,
     *NOTES,

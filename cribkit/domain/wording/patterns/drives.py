@@ -36,7 +36,6 @@ DRIVES = [
     (r"\bf ?(\d/\d|1)(?: ?in| ?\")?[ x/-]{1,3}m ?(\d/\d|1)\b(?![./-]|\d)", r"\1 f x \2 m"),
     (r"\bm ?(\d/\d|1)(?: ?in| ?\")?[ x/-]{1,3}f ?(\d/\d|1)\b(?![./-]|\d)", r"\1 m x \2 f"),
     (r"(?<=\d)ml\b(?=\)?$)(?<=\d/\dml)", " m"),  # 3/8ML
-    (r"\b(\d/\d) in, (\d/\d) out\b", r"\1 f x \2 m"),
     (r"\b(\d/\d)(?: ?in| ?\")? (?:input|in), (\d/\d)(?: ?in| ?\")? (?:output|out)\b", r"\1 f x \2 m"),
     # six point by a P: with a socket and a square or a size, no pieces
     (r"^(?!.*\b(?:set|kit)\b)((?:.*[\s,])?)(6|12)p(?=[\s,/].*\b(?:skt|sckt|socket|so[c]?ket)s?\b)", r"\1\2pt"),
@@ -403,7 +402,6 @@ DRIVES = [
         r" for (?:the |an? )?(half|quarter|three[- ]eighths?)(?:[- ]inch)? ratchet$",
         r"deep \1 mm socket \2 drive",
     ),
-    (r"(\b(?:socket|skt)\b.*?),? on ([13]/[248])$", r"\1, \2 drive"),
     (r"\b(\d{1,2}) ?mm square 8 ?pt socket drain plug (1/2|3/8)$", r"8 point socket \1 mm \2 drive"),
     (r"\b(?:increasing|reducing) (?=adapt)", ""),
     (
@@ -546,7 +544,6 @@ DRIVES = [
     (r"\bsocket wrench[,:; ]+impact\b", "impact socket wrench"),
     (r"(?<=\d )t[- ]?(?:handled?|bar|grip)\b", "tbar"),
     (r"(?<=/\d)[\"']{0,2} ?-?(?:sd|sqd)\b", " sq dr"),  # 3/8SD
-    (r"(?<=[\d\"'])(?=(?:dr|drv|drive|sq|sqdr|skt|socket|sckt)\b)", " "),  # 1/4dr
     (r"\b(dr|drv|drive|sq(?![0-4](?![\d/.]))|skt|sckt|socket|spanner|spnr)(?=\d)", r"\1 "),
     (
         r"^(?=.*\bbits?\b)(?=.*\bset\b)(?!.*\b(?:soc|sock\w*|skts?|keys?|hex bits?)\b)"

@@ -270,7 +270,6 @@ FASTENERS = [
     (r"\btwenty[- ]one[ /-](?:watt )?five(?: watt)?\b(?=.*\b(?:bulb|lamp)s?\b)", "21/5w"),
     (r"\b21(?: ?/ ?| ?- ?)5 ?w\b|(?<=v)21(?:/|-)5 ?w\b", " 21/5watt "),
     (r"^lamp,? filament,? (?=.*\b21/5watt)|^lamp,? (?=stop ?(?:/|and|) ?tail\b.*\b21/5watt)", "bulb "),
-    (r"(\b21/5watt\b.*?),? (?:with )?off?set[- ]pins?\b", r"\1"),
     (r"(\b21/5watt\b.*\bbulbs?),? for the rear (?:light|lamp)s?\b", r"\1"),
     (r"; on the hose (?:onto |over )?the (?:stub|spigot|pipe|union|barb)s?(?: and)?$", ""),
     (r"(?<=\d) x(?=\d+\.\d+ ?mm\b)", " x "),
@@ -320,7 +319,6 @@ FASTENERS = [
     (r"\bthree and a half[- ]lit(?:re|er)s?\b(?=.*\b(?:diesel|petrol)\b)", "3.5"),
     (r"^(?:piston )?protrusion (?:is )?(?:high|low|medium)[:;,-] ?(?=.*\bgasket\b)", ""),
     (r"(\bgasket\b.*?),? the (\w+)[- ]notch one\b", r"\1, \2 notch"),
-    (r"(\bgasket\b.*?),? (?:the )?head is off for (?:a )?skim(?:ming)?\b", r"\1"),
     (r"\bblowing at the (?:head|joint|flange),? (?:i )?need (?=.*\bgasket\b)", ""),
     (
         r"^(?=.*\b(?:gasket|gskt)s?\b)(.*?)\bexh?(?:aust)?\.? mani(?:fold)?\.? ?/ ?(?:cyl(?:inder)? )?(?:head|hd)\b",
@@ -377,7 +375,6 @@ FASTENERS = [
         r"(\bcirclips?\b.*?)\b(\d{1,3})(?: ?mm)? (shaft|bore),? (\d(?:\.\d+)?) ?(?:mm )?(?:thk|thick)\b",
         r"\1\2 x \4 mm \3",
     ),
-    (r"\bself[- ]tapping screws?\b(?=.* to hold )", "self tapping screw"),
     (
         r"(\bwheel ?nut (?:spanner|wrench|socket|brace|key)\b.*?)\b(?:hex ?(17|19|21|22)|(17|19|21|22) ?hex)\b",
         r"\1\2\3 mm",
@@ -407,7 +404,6 @@ FASTENERS = [
     (r"\bblub\b", "bulb"),
     (r"\b(?:whaser|wahser|wsaher)(?=s?\b)", "washer"),
     (r"\brect\.? (?=section|sect\b)", "rectangular "),
-    (r"\bwet (?:and|n|&) dyr\b", "wet and dry"),
     (r"\bplgu\b", "plug"),
     (r"(?<=\d) ?mm dia(?:meter)? x (?=\d)", " mm x "),
     (r"(?<=x )(\d{1,3}),(\d{1,2})(?=,(?: |$))", r"\1.\2"),  # 22,2, for inox
@@ -436,7 +432,6 @@ FASTENERS = [
         r"\1full thread",
     ),
     (r"\bhex(?:agon)? sets? (?=m\d{1,2} ?x ?\d)", "hex setscrew "),
-    (r"\bmf(?=\d{1,2} ?x ?\d)", "m"),  # metric fine
     (
         r"^(?=.*\b(?:grub|gurb|set ?screw|headless|screw|scr|setscr\w*)s?\b)(?!.*\b(?:bit|key|driver)s?\b)(.*?)"
         r"\b(14|22|33|45) ?h\b",
@@ -487,7 +482,6 @@ FASTENERS = [
     (r"\bst/st\b|\bs/st\b", "stainless"),
     (r"\bclamp,? (1|2|one|two)[- ]ear\b", r"ear clamp \1 ear"),
     (r"\bclip,? mini,? bolt[- ]type\b", "fuel hose clip mini bolt"),
-    (r"(\bo-?ring\b.*),? plain (?=nitrile|nbr)", r"\1 "),
     (r"\b(m\d{1,2}) (?:coarse )?by (?=\w)", r"\1 x "),
     (r"\b(bolt\b.*?),? strength (?=\w+ point|\d)", r"\1, class "),
     (r"\bone[- ]millimet(?:re|er)[- ]pitch\b", "pitch 1 mm"),
@@ -616,7 +610,6 @@ FASTENERS = [
         r"\b(cap|btn|button|flange|dome|cheese|csk|round|washer|hex|mushroom|fillister) ?hd\b",
         r"\1 head",
     ),  # HD alone is heavy duty
-    (r"\b(skt|sck|socket|sock) ?hd\b(?=.*\b(?:screw|scr|cap|bolt|m\d))", r"\1 head"),
     (r"\b(self|st|tek|tapping|drilling)\b(.*)\bhex(?:agon)? washer head\b", r"\1\2"),
     (r"\b(st ?\d\.\d.*)\bhex(?:agon)? washer head\b", r"\1"),
     (r"\bhex(?:agon)? washer head\b", "hex head"),  # a hexagon with a flange pressed on, no washer

@@ -2,10 +2,13 @@
 
 from __future__ import annotations
 
+from cribkit.domain.wording.patterns.pattern import Pattern
+from cribkit.domain.wording.spoken import in_digits
+
 # The units of a torque, where "half a" stands before one.
 _TORQUE_UNIT = r"(?:newton|nm\b|n\.m|foot[- ]p|ft[- ]?lb|pound[- ]f|lbf?[- ]f|inch[- ]p|in[- ]?lb)"
 
-MEASURING = [
+MEASURING: list[Pattern] = [
     (r"^(?=.*\bga(?:u)?ge\b)(.*\bm\d{1,2}\b.*?)\b([4-7])([gh])\b(?! ?mm)", r"\1class\3\2"),
     (
         r"(\b(?:t(?:or)?que?|trq) ?wr(?:ench)?\b.*?)\b(?:ratchet(?:ing)? head|reversible ratchet(?: head)?)\b",
@@ -72,7 +75,6 @@ MEASURING = [
     (r"^(1/4|3/8|1/2|3/4|1) (click|dial|beam) (?=\d{1,3}-\d{2,3}$)", r"\2 torque wrench \1 drive "),
     (r"(\bcat ?(?:iii|ii|iv|[234]) ?)(300|600|1000)$", r"\1\2 v"),
     (r"\bo/s (?=(?:mikes?|mics?|micrometers?|micromters?)\b)", "outside "),
-    (r"(\b(?:mike|mic|micrometer),? )o/s\b", r"\1outside"),
     (r"\bi/s (?=(?:mikes?|mics?|micrometers?)\b)", "inside "),
     (
         r"^(?=.*\b(?:calipers?|callipers?|micrometer|mike|mic|gauge|torque|multimeter|vernier|dti)\b)"
@@ -81,7 +83,6 @@ MEASURING = [
     ),
     (r"^(?=.*\bdigital\b)(?=.*\b(?:calipers?|callipers?|verniers?)\b)(.*?)\belectronic\b,? ?", r"\1"),
     (r"(?<=\d) ?(mm|in|\") thru (?=\d)", r" \1 to "),
-    (r"(?<=\d) thru (?=\d)", " to "),
     (
         r"\b(feelers?|feeler gauges?) (?:blades|leaves),? (\d{1,2}|ten|thirteen|fifteen|seventeen|twenty|"
         r"twenty[- ](?:two|five|six|eight)|thirty[- ]two),(?= )",
@@ -98,10 +99,6 @@ MEASURING = [
     (r"\bcct (?=test)", "circuit "),
     (r"\blapm\b", "lamp"),
     (r"\b(\d(?:\.\d+)?)\" ?- ?(\d(?:\.\d+)?)\" ?/ ?(\d{2,3} ?- ?\d{2,3}) ?mm\b", r"\1-\2 in (\3 mm)"),
-    (
-        r"\bone[- ](twenty|fifty|eighty)\b(?=[- ](?:foot|ft|inch|in[- .]?lb|newton|nm\b|pound|lb))",
-        r"one hundred and \1",
-    ),
     (r"\btwo[- ](twenty|fifty|forty)\b(?=[- ](?:foot|ft|inch|in[- .]?lb|newton|nm\b|pound|lb))", r"two hundred and \1"),
     (
         r"\b(inch|foot)[- ](?:pounds?|lbs?) torque wrench\b(.*?)\b(\d{1,3}) ?(?:to|-) ?(\d{1,3})$",
@@ -137,9 +134,10 @@ MEASURING = [
     (r"(\btorque (?:screw ?)?driver\b) and (?:an? )?(?=(?:1/4|quarter)\S*(?: in\.?)? hex\b)", r"\1 "),
     (r"\bdial test clock\b", "dial test indicator"),
     (r"\b(dial (?:test )?(?:indicator|gauge)\b.*?) in hundredths\b", r"\1 0.01 mm"),
-    *(
-        (rf"\b(?:oh|nought|naught|zero|o) point (?:oh|nought|naught|zero|o) {word}\b", f"0.0{digit}")
-        for digit, word in enumerate(("one", "two", "three", "four", "five", "six", "seven", "eight", "nine"), 1)
+    (
+        r"\b(?:oh|nought|naught|zero|o) point (?:oh|nought|naught|zero|o) (one|two|three|four|five|six|seven|"
+        r"eight|nine)\b",
+        lambda found: f"0.0{in_digits(found[1])}",
     ),
     (r"^(?=.*\b(?:feeler|thickness ga))(.*?)\b(\d\d) ?bl\b\.?", r"\1\2 blades"),
     (
@@ -259,7 +257,6 @@ MEASURING = [
     (r"\bcategory ([1-4])\b", r"cat \1"),
     (r"\b(\d+) up to (?=\d)", r"\1-"),
     (r"\binch feelers?\b(?: for [a-z ]+)?,? 0?(\.\d+)", r"feeler gauge \1 in"),
-    (r"\bcat ?(iv|iii|ii)-(?=\d)", r"cat \1 "),
     (r"\b0 ?(?:-|to) ?360 ?deg(?:rees)?\b", ""),
     (r"\b2 probe\b(?=.*\bv)", "two pole"),
     (r"(\b(?:micrometer|mic)\b.*)\b(\d{1,3})/(\d{2,3})\b(?! ?in)", r"\1\2-\3"),
@@ -339,7 +336,6 @@ MEASURING = [
         "",
     ),
     (r"\b(hi|high|lo|low|oil|fuel|tyre|tire|system|sys) press\b", r"\1 pressure"),
-    (r"\b(hyd|hydraulic) press\b(?=,? (?:ga|gge|gauge|test|tester|tstr|hose|switch|sensor|kit)\b)", r"\1 pressure"),
     (r"\bpress(?= (?:ga|gauge|gage|tester|test|tstr)\b)", "pressure"),
     (
         (

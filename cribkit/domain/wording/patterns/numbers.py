@@ -57,7 +57,6 @@ NUMBERS = [
     (r"\b(\d\.\d) d\b(?=$|,| )", r"\1 diesel"),
     (r"\b(\d) (\d/\d{1,2}) long\b", r"x \1-\2 in"),
     (r"\bhalf[- ]kilo\b", "500 g"),
-    (r"(?<!and a )(?<!and )\bhalf mil\b(?= (?:gasket|feeler|shim|sheet|paper))", "0.5 mm"),
     (r"\bdia(?:meter)?\.? ?(\d+(?:\.\d+)?)\b(?! ?(?:mm|in\b|x|/|\"|-)|,\d)", r"\1 mm"),
     (r"(-?\d+) ?\.{2,3} ?\+?(?=\d)", r"\1 to "),
     (r"\b(\d{1,2}) ?v ?/ ?(?=\d{1,3} ?w\b)", r"\1v "),
@@ -84,7 +83,6 @@ NUMBERS = [
     (r"(?<= )x(?=\d+(?:\.\d+)? ?m\b)", "x "),  # 12mm x12m
     (r"(?<=\d) ?in\.? (?=hex)", '" '),  # 1 in. hex head is no internal hexagon
     (r"\b([io])\. ?d\b\.?", r"\1d"),  # I.D.
-    (r"(?<=\d)(?=awg\b|sqmm\b)", " "),
     (r"(-?\d+) ?/ ?\+ ?(?=\d+ ?(?:deg ?)?c\b)", r"\1 to "),  # -50/+550C
     (r"(?<=\dv)(?=\d+ ?[wa]\b)", " "),  # 12V55W
     (r"(?<=\d)(?=(?:nbr|fkm|epdm|hnbr)\b)", " "),
@@ -100,12 +98,6 @@ NUMBERS = [
     (r"(\d(?:\.\d+)? ?(?:-|to) ?\d+(?:\.\d+)?) ?mm sq\b\.?(?! ?(?:dr|drive|square))", r"\1 sqmm"),
     (r"\bsae (?=\d{1,2}[- ]?(?:pt|point|pc|piece))", "inch "),
     (r"(?<=[\d\"]) ?thru ?(?=\d)", " to "),
-    (r"\bhalf a (?:mil|millimetre|millimeter|mm)\b", "0.5 mm"),
-    (
-        r"(?<!one[ -])(?<!three[ -])(?<!five[ -])(?<!seven[ -])(?<!\d[ -])(?<!an )\beighth by "
-        r"(?=(?:an )?inch|one|two|\d)",
-        "1/8 x ",
-    ),
     (r"(?<=x )inch and (?=a )", "an inch and "),
     (r"\b2nd\b", "second"),
     (r"\b(\d+(?:\.\d)? ?mm),? (?:lg|long) (?=\d+ ?mm\b)", r"\1 , long , "),
@@ -123,7 +115,6 @@ NUMBERS = [
     (r"\bdash (?=\d|four\b|six\b|eight\b|ten\b|twelve\b|sixteen\b)", "-"),
     (r"(?<=[a-wyz])\.(?=\d)", " "),  # SKT.10MM
     (r"(?:^|(?<=, ))inch and (?=a )", "an inch and "),
-    (r"(?<=\d)(?=(?:deep|dp|impact|imp|hex|hx|long|pos|ratchet|ext)\b)", " "),
     (r"(?<=[a-z]),(?=[a-z\d])", ", "),
     (r"(?<=\dmm)(?=\d)", " "),
     (r"(?<=\d[\"'])(?=[a-z\d])", " "),

@@ -12,7 +12,6 @@ SAID = [
     (r"^(?=.*\b(?:nuts?|plugs?|studs?|bolts?|screws?)\b)(.*?\bby )one[- ]five\b(?! (?:hundred|mm|mil))", r"\g<1>1.5"),
     (r"^(?=.*\b(?:nuts?|plugs?|studs?|bolts?|screws?)\b)(.*?\bby )one[- ]two[- ]five\b", r"\g<1>1.25"),
     (r"\b0,(\d{2,3})(?= ?(?:-|to\b|/|x\b|mm\b|$))", r"0.\1"),
-    (r"(?<=0\.\d\d-)(\d),(\d\d)\b|(?<=0\.\d\d - )(\d),(\d\d)\b", r"\1\3.\2\4"),
     (r"\bmin\.? (\d+)(?: ?n\.?m)?,? max\.? (?=\d+ ?(?:n\.?m|ft|in|lb))", r"\1-"),
     (r"\bclk\b(?=.*\b(?:torque|nm|n\.m|ft-?lb|\d+ ?nm)\b)|(?<=\btw )clk\b|(?<=sd )clk\b", "click"),
     (r"(?<=, )inch (?=out\b)", "1 inch "),
@@ -36,10 +35,8 @@ SAID = [
     (r"\b(?:an? |one )?inch and (?:an?|one)[- ](quarter|half|eighth|sixteenth)\b", r"one and one \1 inch"),
     (r"\binch and (three|five|seven)[- ](quarters|eighths|sixteenths)\b", r"one and \1 \2 inch"),
     (r"(?<=\d/\d)(?:\"| ?in)? ?w{1,2}(?= (?:socket|skt|spanner|spnr|wrench)\b)", " whitworth"),
-    (r"(?<=\d/\d\d)(?:\"| ?in)? ?w{1,2}(?= (?:socket|skt|spanner|spnr|wrench)\b)", " whitworth"),
     (r"\b(t\d{1,2}) h(?= (?:bit|key|skt|socket)\b)", r"\1 tamper"),
     (r"\bhex(\d{1,2})(?= (?:bit|skt|socket|key)\b)", r"hex \1 mm"),
-    (r"(?<=\d/\d) l key\b|(?<=\d/\d\d) l key\b", " l-key"),
     (r"\bhex (\d+(?:\.\d)? ?mm )?tr(?= (?:bit|key|skt|socket)\b)", r"hex \1tamper"),
     (r"\bm-(?=\d{1,2} triple)", "m"),
     (r"\bm(\d{1,2}) internal 12[- ]p(?:oin)?t\b", r"m\1 triple square"),
@@ -177,10 +174,6 @@ SAID = [
         r"\1",
     ),
     (r"\b(?:packs?|packets?) of (?=p?\d{2,4} ?grit\b)", ""),
-    (
-        r"(\d ?(?:ml|l|g|kg|oz|lbs?)|\b(?:bottle|tin|can|tube|roll|box)s?)(?:,| \() ?\d{1,3} left\)?$",
-        r"\1",
-    ),  # in the crib
     (r"^of (?:that|this|the|those|these) (?=[a-z])", ""),  # got any of that
     (r"\bthe (\d+(?:\.\d+)? ?(?:ml|mls|g|kg|l|lit(?:re|er)s?|oz)) one\b", r"\1"),  # the 50 ml one
     (r",? (?:the |an? )?(\d{1,2}(?:\.\d+)? ?(?:%|per ?cent)) stuff\b", r", \1"),
@@ -209,7 +202,6 @@ SAID = [
         r"10 pc \1 \2-\3 mm",
     ),
     (r"\bthe three[- ]eighths?\b", "the 3/8"),
-    (r"\bthe three[- ]quarters?\b(?= ?-?(?:inch|ratchet|drive|dr\b|gun))", "the 3/4"),
     (
         r"(\bdeep\b.*?) ?[-,;] ?(?:the )?(?:studs?|threads?) (?:stick|sticks|sticking|poke|pokes) (?:out|through)"
         r"(?: too far| too much| a long way| a lot)?(?: (?:on|of|from) the [a-z ]+)?$",
@@ -221,7 +213,6 @@ SAID = [
         r" (?:scratched|marked|damaged|chipped)$",
         r"\1",
     ),
-    (r", tray \d{1,2}$", ""),
     (r" ?\(\d{1,3} (?:in stock|left|on hand|available|in the bin)\)", ""),
     (r", from (?:the |an? )?(?:metric |imperial |big |old )?set$", ""),
     (r" ?\((?:small |big |old )?set spares?\)", ""),
@@ -281,7 +272,6 @@ SAID = [
         r"(?: and)?(?: an?)? (?:ring|box)(?:[- ]end)?(?: on| at)?(?: the)? other(?: (?:side|end))?\b",
         r"combination \1",
     ),
-    (r"\bhss[- ]?co(?= [a-z])", "cobalt"),
     (r"\bpoint (?:oh|o) (?=(?:one|two|three|four|five|six|seven|eight|nine)\b)", "point zero "),
     (r"(\b(?:gauges?|feelers?|blades?|from)) point (?=zero [a-z])", r"\1, point "),
     (
@@ -442,11 +432,6 @@ SAID = [
     (r"\bint[/ ]ext (?=rev)|(?<=reversible )int[/ ]ext\b", ""),
     (r"(?:[,;] | - )(?:van|board) \d{1,2}[a-z]?$", ""),
     (
-        r",? (?:\((?:van|bay|bench|shelf|board|drawer|bin|cabinet|rack) \d{1,2}[a-z]?\)|"
-        r"- (?:van|bay|bench|shelf|board|drawer|bin|cabinet|rack) \d{1,2}[a-z]?$)",
-        "",
-    ),
-    (
         r"^(?=.*\bp?21 ?w? ?[/ ] ?5w?\b|.*twenty[- ]one five watt)(?=.*\b(?:bulb|lamp)\b)"
         r"(?!.*\b(?:wedge|capless)\b)"
         r"(.*?),? (?:twin|double|dual)[- ]fil\w*\.?",
@@ -500,7 +485,6 @@ SAID = [
     (r"\b(?:without|no|free of) insulation\b", "uninsulated"),
     (r"\b(?:not attracted by|does not stick to|do not stick to) magnets?\b", "non-magnetic"),
     (r"\bhalf a kilo\b", "500 g"),
-    (r"\btwo[- ]and[- ]a[- ]half mm\b", "2.5 mm"),
     (r"\b(\w+)-hundred-grit\b", r"\1 hundred grit"),
     (r"\"?\b(?:vde|insul\w*|1000 ?v|tamper\w*|sensor safe)\?\"?", "uncertain"),
     (
@@ -619,7 +603,6 @@ SAID = [
     (r",? \b(?:half a|one|two|three|\d+) met(?:re|er)s? between [a-z ]+$", ""),
     (r",? every \d+(?:\.\d+)? ?(?:mm|cm|m) [a-z ]+$", ""),
     (r", (?:one|two|three|four|half a|a) (?:full )?turns?(?: only)?$", ""),
-    (r"^((?:lay|fit|install|refit|place) .*?),? dry\b", r"\1"),
     (r",? about (?:\d+(?:\.\d+)?|half a|one|two|three|four|five|ten) (?:litres?|liters?|ml|kg|grams?|g)\b", ""),
     (
         r",? (?:but )?not (?:over|on|near|into|onto) (?:the|any) "
@@ -698,7 +681,6 @@ SAID = [
     (r"\b(batter(?:y|ies)|case|box) (?:incl(?:uded)?|inc|supplied)\b\.?$", r"with \1"),  # ..., battery incl
     (r"\b(?:in )?range (?:of )?at least\b", "range"),
     (r"^set (?=.{0,30}\bchocks? )", "place "),
-    (r"(?<=drive) one\b$|(?<=square) one\b$", ""),
     (r",? ?\b(?:a|one|100|1000) ?(?:hundred|thousand|dozen)? (?:in|to) (?:the|a) (?:bag|box|pack|packet|tin)\b", " "),
     (
         (r"\b(?:the|a|an) (?!(?:number|size|no|nr|class|grade|type|twenty|thirty|forty|fifty)\b)([a-z]+) one\b"),

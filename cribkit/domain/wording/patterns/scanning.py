@@ -23,7 +23,6 @@ SCAN = [
     (r"(?<=x)([1-9])oo\b|\b([1-9])oo(?=mm\b)", r"\1\g<2>00"),  # PH2X1OO, 3OOMM
     (r"\b([1-9]\d?)[l|i!]((?:2|4|8|16|32)(?=[ -]?(?:dr|drv|drive|sq)\b))", r"\1/\2"),  # 1l2DR
     (r"\b[il|](?=\d{1,3}(?:mm|nm)\b)", "1"),  # l25MM
-    (r"\bdr[1l|]ve", "drive"),
     (r"\b[il|]{2}(?=\s*(?:mm|rnm)\b)", "11"),  # ll mm
     (
         r"(?<![a-z\d])(\d+)[il|](?=\s*(?:mm|rnm|nm|n\.m|in\.|inch|\")(?![a-z])|\s*x\s*\d)",
@@ -47,9 +46,7 @@ SCAN = [
     (r"\blmp\b", "imp"),
     (r"(?<=\d)o(?=in\b)", "0"),
     (r"\b5(?=kt\b|ckt\b|pnr\b|cdr\b|crew|ocket|panner)", "s"),  # 5KT  # P4OO
-    (r"(?<![a-z\d])(p?)(\d+)o(?=\d|[ -]?(?:grit|v|w|ton)\b)", r"\1\g<2>0"),
     (r"(?<![a-z\d])(\d?)ow(?=[ -]?\d)", r"\g<1>0w"),  # OW-20
-    (r"(?<=\dw)([ -]?)(\d)o\b", r"\1\g<2>0"),  # 0W-3O
     (r"\bd0t\b", "dot"),
     (r"\b(dot[ -]?5[.,])[il|]\b", r"\g<1>1"),  # DOT 5.l
     (r"\b(ph|pz)o\b", r"\g<1>0"),  # PHO
@@ -57,7 +54,6 @@ SCAN = [
     (r"\b([il|1-9]\d?)/[il|]6(?=\b|in\b|dr\b)", r"\1/16"),  # 5/l6
     (r"\b[il|]([il|1-5])/(?=16\b|32\b)", r"1\1/"),  # l1/16
     (r"\b[s](?=/(?:8|16|32)\b)", "5"),  # S/16
-    (r"\b([1357])/[sb](?=[ -]*(?:in\b|inch|\"|dr\b|drive|sq\b|sq\.))", r"\1/8"),  # 3/S drive
     (r"\b([1il|])/z\b", "1/2"),
     (r"(?<=\d)([ -]?)[l1](?=n\b|nch\b)", r"\1i"),  # 1/4-lnch
     (r"(?<!\d)([1-9]?)b(?=\s*mm\b)", r"\g<1>8"),  # 1B mm

@@ -11,6 +11,5 @@ SIGNS = [
     (r"\bw/o\b", "without"),
     (rf"(?={_THREE_ALIKE})([a-z])\1{{2,}}", r"\1\1"),  # deeep
     (r"(?<=[a-z]{3})/(?=[a-z]{3}|6lb\b)(?!(?:out|off|female|male|shallow|steel)\b)", " "),  # BIT/SIX-LOBE
-    (r"(?<=\btw)/(?=[a-z]{4})", " "),  # TW/CLICK: a torque wrench
     (r"(?<=[a-z]) - (?=\S)", ", "),
 ]

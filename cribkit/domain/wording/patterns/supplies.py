@@ -2,18 +2,23 @@
 
 from __future__ import annotations
 
+import re
+
+from cribkit.domain.wording.patterns.pattern import Pattern
+
 # Where a ply or a centre feed is one of paper.
 _PAPER = r"^(?=.*\b(?:rolls?|paper|towels?|tissues?|wip(?:es?|ers?|ing))\b)"
 
 # Flared fittings by their dash size, and the thread that goes with it, SAE J514 (from memory).
-_JIC = (
-    ("4", "7/16", "20"),
-    ("6", "9/16", "18"),
-    ("8", "3/4", "16"),
-    ("10", "7/8", "14"),
-    ("12", "1-1/16", "12"),
-    ("16", "1-5/16", "12"),
-)
+_JIC = {
+    "4": ("7/16", "20"),
+    "6": ("9/16", "18"),
+    "8": ("3/4", "16"),
+    "10": ("7/8", "14"),
+    "12": ("1-1/16", "12"),
+    "16": ("1-5/16", "12"),
+}
+_DASHES = {"four": "4", "six": "6", "eight": "8", "ten": "10"}
 
 # What heat shrink measures before and after.
 _SHRUNK = (
@@ -22,7 +27,22 @@ _SHRUNK = (
     *(("2", "1"), ("4", "2"), ("6", "3"), ("8", "4"), ("10", "5"), ("12", "6")),
 )
 
-SUPPLIES = [
+
+def _shrunk(found: re.Match[str]) -> str:
+    """12 mm to 4 mm: what a heat shrink measures before and after, where such a one is made."""
+    return f"{found[1]}{found[2]}/{found[3]}" if (found[2], found[3]) in _SHRUNK else found[0]
+
+
+def _dash(found: re.Match[str]) -> str:
+    return f"-{_DASHES[found[1]]} "
+
+
+def _jic_thread(found: re.Match[str]) -> str:
+    """The thread of a flared fitting says no more than its dash size, where the two belong together."""
+    return found[2] if _JIC.get(found[1]) == (found[3], found[4] or found[5]) else found[0]
+
+
+SUPPLIES: list[Pattern] = [
     (r"\b(size|sz) (\d{1,2})(?: (?:l|m|s|xl))? (?=(?:box|bx|pk|pack|pair)\b)", r"\1 \2, "),
     (r"\bbx\b(?!.*\d/\d)", "box"),
     (r"\bchlorinated[- ](?:solvents?[- ])?free\b", "non-chlorinated"),
@@ -39,7 +59,6 @@ SUPPLIES = [
     (r"^(?=.*\bdis[ck]s?\b)(?!.*(?:quick|q/?c|q/change))(.*?)\broll[- ]on\b", r"\1quick change roll-on"),
     (r"^(?=.*\bdis[ck]s?\b)(.*?)\broll[- ]on\b(?:,? \(?(?:type r|tr)\b\)?)?", r"\1type r"),
     (r"^(?=.*\bdis[ck]s?\b.*\bq)(.*?)\bturn[- ]on\b(?:,? \(?(?:type s|ts)\b\)?)?", r"\1type s"),
-    (r"(\b(?:butt|splice|spade|bullet|crimp)s?\b.*), for (?:the )?[a-z]+ (?:feed|lead|wire|cable|harness)$", r"\1"),
     (
         r"^(?=.*\bbags?\b)(?=.*\b(?:(?:zip|grip|press|snap)[- ](?:seal|top|lock)|reseal\w*)\b)(.*?)"
         r"\b(?:plastic|polythene|poly|ldpe)\b,?",
@@ -48,22 +67,16 @@ SUPPLIES = [
     (r"(\bmagnetic pick[- ]?up) tol\b", r"\1 tool"),
     (r"^(?=.*\bffp ?[123])(.*?)\bfold[- ]?flat\b", r"\1flatfold"),
     (r"\bjic (caps?),? (?:size |no\.? ?)(?=-?\d)", r"\1 jic "),
-    *(
-        (rf"(?<![\w-])-{word} (?=jic\b)", f"-{size} ")
-        for word, size in (("four", 4), ("six", 6), ("eight", 8), ("ten", 10))
-    ),
+    (r"(?<![\w-])-(four|six|eight|ten) (?=jic\b)", _dash),
     (
         r"^(?=.*\b(?:caps?|cpa)\b)(?!.*\bplugs?\b)(.*?)(?:(?<![\w/.])(?:-|#|no\.? ?)?0?(4|6|8|10|12|16)[- ]?jic\b|"
         r"\bjic[-, ]*[-#]?0?(4|6|8|10|12|16)\b(?![/.]))",
         r"\1 jicsize\2\3",
     ),
-    *(
-        (
-            rf"^(?=.*\bjicsize{size}\b)(.*?),? ?\(?(?<![\d/]){thread}(?:\"| in)? ?(?:unf?)?(?:(?:-| x | ){pitch}|"
-            rf" ?{pitch} ?tpi)(?: ?unf?)?\b\)?",
-            r"\1",
-        )
-        for size, thread, pitch in _JIC
+    (
+        r"^(?=.*\bjicsize(\d+)\b)(.*?),? ?\(?(?<![\d/])((?:1-)?\d{1,2}/\d{1,2})(?:\"| in)? ?(?:unf?)?"
+        r"(?:(?:-| x | )(\d\d)| ?(\d\d) ?tpi)(?: ?unf?)?\b\)?",
+        _jic_thread,
     ),
     (r"^(?=.*\bjicsize\d)(.*?)\b(?:threaded|thd|thrd|screw[- ]on|female thread)\b,? ?", r"\1"),
     (r"^(?=.*\bjicsize\d)(.*?)\b(?:protective|dust|blanking)\b,? ?", r"\1"),
@@ -101,13 +114,7 @@ SUPPLIES = [
     (r"^(?=.*(?:shrink|shirnk))(.*?)\b(?:(?:glue|adhesive|adh|hot[- ]?melt)[- ]lined|adh)\b", r"\1adhesivelined"),
     (r"^(?:a )?(?:bit|piece|length) of (?=.*shrink)", ""),
     (r"(shrink.*?) for the [a-z ]*\b(?:wires?|cables?|leads?|loom|splice|joint)$", r"\1"),
-    *(
-        (
-            rf"^(?=.*shrink)(.*?)\b{before}(?:\.0)? ?(?:mm)? ?(?:→|->|to|-) ?{after}(?:\.0)? ?mm\b",
-            rf"\g<1>{before}/{after}",
-        )
-        for before, after in _SHRUNK
-    ),
+    (r"^(?=.*shrink)(.*?)\b(\d{1,2})(?:\.0)? ?(?:mm)? ?(?:→|->|to|-) ?(\d{1,2})(?:\.0)? ?mm\b", _shrunk),
     (r"(\bcup brush(?:es)?\b.*?) for (?:the |an? )?(?:angle )?grinder\b", r"\1"),
     (r"(\bcup (?:wire )?brush(?:es)?) for (?:the |an? )?(?:angle )?grinder\b", r"\1"),
     (r"(\bcup brush(?:es)?\b.*?) for cleaning [a-z ]+$", r"\1"),
@@ -169,7 +176,6 @@ SUPPLIES = [
         r"\1",
     ),
     (r"^(?:a )?few (?=(?:sheets?|lengths?|rolls?|pieces?) of\b)", ""),
-    (r"\bw ?\+ ?d\b", "wet and dry"),
     (
         r"^(?=.*\b(?:wet (?:and|or|n) dry|sheets?|discs?|sand(?:ing|paper)|abrasive|belts?)\b)(.*?)"
         r"\bp-(?=(?:24|36|40|50|60|80|1[0258]0|220|240|280|3[26]0|400|500|600|800|1000|1200|1500|2000)\b)",
@@ -259,7 +265,6 @@ SUPPLIES = [
         r"\1",
     ),
     (r"^(?=.*\bwipes?\b)(.*?)\bimpregnated\b", r"\1saturated"),
-    (r"^(?=.*\bwipes?\b)(.*?)\b(isopropanol|isopropyl(?: alcohol)?|ipa) 70/30\b", r"\1\2 70 %"),
     (r"\b(?:ftg|fttg)(?=s?\b.*\bpush[- ](?:in|fit))", "fitting"),
     (
         r"^(?!.*\b(?:trim|clips?|rivets?|retainers?|terminals?|plug|bulb|gasket|wire|electrical|weatherstrip|socket|"
@@ -346,7 +351,6 @@ SUPPLIES = [
         r"\1 x \2",
     ),
     (r"(\bo[- ]?rings?\b.*\bnitrile) rubber\b", r"\1"),
-    (r"(\bo[- ]?rings?\b.*) (\d{2}) irhd\b", r"\1 \2 shore"),
     (r",? \((?:pack|pk|box|bag|tub) (?:of )?(\d{1,4})\)$", r", \1 pc"),
     (
         r"((?:\bamps?|\d ?a)) (mini|standard|maxi|micro|std|regular)[- ]blades?(?=$| please| x ?\d)",
@@ -370,7 +374,6 @@ SUPPLIES = [
     (r"(\b(?:terminal|spade|connector|crimp)s?\b.*?)\b6\.3 ?x ?0?\.8(?: ?mm)?\b", r"\1 6.3 mm"),
     (r"(\b(?:terminal|connector|crimp)s?\b.*) \((10|20|25|50|100|200|250|500)\)$", r"\1, \2 pc"),
     (r"\bfi (?=crimp|term)", "fully insulated "),
-    (r"\bpush[- ]on (?:(?=female\b.*\b6\.3\b)|(?=male\b.*\b6\.3\b))", "spade "),
     (r"\bpush[- ]on,? (female|male)\b(?=.*\b6\.3\b)", r"spade \1"),
     (r"\bcrimp receptacle \(((?:fe)?male) spade\)", r"\1 spade terminal"),
     (r"\brubber (fuel|petrol) (?:pipe|line)\b(?! hose)", r"rubber \1 hose"),
@@ -423,7 +426,6 @@ SUPPLIES = [
         r"\b(\d{2})(?: ?mm)? ?(?:x|by) ?(\d{2})\b(?! ?(?:mm|m\b|in\b|inch|\"|x|yd|ft|met|cm|\.))",
         r"\1\2 mm x \3 m",
     ),
-    (r"\bpa ?-?6[.,]?6\b", "nylon"),
     (r"\bcable straps?\b(?=.*\bnylon\b)|(?<=nylon )cable straps?\b", "cable tie"),
     (r"\b(\d{2,3}) ?l x (\d{1,2}(?:\.\d)?) ?w\b(?! ?\d)", r"\1 x \2 mm"),
     (r"(\bties?\b.*?\d.*?)\b(\d{1,2}\.\d) wide\b", r"\1\2 mm"),
@@ -449,7 +451,6 @@ SUPPLIES = [
     (r"(?<=\s)(\d{2,3})'?s$", r"\1 pc"),
     (r",? \bpack(?: of)? (\d{2,4})$", r", \1 pc"),
     (r"\bpolytetrafluoroethylene\b", "ptfe"),
-    (r"\bmagnetic retainer\b", "magnetic"),
     (r"\bpainter'?s crepe\b|\bpainters? (?=masking)", ""),
     (r"\bcloths? (?:that|which) leaves? no (?:lint|fluff)\b", "lint free wipe"),
     (r"(\bties?\b.*)\bfor (?:out ?doors?|outdoor use|outside|sunlight|the sun)\b", r"\1 uv"),
@@ -554,7 +555,6 @@ SUPPLIES = [
     (r"\b([ac]\d)(?=b\d\b)", r"\1 "),  # A5B5
     (r"\bw ?(?:and|n|\+|/) ?d\b", "wet and dry"),
     (r"\bwet[ -]or[ -]dry\b", "wet and dry"),
-    (r"\babr (?=ppr\b)", "abrasive "),
     (r"\bppr\b", "paper"),
     (r"\bsz(?=\d)", "size "),
     (r"(\bt[yi]res?\b.*)\blow?[- ]press(?:ure)?\b", r"\1lowpressure"),
@@ -572,6 +572,5 @@ SUPPLIES = [
     (r"\b(?:cut )?(?:level|lvl) (?=[a-f]\b)", "level"),
     (r"\b(?:sz|size) (\d{1,2}) (?=(?:pairs?|prs?)\b)", r"size \1 , "),
     (r"\b\d ?mil (?=.*glove|.*\bglv)|(?<=nitrile) ?\d ?mil\b|\b\d ?mil\b(?=.*nitrile)", " "),
-    (r"\bninety (?=duro|shore)", "90 "),
     (r"\bseventy (?=duro|shore)", "70 "),
 ]

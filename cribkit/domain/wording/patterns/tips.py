@@ -37,7 +37,6 @@ TIPS = [
     (r"\bbal(?=[- ]end)", "ball"),
     (r"\blong reach (?=(?:ball[- ](?:end\w*|point) )?(?:allen|hex)\b)", "long arm "),
     (r"(\b(?:l-?key|(?:allen|hex) key)) st\b(?=.*\d ?(?:pce?s?|pieces?)\b)", r"\1 set"),
-    (r"(\b(?:skt|socket|tx|torx|star)\b.*?)\be0([4-8])\b", r"\1e\2"),
     (r"^(?=.*\bbit\b)(?=.*\b(?:t|tx|ph|pz|m|h)[- ]?\d)(.*)\b10 ?hex(?=$|,| \d)", r"\1 10 mm hex shank"),
     (
         r"(\bbit\b.*?) (?:to go|to fit|going|goes|that goes) in(?:to)? (?:the|an?|my) (10 ?mm|1/4(?: ?in\b| ?\")?|5/16)"
@@ -246,7 +245,6 @@ TIPS = [
     (r"\bfinishing \(bottoming\) tap\b", "bottoming tap"),
     (r"\bstraight nose\b(?=.*ball)|\bsolid nose\b", ""),
     (r"\b(?:rounded )?\(?ball\)? nose\b", "ball end"),
-    (r"\b(l[- ]key,? |)(t\d\d?) star key,? bent(?: type)?\b", r"\2 star l key"),
     (r"(\bkey\b.*),? bent(?: type\b|$)", r"l \1"),
     (
         r"\b(\d{1,2}) ?mm male hex(?:agon)?,? (?:on|for|with) (?:an? )?(\d/\d)(?: ?in\b| ?inch|"
@@ -438,7 +436,6 @@ TIPS = [
     (r"\b(?:triple|trpl|trp|tri)[ -]sq(?:r|uare)?\b", "triplesquare"),
     (r"\bph ?(?:no\.?|nr|number|#) ?(?=[0-4]\b)", "ph"),
     (r"\bpz ?(?:no\.?|nr|number|#) ?(?=[0-4]\b)", "pz"),
-    (r"\b(?:12|twelve)[- ]?(?:pt|point),? (?=triple|trpl|xzn)", " "),
     (r"\b((?:\d|1\d|2[0-2])(?:\.\d)? ?mm) long (?=(?:\w+ )?(?:hex|ball|bit|socket)\b)", r"\1 , long "),
     (r"\b[ce] ?6[.,]3\b(?: ?\(1/4\"? ?hex\w*(?: shank)?\))?", "1/4 hex shank"),  # ISO 1173
     (r"\bs2\b(?: (?:steel|blade))?", " "),

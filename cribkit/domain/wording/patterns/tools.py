@@ -2,7 +2,24 @@
 
 from __future__ import annotations
 
-TOOLS = [
+import re
+
+from cribkit.domain.wording.patterns.pattern import Pattern
+
+# Threads of taps and dies as they are said.
+_BOLTS = {"six": "6", "eight": "8", "ten": "10", "twelve": "12", "fourteen": "14"}
+_PITCHES = {
+    **{"one point two five": "1.25", "one point five": "1.5", "one point seven five": "1.75"},
+    **{"one and a quarter": "1.25", "one and a half": "1.5", "one and three quarters": "1.75"},
+}
+
+
+def _said_thread(found: re.Match[str]) -> str:
+    """M8 by one point two five, eight mil by one and a quarter."""
+    return f"{found[1]}m{_BOLTS.get(found[2], found[2])}x{_PITCHES[found[3]]}"
+
+
+TOOLS: list[Pattern] = [
     (r"^(?=.*\b\d{2}[- ]?(?:t|th|teeth|tooth)\b)(?=.*\bratchet\b)(.*?)\bfine[- ]tooth(?:ed)?\b,? ?", r"\1"),
     (r"^(?=.*\bpliers?\b)(.*?)\b(?:non|un)[- ]?serrated\b", r"\1smooth"),
     (r"^(?=.*\b(?:luer|lure)[- ]?lock)(.*?)\b(?:plastic|disp(?:osable)?|single use)\b,?", r"\1"),
@@ -120,10 +137,12 @@ TOOLS = [
     (r"^(?=.*punch)(.*?),? self[- ]striking\b", r"\1"),
     (r"(?<=\bpuller )((?:mech\w* )?[23][- ](?:leg|jaw|arm)) ext\b\.?", r"\1 external"),
     (r"^(?=.*\brea?e?mm?e?r\b)(.*?\b(?:mm|mil),? )\(?h7\b\)?", r"\1"),
-    *(
-        (rf"^(?=.*\b(?:tap|die)\b)(.*?)\b{size} (?:mil|mm) by {pitch}\b", rf"\g<1>m{digits}x{fine}")
-        for size, digits in (("six", 6), ("eight", 8), ("ten", 10), ("twelve", 12))
-        for pitch, fine in (("one point two five", 1.25), ("one point five", 1.5), ("one point seven five", 1.75))
+    (
+        r"^(?=.*\b(?:taps?|dies?|die nut)\b)(.*?)\b(?:m )?(six|eight|ten|twelve|fourteen|6|8|1[024])"
+        r"(?: (?:mil|mm))? by "
+        r"(one (?:point (?:two five|five|seven five)|and (?:a quarter|a half|three quarters)))(?=,|$| )"
+        r"(?! (?:and|mm|inch))",
+        _said_thread,
     ),
     (r"\b(?:trolly|trolely|troley) jack\b", "trolley jack"),
     (r"(?<!floor )\bjack on (?:wheels|castors)\b", "trolley jack"),
@@ -438,19 +457,6 @@ TOOLS = [
     (r"\b(second|plug) \(no\.? ?2\)|\bno\.? ?2 \((second|plug)\)", r"\1\2"),
     (r"\bbottoming \(no\.? ?3\)|\bno\.? ?3 \(?bottoming\)?", "bottoming"),
     (r"^(?=.*\btap\b)(.*), (?!.*\b(?:blind|through|thru|deep)\b)[a-z]+ (?:[a-z]+ )?holes?$", r"\1"),
-    *(
-        (
-            rf"^(?=.*\b(?:taps?|dies?|die nut)\b)(.*?)\b(?:m )?(?:{bolt}|{digits}) by (?:{spoken})(?=,|$| )"
-            r"(?! (?:and|mm|inch))",
-            rf"\1m{digits}x{pitch}",
-        )
-        for bolt, digits in (("six", 6), ("eight", 8), ("ten", 10), ("twelve", 12), ("fourteen", 14))
-        for spoken, pitch in (
-            ("one point two five|one and a quarter", "1.25"),
-            ("one point five|one and a half", "1.5"),
-            ("one point seven five|one and three quarters", "1.75"),
-        )
-    ),
     (r"^(?=.*\bdie\b)(.*?)\b(\d\d)(?: ?mm)? (?:od|outside dia(?:meter)?\.?|o/d)(?=\b|$)", r"\1\2 mm od"),
     (r"^(?=.*\bdie\b)(.*?)\b(?:dia|od) (\d\d)$", r"\1\2 mm od"),
     (r"(\bdie\b.*?)\b(?:to fit|for) (?:an? )?(\d\d)[- ]?mm die[- ]?(?:stock|holder)\b", r"\1 \2 mm od"),
@@ -646,7 +652,6 @@ TOOLS = [
     (r"\bd/e\b", "double ended"),
     (r"\b(\d+ ?mm),? cap(?:acity)?$", r"\1"),
     (r"(?<=[a-z]{3})/(?=\d[- ]?(?:leg|jaw))", " "),
-    (r"\b(two|three)[- ]leg(?:ged)?\b(?=.*pull)|\b(2|3)[- ]leg(?:ged)?\b", r"\1\2 jaw"),
     (r"\bno[- ]ball(?: end)?\b", "plain end"),
     (r"\b(?:for )?live work(?:ing)?\b", "insulated"),
     (r"(\bpliers?\b.*?)\b(0?\.\d\d\d?) (?=tips?\b)", r"\1\2 in "),
