@@ -115,6 +115,12 @@ ALLOWED = {
     "class 00 electrician's gloves 500 V": "the class says it, EN 60903 (from memory)",
     "Turn a further 90 degrees using a torque angle gauge, half inch drive": "it measures any angle",
     "Tighten a further 90 degrees with an angle gauge, 1/2 drive": "an angle gauge measures any angle",
+    "14mm plug socket for the 1.6 petrol": "the engine",
+    "Spark plug socket, 18 mm, for the older 1.6 engine": "the engine",
+    "Remove the plugs of the 1.2 engine with a magnetic thin-wall spark plug socket, 14 mm twelve-point, 3/8 drive; "
+    "there is no room for the ordinary kind.": "the engine",
+    "Step up from the 1/4 in. bar with a 1/4 F to 3/8 M adapter.": "the bar and the adapter say the same square",
+    "Tools needed: digital multimeter, check 4.8-5.2 V at the plug": "what is measured",
 }
 
 

@@ -98,6 +98,15 @@ def _pass_vehicles(reading: Reading) -> None:
             for said in (name, kind):
                 said.how, said.used = "context", True
             reading.finer -= {kind.word}
+    if found := _OF_AN_ENGINE.search(reading.plain):
+        reading.spend(found[1] or found[2])
+
+
+# The engine on which a tool is used, by its litres: "for the older 1.6 engine", "head bolts on the 2.0".
+_OF_AN_ENGINE = re.compile(
+    r"(?<![\w.])([1-9]\.\d)(?: ?l| litre)? (?:petrol |diesel )?engine\b"
+    r"|\b(?:on|for|of) the (?:older |newer |old |new )?([1-9]\.\d)(?: ?l| litre| petrol| diesel)?$"
+)
 
 
 def pass_remarks(reading: Reading, family: Family | None) -> None:

@@ -66,6 +66,9 @@ def _whole(found: re.Match[str]) -> str:
     return whole(found[0])
 
 
+_VOWEL = frozenset("aeiouy")  # plirs is a slip of pliers, no scan of an abbreviation
+
+
 @cache
 def whole(word: str) -> str:
     """The one known word that a damaged one can have been, or the word as it is."""
@@ -77,7 +80,7 @@ def whole(word: str) -> str:
         return word
     if _knows(word.rstrip("0123456789")) or _knows(word.lstrip("0123456789")):
         return word  # a code: DOT5, 4jaw
-    fits = {one for one in _variants(word) if _knows(one)}
+    fits = {one for one in _variants(word) if _knows(one) and (letters < 5 or not _VOWEL.isdisjoint(one))}
     if len({known.spellings.get((one,), one) for one in fits}) == 1:
         return min(fits)
     return _beside(word)

@@ -64,7 +64,7 @@ _UNDONE = re.compile(
 _TO_TEMPERATURE = re.compile(r",? to (?:about )?\d+ ?(?:deg|degrees|c|f|°)\b.*$", re.I)
 # What stands ready under a load: "Support the van on 6 t axle stands".
 _ON = re.compile(
-    rf"^(?P<done>.*?\S) (?:on|onto|with|from) (?P<thing>{_ARTICLE}(?:[^,;:]*? )?"
+    rf"^(?P<done>.*?\S) (?:on|onto|with|from) (?!\d/\d)(?P<thing>{_ARTICLE}(?:[^,;:]*? )?"
     r"(?:stands?|ramps?|hoist|crane|jack|trestles?|lift|dolly|dollies|chocks?|slings?|support beam|"
     r"heater|hot plate|hotplate)\b.*)$",
     re.I,
@@ -386,10 +386,11 @@ def _last(text: str, begins: str) -> str:
 _LUBRICATED = re.compile(r"\b(?:lubricated|coated|smeared|wetted|filled|moistened|greased|oiled|soaked)$", re.I)
 
 
-# The shank that a bit has, or the band of a clip, is not what it is fitted with.
+# The shank that a bit has, the band of a clip or the base of a dial gauge is not what it is fitted with.
 _SHANKED = re.compile(
     r"(?:an? )?\d[\d/.]*(?: ?mm| ?in\.?| ?\")? "
-    r"(?:hex(?:agon)? shank|band|bore|flange|collar|hole|thread|pitch|seat|eye|stem|overlap|grip)\b",
+    r"(?:hex(?:agon)? shank|band|bore|flange|collar|hole|thread|pitch|seat|eye|stem|overlap|grip)\b"
+    r"|(?:an? |its )?mag(?:netic)? (?:base|stand)\b",
     re.I,
 )
 _AIR_GUN = re.compile(r"\bair gun\b", re.I)

@@ -304,6 +304,9 @@ def _near(word: str) -> list[tuple[str, float, str]]:
 _ALIKE = (("l", "i"), ("i", "l"), ("rn", "m"), ("m", "rn"), ("vv", "w"), ("cl", "d"), ("ii", "u"), ("0", "o"))
 
 
+_VOWEL = frozenset("aeiouy")
+
+
 def _rescanned(word: str) -> str:
     """The one known word that this is when a letter was taken for one that looks like it: hlgh is high."""
     if len(word) < 3 or not word.isalpha():
@@ -314,6 +317,8 @@ def _rescanned(word: str) -> str:
         for at in range(len(word)):
             if word.startswith(wrong, at):
                 other = word[:at] + right + word[at + len(wrong) :]
+                if len(word) > 4 and _VOWEL.isdisjoint(other):
+                    continue  # plirs is a slip of pliers, no scan of an abbreviation
                 if other in known.known and _same_sense(word, other):
                     found.add(known.spellings.get((other,), other))
     return found.pop() if len(found) == 1 else ""

@@ -58,13 +58,17 @@ def apply(reading: Reading, shape: str) -> None:
     if shape in ("oring", "part", "seal-washer"):
         hardness(reading)
     if shape == "thread-part" and (found := _ENGINE.search(reading.text.lower())):
-        reading.attributes["engine"] = found[1]
-        reading.spend(found[1])
+        reading.attributes["engine"] = found[1] or found[2]
+        reading.spend(found[1] or found[2])
     (plug_key if reading.family == "drain-plug-key" else SHAPES.get(shape, any_numbers))(reading)
 
 
 # The size of the engine that a part is for: 2.0 diesel.
-_ENGINE = re.compile(r"(?<![\w.])([1-9]\.\d) ?(?:l|litre|liter)? ?(?:tdi|turbo ?)?(?:diesel|petrol|engine)\b")
+_ENGINE = re.compile(
+    r"(?<![\w.])([1-9]\.\d) ?(?:l|litre|liter)? ?(?:tdi|turbo ?)?(?:diesel|petrol|engine)\b"
+    r"|\b(?:van|minibus|flatbed|truck|bus|coach|lorry|pick-?up),? ([1-9]\.\d)(?= ?[dp]?(?:$|[ ,;)]))"
+    r"(?! ?(?:mm|x|bar|l\b))"
+)
 
 
 SHAPES: dict[str, Callable[[Reading], None]] = {

@@ -232,9 +232,10 @@ TURNS = (
         lambda r: _tokens("thread", "unc")(r) and r.has("screw") and not r.has("key", "wrench", "driver"),
     ),
     turn("scraper", "plastic-scraper", _has("plastic", "nylon")),
-    turn("l-handle", "key", lambda r: r.has_said("key", "wrenchkey") and not _driven(r)),
+    turn("l-handle", "key", lambda r: r.has_said("key", "wrenchkey", "insidehex") and not _driven(r)),
     turn("drain-plug-key", "socket", _eight_points),  # it goes over the square
     turn("drain-plug-key", "bit-socket", lambda r: _driven(r) and r.has("bit")),
+    turn("chain-wrench", "oil-filter-chain", _alongside("filter", "oilfilter")),
     turn("magnetic-base", "dial-gauge", _dial_with_base),  # it comes with the base
     turn(  # a saw that says what blade it takes
         "hacksaw-blade",

@@ -46,7 +46,7 @@ _SCREWED = re.compile(
 
 
 # With a hyphen behind these, no word is a verb.
-_NO_VERB_AFTER = frozenset({"self", "quick", "soft", "push", "snap", "double", "twin", "cross"})
+_NO_VERB_AFTER = frozenset({"t", "u", "self", "quick", "soft", "push", "snap", "double", "twin", "cross"})
 
 
 _RELATIVE = re.compile(

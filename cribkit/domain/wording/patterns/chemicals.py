@@ -39,6 +39,41 @@ _STUFF = (
 )
 
 CHEMICALS = [
+    (r"\bcompound,? pipe thread sealing\b", "pipe thread sealant"),
+    (
+        r"^(?=.*\b(?:oil|fluid|coolant|antifreeze|degreaser|atf|synthetic|syn|\d{1,2}w-?\d\d)\b)"
+        r"(?!.*\d ?(?:l|ml|lit\w*|qts?|quarts?|gal\w*|oz|pints?)\b)(.*[a-z]), (?:a )?(qt|quart|gal|gallon)$",
+        r"\1, 1 \2",
+    ),
+    (r"\b(?:alcohol|ipa)[- ]wetted\b|\bpre-?wetted (?:with |in )?(?=(?:isopropyl )?alcohol)", "presaturated alcohol"),
+    (r"\b(?:wind)?screen bonder\b", "windscreen adhesive"),
+    (
+        r"\bsilicone grease for (?:the )?(?:brake )?(?:caliper )?(?:guide |slide |slider )?pins\b",
+        "silicone brake grease",
+    ),
+    (r"\bplain (?=(?:ep ?-?\d )?(?:lithium|grease)\b)", ""),
+    (
+        r"^(?=.*\b(?:oil|fluid|coolant|antifreeze|degreaser|atf|synthetic|syn|\d{1,2}w-?\d\d)\b)"
+        r"(?!.*\d ?(?:l|ml|lit\w*|qts?|quarts?|gal\w*|oz|pints?)\b)(.*[a-z]) (qt|quart|gal|gallon)$",
+        r"\1, 1 \2",
+    ),
+    (r"(?<!\d )(?<!\d)\bmin\b(?= (?:grn|green|red|oil|fluid|fld)\b)", "mineral"),
+    (r"\bfld trans\b", "transmission fluid"),
+    (r"\bleak[- ]finding\b", "leak detection"),
+    (r"\banaer(?:obic)? (?:flange|flg) seal\b", "anaerobic flange sealant"),
+    (r"\bpower steering, (mineral|synthetic|green|red)(?: hydraulic)? fluid\b", r"power steering fluid \1"),
+    (r"\b(?:fluid|liquid|flowable) grease\b", "semi fluid grease"),
+    (
+        r"\bjoint(?:ing)? compound (?:for )?(?:water/coolant|coolant|water)(?: connections| joints)?\b",
+        "jointing compound water",
+    ),
+    (r"\bfixing compound(?= .*\b(?:bearings?|sleeves?)\b)", "retaining compound"),
+    (r"\b(?:auto(?:matic)? )?transmission fluid,? (?:for )?cvt(?: gear ?box(?:es)?| transmissions?)?\b", "cvt fluid"),
+    (r"\bcvt gear ?box (?:fluid|oil)\b", "cvt fluid"),
+    (r"\bdry cleaning solvent,? parts washer\b|\bparts? wash(?:er|ing) solvent\b", "parts cleaner solvent"),
+    (r"\bsealing compound,? seam\b", "seam sealer"),
+    (r"\bdot 5,1 gal\b", "dot 5, 1 gal"),
+    (r"\bbrake rubber silicone grease\b", "silicone grease brake rubber"),
     (r"(\bsuper ?glue\b.*?)\bthe gel (?:kind|sort|type)\b", r"\1gel"),
     (rf"^(?=.*{_STUFF})(.*?),? \d{{1,3}} ?/ ?(?:case|carton|ctn)$", r"\1"),
     (rf"^(?=.*{_STUFF})(.*?[a-z)]),? (?:x ?)?\d{{1,2}} (?:tub|tin|can|tube|bottle|cartridge|aerosol)s$", r"\1"),

@@ -15,6 +15,31 @@ _GUNS = (
 )
 
 DRIVES = [
+    (
+        r"^(\d{1,2} ?mm) impact swivel,? (1/4|3/8|1/2|3/4)(?: in\.?)?(?: drive| dr| square)?$",
+        r"impact swivel socket \1 \2 drive",
+    ),
+    (
+        r"^((?:\d/\d{1,2}|\d{1,2} ?mm),? (?:six|twelve|6|12)[- ](?:point|pt),?(?: deep| shallow)?),? (?:for|"
+        r"on) (?:the |my |an? )?(1/4|3/8|1/2|3/4)(?:[- ]inch)? (?:ratchet|drive|handle|bar)$",
+        r"socket \1, \2 drive",
+    ),
+    (
+        r"^((?:\d/\d{1,2}|\d{1,2} ?mm),? (?:deep|shallow)),? (?:for|on) (?:the |my |an? )?(1/4|3/8|1/2|3/4)"
+        r"(?:[- ]inch)? (?:ratchet|drive|handle|bar)$",
+        r"socket \1, \2 drive",
+    ),
+    (
+        r"^((?:deep |impact |shallow |long )*)(?:skts|sockets)"
+        r" (?=.*\b\d{1,2} ?-\d{1,2} ?mm\b.*\b\d{1,2} ?(?:pc|pce|piece)s?\b)",
+        r"\1socket set ",
+    ),
+    (r"\brubber[- ]lined (?=spark)", "rubber insert "),
+    (r"(\b1/4 ?f\b.*), on the 1/4(?: ratchet)?$", r"\1"),
+    (r"(\b3/8 ?f\b.*), on the 3/8(?: ratchet)?$", r"\1"),
+    (r"(\b(?:plug )?(?:skt|socket) (?:13/16|5/8)(?: ?in)?) \((?:20\.8|16)(?: ?mm)?\)", r"\1"),
+    (r"(\badapt[eo]r\b.*?) \(cordless\)$", r"\1"),
+    (r"^(\d{1,2} ?mm) impact swivel (1/4|3/8|1/2|3/4)(?: drive| dr)?$", r"impact swivel socket \1 \2 drive"),
     (r"\bpozi(?=[0-4]\b)", "pz"),
     (r"\bp([0-4])(?= (?:phillips|philips)\b)", r"ph\1"),
     (r"\bflat ?head (\d+(?:\.\d)?)(?= (?:screw)?driver\b)", r"flat \1 mm"),

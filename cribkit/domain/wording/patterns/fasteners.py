@@ -10,6 +10,40 @@ _SPOKEN = (
 )
 
 FASTENERS = [
+    (r"\brol (?=pins?\b)", "roll "),
+    (r"^(\d/\d|\d/\d\d) (fine|coarse) ?x ?(\S+) (.*?),? \1-(\d\d)$", r"\1-\5 x \3 \4"),
+    (r"\bfi (?=hose (?:clamp|clip))", "fuel injection "),
+    (r"\bself[- ]?tap(?= (?:hex|pan|csk|screw|scr|pz|ph)\b)", "self tapping"),
+    (
+        r"\bscrew,? self[- ]?tap(?:ping)?,? hex(?:agon)? (?:wash(?:er)? )?h(?:ea)?d\b",
+        "self tapping screw hex head",
+    ),
+    (r"\bwith (?:an? )?rubber lining\b", "rubber lined"),
+    (r"\b(m\d{1,2}) (?:fine|coarse),? (\d\.\d+) ?x ?(?=\d)", r"\1 x \2 x "),
+    (r"^(?=.*\bm\d{1,2}\b)(.*\bnut\b.*?)\b(?:gr(?:ade)?|cl)\.? ?(8|10|12)\b", r"\1class \2"),
+    (r"^(?=.*\bm\d{1,2}\b)(.*?)\b(?:gr(?:ade)?|cl)\.? ?(8|10|12)\b(?=.*\bnuts?\b)", r"\1class \2"),
+    (
+        r"(\b(?:push|trim|fir ?tree) (?:type )?(?:clip|rivet)s?\b.*?), (?:fender|wheel arch|arch|wing|bumper|"
+        r"door|splash|engine) (?:liner|shield|card|panel|cover|to wing)s?$",
+        r"\1",
+    ),
+    (r", (?:pan|sump|cover|head) bolts \d+(?:\.\d+)? ?(?:in|ft|n)\S*$", ""),
+    (r"^(?=.*\bworm\b)(.*?)\b(?:charge air|boost|turbo|intercooler) (?=(?:hose )?cli?[pm])", r"\1"),
+    (
+        r"\bworm[- ]drive clip to (?:the |an? )?(\d+) ?mm (?:charge air |boost |coolant |heater )?hose\b",
+        r"hose clip worm drive for \1 mm hose",
+    ),
+    (r"\b(?:dolly(?: type)?|dollied)(?=.*\bhydraulic\b)|(?<=jack, )dollied", "trolley"),
+    (r"\bt[- ]?bolt (?:clamp )?for (?:an? )?(\d+) ?mm (?:hose|pipe)\b", r"t-bolt clamp for \1 mm hose"),
+    (r"\b(?:fuel )?injection clamp\b(?! ?pump)", "fuel hose clip"),
+    (r"^clamp,? mini,? fuel hose\b|\bfuel (?:line |hose )?mini cli?[pm]\w*\b", "fuel hose clip mini"),
+    (
+        r"\bconstant tension,? (?:spring )?(?:band )?(?=clamp\b.*\bhose|.*\bhose od)|(?<=spring band)"
+        r", constant tension\b",
+        "constant tension ",
+    ),
+    (r"\bbnd (?=seal\b)", "bonded "),
+    (r"\bgasket seat\b(?=.*plug)|(?<=reach )gasket seat\b", "flat seat"),
     (r"\b(washers?,? m\d{1,2}),? flat$", r"flat \1"),
     (
         r"^(?=.*\b(?:nuts?|bolts?|screws?|studs?)\b)(?!.*\b(?:washers?|rings?|seals?|sockets?|spanners?|"
@@ -610,9 +644,7 @@ FASTENERS = [
         r"\b(cap|btn|button|flange|dome|cheese|csk|round|washer|hex|mushroom|fillister) ?hd\b",
         r"\1 head",
     ),  # HD alone is heavy duty
-    (r"\b(self|st|tek|tapping|drilling)\b(.*)\bhex(?:agon)? washer head\b", r"\1\2"),
-    (r"\b(st ?\d\.\d.*)\bhex(?:agon)? washer head\b", r"\1"),
-    (r"\bhex(?:agon)? washer head\b", "hex head"),  # a hexagon with a flange pressed on, no washer
+    (r"\bhex(?:agon)? wash(?:er)? h(?:ea)?d\b", "hex head"),  # a hexagon with a flange pressed on, no washer
     (r"\bst ?([2-8]\.\d) ?x ?(?=\d)", r"self tapping screw \1 mm x "),  # ISO 1478 threads, from memory
     (
         r"^(?!.*\b(?:screw|scr|bolt|bit|driver|screwdriver|insert|nut|socket|skt|key)s?\b)(?=.*\bm\d[\d.]* ?x ?\d)"

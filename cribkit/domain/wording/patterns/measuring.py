@@ -8,7 +8,35 @@ from cribkit.domain.wording.spoken import in_digits
 # The units of a torque, where "half a" stands before one.
 _TORQUE_UNIT = r"(?:newton|nm\b|n\.m|foot[- ]p|ft[- ]?lb|pound[- ]f|lbf?[- ]f|inch[- ]p|in[- ]?lb)"
 
+# Categories of IEC 61010 (from memory) in their own figures.
+_CATEGORIES = {"2": "ii", "3": "iii", "4": "iv"}
+
 MEASURING: list[Pattern] = [
+    (r"\binsul(?:ation)? (?:tstr|tester)\b(.*?)(?<!/)(?<!/ )\b1000 ?v\b", r"insulation tester\g<1>1000 vdc"),
+    (r"^(?=.*\b(?:voltage|volt) (?:tester|detector)\b)(.*?), 1000 ?v(?:olts?)?$", r"\1, rated 1000 vac"),
+    (r"\bangle gauge,? (?=(?:half|1/2|3/8|three[- ]eighths?)\b)", "torque angle gauge "),
+    (
+        r"\bcat(?:egory|\.)? ?([234])\b(?=.*(?:\dk?v\b|\d k?v\b|volt|meter|tester))",
+        lambda found: f"cat {_CATEGORIES[found[1]]}",
+    ),
+    (r"\btiming light with (?:an? )?inductive pick-?up\b", "inductive timing light"),
+    (
+        r"\b(?:two|2|dual)[- ]?(?:ch(?:an(?:nel)?)?s?|trace)\b(?=.*scope)|(?<=scope) (?:two|2|dual)"
+        r"[- ]?(?:ch(?:an(?:nel)?)?s?|trace)\b",
+        " twochannel ",
+    ),
+    (r"(\b(?:oscillo)?scope\b.*?)\b(?:two|2|dual)[- ]?(?:ch(?:an(?:nel)?)?s?|trace)\b", r"\1twochannel "),
+    (r"\b(?:four|4)[- ]?ch(?:an(?:nel)?)?s?\b(?=.*scope)", " fourchannel "),
+    (r"(\b(?:oscillo)?scope\b.*?)\b(?:four|4)[- ]?ch(?:an(?:nel)?)?s?\b", r"\1fourchannel "),
+    (r"\bminus (\d+) (?=to (?:plus )?\d+ ?(?:deg|c\b))", r"-\1 "),
+    (r"\bdisc run-?out, (?=dial\b)|^check (?:the )?(?:brake )?disc run-?out(?: with)?,? ", ""),
+    (
+        r"(\bdial (?:test )?(?:indicator|gauge|clock)\b.*?),? (?:for )?(?:hub|rotor|(?:brake )?disc)"
+        r" run-?out(?:,? limit [\d.]+ ?mm)?$",
+        r"\1",
+    ),
+    (r"\bgauge for (?:checking |measuring )?(?:the )?tread (?:depth )?on (?:the )?tyres?\b", "tyre tread depth gauge"),
+    (r"\bsmoke leak tester\b", "smoke machine"),
     (r"^(?=.*\bga(?:u)?ge\b)(.*\bm\d{1,2}\b.*?)\b([4-7])([gh])\b(?! ?mm)", r"\1class\3\2"),
     (
         r"(\b(?:t(?:or)?que?|trq) ?wr(?:ench)?\b.*?)\b(?:ratchet(?:ing)? head|reversible ratchet(?: head)?)\b",

@@ -3,6 +3,11 @@
 from __future__ import annotations
 
 NOTES = [
+    (r"(?<=\d) ?ct$|(?<=\d) ?ct(?=[,;)])", " pc"),
+    (
+        r" \((?:somebody|someone|who) (?:lost|has|borrowed|took|broke|walked off with) (?:mine|it|the last one|ours)\)",
+        "",
+    ),
     (
         r"^(?!.*\bbulb)(.*?\S)[ ,(\[-]+(?:s/?n|s/no|serial(?: no)?|asset(?: no| number)?|ref(?:erence)?|"
         r"item|code|cat(?:alogue)? no|p/?n|part no|tool no|inv(?:entory)?(?: no)?)\.?[ :#]*"

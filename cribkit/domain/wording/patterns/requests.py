@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 REQUESTS = [
+    (r"\b(torque wrench)(?: that will| to| which will) pull (?=\d)", r"\1 "),
     (r"^\"([^\"]*)\"$", r"\1"),
     (r"^1 x (?=\d{1,2} ?mm [a-z])(?!.*(?:\dx\d|\b(?:pins?|cotters?|rings?|wire|o-?rings?)\b))", ""),
     (r"^\d{1,2}[.)] (?=\d)", ""),

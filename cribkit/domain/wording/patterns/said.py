@@ -9,6 +9,81 @@ _DATE = (
 )
 
 SAID = [
+    (r"^final tighten(?:ing)?:? ", ""),
+    (
+        r"^step (?:up|down) from (?:the )?(1/4|3/8|1/2|3/4)(?: ?in\.?)? (?:bar|ratchet|handle|drive)"
+        r" with (?:an? )?(?=\1)",
+        "",
+    ),
+    (r",? for the (?:coolant|exhaust|water|pump|carrier|driveshaft|propshaft|manifold|hub) flange$", ""),
+    (r"^(?:driveshaft|propshaft|exhaust|coolant) flange, (?=.*\b(?:socket|bit|spanner|key)\b)", ""),
+    (r",? to thin the [a-z]+$", ""),
+    (
+        r", (?:at the )?(?:back|rear|front|top|bottom) of (?:the )?(?:intake|inlet manifold|engine|gear ?box|"
+        r"bell ?housing|head|block)$",
+        "",
+    ),
+    (r" \((?:[a-z]+ )?(?:bolt|nut|screw)s? (?:that )?you can(?:'t|not) (?:see|reach|get at)\)", ""),
+    (r"(?: in (?:two|three|several) (?:stages|steps|passes)| cross-?wise)\b", ""),
+    (r", (?:drain and (?:re)?fill|top[- ]up)(?: of)?(?: \d+(?:\.\d)? ?l(?:itres?)?)?$", ""),
+    (r"^meter,? (?=multimeter\b)", ""),
+    (
+        r", (?:[a-z]+ )?(?!cut|shut|live|hot|wet|dry|one|push|pull|twist|roll|snap|lift|quick)[a-z]+ (?:off|"
+        r"swap|work|job|refit|overhaul|reseal)$",
+        "",
+    ),
+    (r", (?:dash|door card|bumper|seat|console|trim|headlining) out$", ""),
+    (r"^(?=.*\b(?:bit|socket|skt|key)\b)(?:seat ?)?belt anchor(?:age)?(?: bolts?)?[,:] ", ""),
+    (
+        r"(\b(?:bit|socket|skt|key)\b.*?)(?: -|,| for(?: the)?) (?:seat ?)?belt(?: anchor(?:age)?)?s?(?: bolts?)?$",
+        r"\1",
+    ),
+    (
+        r"^(?=.*\b(?:bolts?|screws?|nuts?|spanner|socket|key)\b)(.*?), (?:the )?(?:number plate|brake pipe|"
+        r"exhaust|mudflap|bumper|relay|battery) bracket$",
+        r"\1",
+    ),
+    (r"(\b(?:key|bit|socket)\b.*?), caliper guide (?:sleeve|pin|bolt)s?$", r"\1"),
+    (
+        r"(\b(?:sleeved?|nylon|plastic)\b.*?),? so (?:that )?(?:it|they) (?:will not|won't|does not|doesn't|"
+        r"do not|don't) (?:mark|scratch|damage) (?:the |my )?(?:alloy )?(?:wheels?|rims?|alloys?)",
+        r"\1",
+    ),
+    (r", straight nose, no ball$", ", plain end"),
+    (r"\blockers \(locking pliers\)", "locking pliers"),
+    (
+        r"^(?=.*: .*\b(?:socket|skt|spanner|wrench|key|bit|driver)\b)(?:[a-z-]+ ){1,5}(?:nuts?|bolts?|"
+        r"screws?|plugs?|unions?|studs?|filler|level|out)(?: out)?: (?=(?:an? )?\S)",
+        "",
+    ),
+    (r"^[a-z]+: (?:remove|undo|slacken|loosen|refit) (?:the )?[a-z ]+, (?=\d)", ""),
+    (r", check [\d.]+(?:-[\d.]+)? ?v(?: at the [a-z ]+)?$", ""),
+    (r"^check (?:the )?[a-z ]+: (?=\S)", ""),
+    (r", parasitic drain\b.*$", ""),
+    (r", spray (?:the )?maf .*$", ""),
+    (r" \(stage \d[^)]*\)", ""),
+    (r",? to compare .*$", ""),
+    (r"\bround (?:the )(?:inner |outer |front |rear )?[a-z]+(?: [a-z]+)?$|^work round the [a-z]+ with (?=an? )", ""),
+    (r"\bbefore the boss comes round\b|, bi-hex rounds '?em off$", ""),
+    (r"\b(?:to|at) \d(?:\.\d)? bar with (?=(?:an? |the )?cooling)", "with "),
+    (r", not the (?:\d+|nine|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|seventeen|eighteen|nineteen)$", ""),
+    (r"\b(\d{1,2}) ?mm m\1\b", r"m\1"),
+    (r"^half by (?=(?:\w+|\d+)[- /](?:sixteenths|eighths|16))", "1/2 x "),
+    (r"\btub(?=\d{2,3}\b)", "tub "),
+    (r"\bprotected (?=(?:deep |impact )*(?:socket|skt)\b)", ""),
+    (r"(?<=\dv),? truck$|(?<=\d v),? truck$|(?<=\bdrive), lorry (?:wheels|bits)$|(?<=kn m), lorry wheels$", ""),
+    (r"(\bflange nut),? (?:for )?(?:the )?exhaust (?:clamp|bracket|flange|stud|u-?bolt)s?\b", r"\1"),
+    (r"(\bdielectric grease\b.*?),? (?:for )?bulb (?:sockets|holders|caps)\b", r"\1"),
+    (r"(\bjaw (?:gear )?puller\b.*?), (?:harmonic )?balancer$", r"\1"),
+    (r"(\bextension on (?:the )?(?:1/4|3/8|1/2|3/4)(?: drive)?) to reach the [a-z ]+$", r"\1"),
+    (r"\b(\w+) extension on (?=(?:the )?(?:1/4|3/8|1/2|3/4|quarter|half|three[- ]eighths?)\b)", r"\1 extension, "),
+    (r"^leaking (?:oil|coolant|fuel):? (?=.*\bgasket\b)|\bleaking (?:oil|coolant|fuel|water): (?=.*\bgasket\b)", ""),
+    (r",? for use (?:on|with) (?:an? |the )?impact (?:wrench|gun|driver)\b", ", impact"),
+    (r"\b(?:gun )?cartridge for the gun\b|(?<!grease )(?<!grease-)\bgun cartridge\b", "cartridge"),
+    (r"\burea for (?:the )?(?:scr|adblue|def)(?: tank| system)?\b", "urea solution"),
+    (r"^(\d+(?:\.\d)? ?mm) flat ?head$", r"slotted screwdriver \1"),
+    (r"^(?=.*\b(?:1000 ?v|insul|vde))(.*?)\bcombis\b(?=.*\b(?:1[4-9]\d|2\d\d) ?mm)", r"\1combination pliers"),
+    (r"\bpz (?=(?:cross|screwdriver|driver|s/driver|bit|sdrv)\b.*\bpz ?[0-4]\b)", ""),
     (r"^(?=.*\b(?:nuts?|plugs?|studs?|bolts?|screws?)\b)(.*?\bby )one[- ]five\b(?! (?:hundred|mm|mil))", r"\g<1>1.5"),
     (r"^(?=.*\b(?:nuts?|plugs?|studs?|bolts?|screws?)\b)(.*?\bby )one[- ]two[- ]five\b", r"\g<1>1.25"),
     (r"\b0,(\d{2,3})(?= ?(?:-|to\b|/|x\b|mm\b|$))", r"0.\1"),

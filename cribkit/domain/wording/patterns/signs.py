@@ -6,6 +6,7 @@ from __future__ import annotations
 _THREE_ALIKE = "|".join(3 * letter for letter in "bcdefghjklmnopqrstuvwyz")
 
 SIGNS = [
+    (r"^(?=.*silicone)(.*\bdot) 5,1 (?=gal|l\b|lit|qt)", r"\1 5, 1 "),
     (r"^sss (?=m\d)", "socket set screw "),
     (r"^(?=.*\bsets?\b)(.*?\d) ?mm (?:-|to) (?=\d+(?:\.\d+)? ?mm\b)", r"\1-"),  # 1.5mm - 10mm
     (r"\bw/o\b", "without"),

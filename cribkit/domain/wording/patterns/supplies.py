@@ -43,6 +43,26 @@ def _jic_thread(found: re.Match[str]) -> str:
 
 
 SUPPLIES: list[Pattern] = [
+    (r"\b(\d(?:/\d+)?)(?: in)? arbor\b", r"\1 in bore"),
+    (
+        r"\b(wheel|disc) cut[- ]?off (\d(?:\.\d)?) ?x ?(\d/\d+) ?x ?(\d/\d)\b",
+        r"cutoff wheel \2 in x \3 in , \4 in bore",
+    ),
+    (r"(?<=\d )quarts?\b|(?<=\d)quarts?\b", "qt"),
+    (r"(?<=\d )gallons?\b|(?<=\d)gallons?\b", "gal"),
+    (r"(\bpin) x (?=\d)", r"\1 "),
+    (r"(\bgloves?\b.*) (s|m|l|xl|xxl) (50|100|200)$", r"\1 \2, \3 pc"),
+    (r"(\b(?:wet and dry|wet/dry|paper|sheets?)\b.*\d{3} ?x ?\d{3}(?: ?mm)?) (10|25|50|100)$", r"\1, \2 pc"),
+    (r"(\bties?\b.*\d ?x ?[\d.]+(?: ?mm)?,? (?:blk|black|nat|natural|white|uv)) (50|100|200|500|1000)$", r"\1, \2 pc"),
+    (r"\bbale (?:of )?(\d+)\b", r", \1 pc"),
+    (r"(\bgloves?\b.*?)\b(?:with )?textured grip\b", r"\1grip"),
+    (r"(\b(?:butt|splice|crimp|terminal)\b.*?)\b(\d{1,2}) ?(?:-|to) ?(\d{1,2}) ?(?:ga|gauge|gge)\b", r"\1\2-\3 awg"),
+    (
+        r"\b(?:waterproof|wet) paper\b(?=.*\b(?:p?\d{3,4}|grit)\b)|(?<=grit )wet paper\b|(?<=\d )"
+        r"waterproof paper\b|\bwet paper(?=,? [a-z ]*grit)",
+        "wet and dry paper",
+    ),
+    (r"\bfs/bld\b|\bfs,? bld\b", "fuse blade"),
     (r"\b(size|sz) (\d{1,2})(?: (?:l|m|s|xl))? (?=(?:box|bx|pk|pack|pair)\b)", r"\1 \2, "),
     (r"\bbx\b(?!.*\d/\d)", "box"),
     (r"\bchlorinated[- ](?:solvents?[- ])?free\b", "non-chlorinated"),

@@ -3,6 +3,28 @@
 from __future__ import annotations
 
 TIPS = [
+    (r"(?:#|\bno\.? ?)([0-4]) (?=(?:\S+ )*\(?p([hz])\1\)?)", ""),
+    (r"(?<=hex )\((p[hz]\d)\)|(?<=shank )\((p[hz]\d)\)", r"\1\2"),
+    (r"\bsix[- ]?lobe \(e\)", "sixlobe"),
+    (r"(\d(?:\.\d)? ?mm),? blade width\b", r"\1 blade"),
+    (r"\b(\d(?:/\d+)?) t-? ?hdl\b|\bt-hdl\b", r"\1 t-handle "),
+    (r"(\b(?:bit|bits)\b.*\b1/4\"? ?hex) (?:drive|dr)\b(?! ?\d)", r"\1 shank"),
+    (r"(\b(?:snap|retaining) ring pl(?:ie)?rs\b.*)\b(0?\.0\d\d)\b(?! ?(?:in|mm|\"))", r"\1\2 in"),
+    (r"\b6lb (?=t(?:amp|mpr)|t\d|skt|bit|key)", "sixlobe "),
+    (r"\boffset cross (?=screwdriver\b.*\bp[hz] ?\d)", "offset "),
+    (r"(\bspline bit) \(12 tooth\)", r"\1 12 point"),
+    (r"(\b(?:bit|bit[- ]?so?c?ke?t)\b.*\d) (\d{2,3}) ?lg\b", r"\1 \2 mm long"),
+    (
+        r"\boffset screwdriver with (?:an? )?(ph ?\d|pz ?\d)(?: end)? and (?:an? )?flat(?: end)?\b",
+        r"offset screwdriver \1 slotted",
+    ),
+    (r"^cranked cross-recess driver\b", "offset screwdriver"),
+    (r"\bskt-?cp\b", "socket cap"),
+    (
+        r"^((?:m\d{1,2} )?(?:triple ?square|trpl sq|spline)(?: m\d{1,2})?),? (?:on|for) (?:the |an? )?(1/4|"
+        r"3/8|1/2)(?: drive| square| ratchet)?$",
+        r"\1 bit socket \2 drive",
+    ),
     (r"\b(?:tampre|tampr|tamepr)(?=[- ]?(?:proof|resist\w*))", "tamper"),
     (
         r"^(?=.*\b(?:socket|skt|ratchet|extension|ext|bar)\b)(.*\b(?:adapt[eo]r|reducer|increaser)\b.*?)\boutput:? "

@@ -20,6 +20,34 @@ def _said_thread(found: re.Match[str]) -> str:
 
 
 TOOLS: list[Pattern] = [
+    (r"\b(spnrs?|spanners?|wrench(?:es)?),? (ring|open[- ]end(?:ed)?|combination|comb) set\b", r"\2 \1 set"),
+    (r"\b([23])jw\b", r"\1 jaw"),
+    (r"\bthn-?wl\b", "thin wall"),
+    (r"\btrm-?clp\b", "trim clip"),
+    (r"\bfrk\b", "fork"),
+    (r"\bclth\b(?=.*\b(?:tape|hrns|loom|harness)\b)|(?<=tape )clth\b", "cloth"),
+    (r"\bhrns\b", "harness"),
+    (r"(\bdr(?:i?l)l?\b.*?) \((?:stud|bolt) extr\w*\)", r"\1"),
+    (r"\bopen wr(?:ench)? set\b", "open end wrench set"),
+    (r"\bfuel line disc(?:onn?(?:ect)?)? tool\b", "fuel line disconnect tool"),
+    (r"\bcobalt drill for spot ?welds?\b|\bdrill,? (?:for )?spot ?welds?\b", "spot weld drill"),
+    (
+        r"\b(?:set|kit|tool) for winding back (?:the )?(?:rear )?(?:brake )?caliper pistons\b",
+        "brake caliper wind back tool set",
+    ),
+    (r"\bhacksaw (?:frame )?for (\d+) ?(?:in|inch|\")(?: \w+)? blades\b", r"hacksaw frame \1 in"),
+    (
+        r"^form an? double flare on (?:the |an? )?(?:new )?(\S+ )?brake pipe with the flaring tool$",
+        r"double flaring tool \1",
+    ),
+    (
+        r"\b(pliers|plrs|plr),? (?:with (?:an? )?)?flexible cable(?: type)?\b|\b(?:flexible cable|"
+        r"remote cable) (?=(?:pliers|plrs))",
+        r"\1 remote ",
+    ),
+    (r"\bdrl[ /]?stp\b|\bdrill/step\b|\bdrl step\b", "step drill"),
+    (r"\bsfty-?wr\b", "safety wire"),
+    (r"\blng-?ns\b", "long nose"),
     (r"^(?=.*\b\d{2}[- ]?(?:t|th|teeth|tooth)\b)(?=.*\bratchet\b)(.*?)\bfine[- ]tooth(?:ed)?\b,? ?", r"\1"),
     (r"^(?=.*\bpliers?\b)(.*?)\b(?:non|un)[- ]?serrated\b", r"\1smooth"),
     (r"^(?=.*\b(?:luer|lure)[- ]?lock)(.*?)\b(?:plastic|disp(?:osable)?|single use)\b,?", r"\1"),
