@@ -333,6 +333,10 @@ OTHERS = (
     "hundredandseventyfifth",
     "hundredandseventysixth",
     "hundredandseventyseventh",
+    "hundredandseventyeighth",
+    "hundredandseventyninth",
+    "hundredandeightyfirst",
+    "hundredandeightythird",
 )
 
 

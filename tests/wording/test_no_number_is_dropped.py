@@ -111,6 +111,7 @@ ALLOWED = {
     "Wet the seized studs with penetrating oil and leave for 20 minutes.": "how long",
     "Torque angle gauge, 1/2 in. drive (stage 3: 90 degrees)": "it measures any angle",
     "transmission jack 1000 lb": "one pound more is rounded away",
+    "transmission jack, 1000 LB": "one pound more is rounded away",
     "Run a 3 mm bead of black RTV silicone sealant round the sump flange.": "the bead",
     "class 00 electrician's gloves 500 V": "the class says it, EN 60903 (from memory)",
     "Turn a further 90 degrees using a torque angle gauge, half inch drive": "it measures any angle",
