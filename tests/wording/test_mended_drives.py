@@ -133,7 +133,7 @@ SPANNERS = [
     ("9 mm flare nut spanner", "flare-nut wrench 5 sided 9x11", "match"),
     ("5 mm flare nut spanner", "flare-nut wrench 5 sided 9x11", "none"),
     ("8 mm combination spanner", "combination spanner 8 mm, 95 mm o/a", "match"),
-    ("aluminium combination spanner 27 mm", "SPANNER COMB 27MM DROP FORGED ALLOY STEEL I-BEAM", "review"),
+    ("aluminium combination spanner 27 mm", "SPANNER COMB 27MM DROP FORGED ALLOY STEEL I-BEAM", "none"),
     ("17 mm combination spanner, long", "long reach combination spanner 17mm", "match"),
     ("spanner set 8-19", "WRENCH SET COMB 8-19 12PC", "match"),
     ("spanner set 8-19", "WRENCH SET FLARE NUT 8-19 12PC", "review"),

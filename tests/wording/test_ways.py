@@ -18,6 +18,7 @@ HERE = Path(__file__).parent / "ways"
 FILES = sorted(path.name for path in HERE.glob("*.json"))
 # Others that are no reading of the value at all, or that are right: the reason.
 OTHER_VIEW = {
+    "brake cleaner non-chlorinated pump spray 500 ml": "how a liquid is packed is free",
     "L-key T40 1/2 drive": "a key has no square; what is asked for with one is a bit socket",
 }
 
@@ -63,7 +64,9 @@ def test_what_is_the_same_value_is_still_found(name: str) -> None:
 LEAST = {
     "names.json": 0.96,
     "consumables.json": 0.95,
+    "consumables-2.json": 0.98,
     "hand-tools.json": 0.96,
+    "hand-tools-2.json": 0.98,
     "sockets-bits.json": 0.99,
     "sockets-drives.json": 0.96,
 }

@@ -100,7 +100,14 @@ def _colour(value: str, has: str | None, pair: Pair) -> Verdict:
 
 def _material(value: str, has: str | None, pair: Pair) -> Verdict:
     paper = value == "paper" and pair.item.family == "wipe" and "lint-free" not in pair.item.traits
-    return [] if has is None and (paper or value == "steel") else _NOTHING
+    steel = value == "steel" and pair.item.family not in _NOT_OF_STEEL
+    return [] if has is None and (paper or steel) else _NOTHING
+
+
+# What is of steel only where it says so.
+_NOT_OF_STEEL = frozenset(
+    {"hose", "fuel-hose", "o-ring", "gasket", "sealing-washer", "cable-tie", "cable", "tape", "measuring-jug", "funnel"}
+)
 
 
 def _place(value: str, has: str | None, pair: Pair) -> Verdict:

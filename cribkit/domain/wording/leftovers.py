@@ -114,10 +114,19 @@ def unnamed(need: Meaning, item: Meaning) -> Judgement:
         return NONE
     if not asked or not asked <= has or not set(need.attributes) <= set(item.attributes) or need.traits - item.traits:
         return NONE
+    if besides := _besides(need) - _besides(item):  # of a thing that nobody knows any word may tell which it is
+        return Judgement("review", 40.0, "nearly the same words", weakness=f"{', '.join(sorted(besides))} not stated")
     if asked == has:
         return Judgement("match", 80.0, "the same words")
     extra = ", ".join(sorted(has - asked))
     return Judgement("review", 40.0, "the same words and more", weakness=f"the item also says {extra}")
+
+
+def _besides(meaning: Meaning) -> frozenset[str]:
+    """The longer words that say nothing where the family is known: "wall" of a plug, but no packing."""
+    known = tables()
+    words = {part for word in meaning.words if word.how != "size" for part in word.text.split()}
+    return frozenset(word for word in words & known.neutral if len(word) > 3 and word not in listed("idle"))
 
 
 def figures(meaning: Meaning) -> frozenset[str]:

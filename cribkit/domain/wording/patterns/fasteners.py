@@ -10,9 +10,28 @@ _SPOKEN = (
 )
 
 FASTENERS = [
+    (r"\b(?:zinc|zn)[- ]flake(?:d)?(?: coat(?:ed|ing)?)?\b", "geomet"),
+    (r"\b(m\d{1,2})/(0\.\d+|[1-3](?:\.\d+)?)(?= ?x ?\d)", r"\1x\2"),
+    (r"\b(m\d{1,2})(?: x |x| )p ?(\d(?:\.\d+)?)(?= ?x ?\d)", r"\1x\2"),
+    (r"\b(m\d{1,2})(?: x |x| )(\d\.\d+)p(?= ?x ?\d)", r"\1x\2"),
+    (r"\b(m\d{1,2}) ?x ?(\d{1,3}) (\d\.\d+) ?p\b", r"\1x\3x\2"),
+    (r"\b(m\d{1,2} ?x ?\d\.\d+) (?:fine|fine pitch)(?= ?x ?\d)", r"\1"),
+    (r"\bg(?:r(?:ade)?)?(?=(?:8\.8|10\.9|12\.9)\b)", "grade "),
+    (r"\b(8\.8|10\.9|12\.9) ?gr\b", r"grade \1"),
+    (r"\bcls\.? ?(?=(?:4\.6|5\.6|5\.8|6\.8|8\.8|10\.9|12\.9|8|10)\b)", "class "),
+    (r"(?<=\d)mml\b|(?<=\d )mml\b", " mm long"),
+    (r"(?<=\d) millimet(?:re|er)s?\b", " mm"),
+    (
+        r"^(?=.*\b(?:bolt|nut|screw|washer|scr|wshr|setscrew)s?\b)(.*?)\b(?:z/p|z\.p\b\.?|zplt|(?:zinc|zn|"
+        r"zink)[- ](?:plt|plating|plated|electroplated)|electro[- ]?(?:zinc|galv\w*)(?: plated)?)(?=$|[ ,;)])",
+        r"\1zinc plated",
+    ),
+    (r"\blk ?nuts?\b(?=.*\b(?:nyl|m\d))|(?<=insert )lknuts?\b", "lock nut"),
+    (r"\block ?nuts? with (?:an? )?nylon insert\b", "nylon insert lock nut"),
+    (r"\bset ?screws?,? (?:skt|socket)(?= m\d)", "grub screw"),
+    (r"\bplastic[- ]insert (?=(?:lock ?)?nuts?\b)", "nyloc "),
     (r"\brol (?=pins?\b)", "roll "),
     (r"^(\d/\d|\d/\d\d) (fine|coarse) ?x ?(\S+) (.*?),? \1-(\d\d)$", r"\1-\5 x \3 \4"),
-    (r"\bfi (?=hose (?:clamp|clip))", "fuel injection "),
     (r"\bself[- ]?tap(?= (?:hex|pan|csk|screw|scr|pz|ph)\b)", "self tapping"),
     (
         r"\bscrew,? self[- ]?tap(?:ping)?,? hex(?:agon)? (?:wash(?:er)? )?h(?:ea)?d\b",
@@ -22,34 +41,8 @@ FASTENERS = [
     (r"\b(m\d{1,2}) (?:fine|coarse),? (\d\.\d+) ?x ?(?=\d)", r"\1 x \2 x "),
     (r"^(?=.*\bm\d{1,2}\b)(.*\bnut\b.*?)\b(?:gr(?:ade)?|cl)\.? ?(8|10|12)\b", r"\1class \2"),
     (r"^(?=.*\bm\d{1,2}\b)(.*?)\b(?:gr(?:ade)?|cl)\.? ?(8|10|12)\b(?=.*\bnuts?\b)", r"\1class \2"),
-    (
-        r"(\b(?:push|trim|fir ?tree) (?:type )?(?:clip|rivet)s?\b.*?), (?:fender|wheel arch|arch|wing|bumper|"
-        r"door|splash|engine) (?:liner|shield|card|panel|cover|to wing)s?$",
-        r"\1",
-    ),
     (r", (?:pan|sump|cover|head) bolts \d+(?:\.\d+)? ?(?:in|ft|n)\S*$", ""),
-    (r"^(?=.*\bworm\b)(.*?)\b(?:charge air|boost|turbo|intercooler) (?=(?:hose )?cli?[pm])", r"\1"),
-    (
-        r"\bworm[- ]drive clip to (?:the |an? )?(\d+) ?mm (?:charge air |boost |coolant |heater )?hose\b",
-        r"hose clip worm drive for \1 mm hose",
-    ),
     (r"\b(?:dolly(?: type)?|dollied)(?=.*\bhydraulic\b)|(?<=jack, )dollied", "trolley"),
-    (r"\bt[- ]?bolt (?:clamp )?for (?:an? )?(\d+) ?mm (?:hose|pipe)\b", r"t-bolt clamp for \1 mm hose"),
-    (r"\b(?:fuel )?injection clamp\b(?! ?pump)", "fuel hose clip"),
-    (r"^clamp,? mini,? fuel hose\b|\bfuel (?:line |hose )?mini cli?[pm]\w*\b", "fuel hose clip mini"),
-    (
-        r"\bconstant tension,? (?:spring )?(?:band )?(?=clamp\b.*\bhose|.*\bhose od)|(?<=spring band)"
-        r", constant tension\b",
-        "constant tension ",
-    ),
-    (r"\bbnd (?=seal\b)", "bonded "),
-    (r"\bgasket seat\b(?=.*plug)|(?<=reach )gasket seat\b", "flat seat"),
-    (r"\b(washers?,? m\d{1,2}),? flat$", r"flat \1"),
-    (
-        r"^(?=.*\b(?:nuts?|bolts?|screws?|studs?)\b)(?!.*\b(?:washers?|rings?|seals?|sockets?|spanners?|"
-        r"wrench)\b)(.*?)(?<![\d.x])(\d{1,2}) ?mm ?[-*x] ?([0-3]\.\d{1,2})(?: ?mm(?= pitch)| pitch)?(?! ?mm)\b",
-        r"\1m\2x\3",
-    ),
     (r"\bset ?pin(s?)\b", r"setscrew\1"),
     (r"\bhex(?:agon)?[- ]headed\b", "hex head"),
     (r"(?<=\d) mf\b(?= (?:zinc|zn|bzp|steel)|$)", ""),
@@ -61,27 +54,13 @@ FASTENERS = [
         r"\1largeflange",
     ),
     (r"^(?=.*\briv[ei]ts?\b)(.*?)\blf\b", r"\1largeflange"),
-    (r"\bseal,? toroidal\b|\btoroidal (?:seal|ring)\b", "o-ring"),
     (r"\ba(?=\d{1,2} ?x ?\d{1,2} ?x ?\d)(?<=\ba)", ""),
-    (r"\bhoseclip\b", "hose clip"),
     (r"(?<=mm )band width\b", "band"),
     (r"(?<=\d )zy\b", "yellow zinc"),
     (r"\bgrd?e? (?=(?:5|8|8\.8|10\.9|12\.9)\b)", "grade "),
     (r"(?<=x )(\d)\.(?=\d/\d)|(?<=\dx)(\d)\.(?=\d/\d)", r"\1\2-"),
     (r"\bi/d\b", "id"),
-    (r"\befi fuel (?:line|pipe)\b", "fuel injection hose"),
-    (r"\bright[- ]angled?\b(?=.*\b(?:hose|elbow|bend)\b)", "90 deg"),
-    (
-        r"\be[- ]type (?:circlip|retaining ring|snap ring|ring)\b|"
-        r"\b(?:retaining )?ring,? ?(?:retaining)?,? ?e[- ]type\b|\be[- ]?clpi\b",
-        "e-clip",
-    ),
     (r"(?<=mm )gro+ve dia(?:meter)?\b|(?<=mm )grove\b", "groove"),
-    (
-        r"^(?=.*\be[- ]?(?:clips?|rings?|clp)\b)(.*\d ?mm groove\b.*?) ?\(?shafts? \d+(?: ?mm)?(?:-| ?to ?)"
-        r"\d+(?: ?mm)?\)?",
-        r"\1",
-    ),
     (
         r"^(?=.*\briv[ei]t nuts?\b|.*\bnut riv[ei]ts?\b|.*\bnut-riv[ei]ts?\b)(.*?)\bflat[- ]h(?:ea|e)?d\b",
         r"\1flatflange",
@@ -89,7 +68,6 @@ FASTENERS = [
     (r"^(?=.*\brivets?\b)(.*?)\b(?:large|wide|big|lge?)[ -]?(?:flange|head)(?:e?d)?\b", r"\1largeflange"),
     (r"\b(?:bayonet )?with (?:the )?(?:staggered|offset) pins\b|\bstaggered pins\b", "offset pins"),
     (r"(\bp21[/-]5 ?w\b.*?),? off?set[- ]pins?\b", r"\1"),
-    (r"^(?=.*\b(?:capless|wedge|w3x16[qd])\b)(.*?)(?<![\w/])21/5 ?w\b", r"\1w21/5w"),  # no bayonet: another bulb
     (
         r"^(?=.*\b(?:brake|tube|pipe)\b)(?=.*\b(?:nut|union|fitting)s?\b)(?!.*\b(?:bsp\w?|npt|wrench|spanner|drive)\b)"
         r"(.*?)\b(3/16|1/4|5/16)(?: ?in\b\.?| ?\")?,? (female|male)\b",
@@ -106,8 +84,6 @@ FASTENERS = [
     (r"(?<![\d.])0?\.625-(11|18)\b", r"5/8-\1"),
     (r"(?<![\d.])0?\.750?-(10|16)\b", r"3/4-\1"),
     (r"\b(unc|unf) ([1-9]) (\d/\d{1,2}) ?(?:in\b|\")(?: (?:long|lg)\b)?", r"\1 x \2-\3 in"),
-    (r"(\b(?:p[- ]?clip|loop clamp)s?\b.*?\bm\d{1,2}) fixing\b", r"\1 hole"),
-    (r"(\b(?:p[- ]?clip|loop clamp)s?\b.*?)\bfixing (?=m\d)", r"\1"),
     (r"\b(?:10|ten) (?:x|by) (?:1|one) (?=(?:fe)?male (?:brake|pipe|tube)\b)", "m10 x 1 "),
     (r"\b(?:12|twelve) (?:x|by) (?:1|one) (?=(?:fe)?male (?:brake|pipe|tube)\b)", "m12 x 1 "),
     (
@@ -131,10 +107,6 @@ FASTENERS = [
         rf"(\d{{1,2}}|{_SPOKEN})(?: ?mm)? long\b",
         r"\1 x \3 mm\2",
     ),
-    (r"(\bp[- ]?clips?\b.*?),? (?:to take|to suit|for) (?:an? )?(?:4|four) ?(?:mm|mil) bolts?\b", r"\1 m4"),
-    (r"(\bp[- ]?clips?\b.*?),? (?:to take|to suit|for) (?:an? )?(?:5|five) ?(?:mm|mil) bolts?\b", r"\1 m5"),
-    (r"(\bp[- ]?clips?\b.*?),? (?:to take|to suit|for) (?:an? )?(?:6|six) ?(?:mm|mil) bolts?\b", r"\1 m6"),
-    (r"(\bp[- ]?clips?\b.*?),? (?:to take|to suit|for) (?:an? )?(?:8|eight) ?(?:mm|mil) bolts?\b", r"\1 m8"),
     (r"\binserts?,? spiral wire\b", "wire insert"),
     (r"\bcoarse thread repair insert,? (?:spiral )?wire\b", "coarse wire insert"),
     (r"\b(brake) pip (?=nut|union)", r"\1 pipe "),
@@ -174,13 +146,10 @@ FASTENERS = [
     (r"(\bstuds?\b.*?\bm\d{1,2}(?: ?[x-] ?\d(?:\.\d+)?)?) thread (?=(?:on|at) both ends\b)", r"\1 "),
     (r"\bnut ne\b|\bne nut\b", "nylon insert nut"),
     (r"(\bnuts?\b.*?)\bsteel,? (?=(?:copper|cu)[- ](?:plated|coated|flashed)\b)", r"\1"),
-    (r"\bcoppered (?=(?:exhaust |exh |manifold )*nuts?\b)", "copper plated "),
     (r"(\b(?:nut|bolt|stud|screw)s?\b.*?),? standard pitch\b", r"\1 coarse"),
     (r"(\bnuts?\b.*?),? full height\b", r"\1 full"),
     (r"(\b(?:nut|bolt|stud)s?\b) and torque(?: (?:it|them|up))*$", r"\1"),
     (r"^fin(?:ished)? (?=hex(?:agon)? nuts?\b)", ""),
-    (r"(\bwasher.*?|\bwshr.*?)\bform j,? \(?(int[a-z]*)\)?", r"\1\2"),
-    (r"\bhelical (?=(?:(?:spring|split|lock) ){1,2}washers?\b)", ""),
     (r"(\brivets?\b.*?),? \blarge flange\b(?: (?:head|hd))?", r"\1 largeflange"),
     (r"\blarge flange(?: (?:head|hd))? (?=(?:blind |pop |pull |break[- ]stem )?rivets?\b)", "largeflange "),
     (r"(\brivets?\b.*?)\bnormal (?=dome)", r"\1"),
@@ -190,9 +159,6 @@ FASTENERS = [
         r"\1\3 x \2 mm",
     ),
     (r",? tray slot \d{1,3}$", ""),
-    (r"(\bcirclips?\b.*?)\bd ?(\d{1,3}) ?x ?(?=\d)", r"\1\2 mm x "),
-    (r"\be[- ]type (?:retaining )?(?:clip|clp)(?=s?\b)|\be clps?\b", "e-clip"),
-    (r"\bretaining (?:washer|clip),? e[- ](?:shaped?|type)\b", "e-clip"),
     (
         r"^(?=.*\b(?:inserts?|helicoils?|thread (?:repair|coil))\b)(.*?)\bone and a half (?:d|dia(?:meter)?s?)\b",
         r"\g<1>1.5d",
@@ -214,55 +180,12 @@ FASTENERS = [
     ),
     (r"^(tap the hole and )?wind in (?=an? )", "fit "),
     (r"\bspiral wire\b(?=.*\binsert)|(\binserts?\b.*?),? spiral wire\b", r"\1 wire"),
-    (r"(\bo-?rings?\b.*?)\b(\d{1,3}(?:\.\d{1,2})?) x(?=\d)", r"\1\2 x "),
-    (r"(\bo[- ]?rings?\b.*?)\b(\d{1,3}\.\d{1,2}) ?- ?([1-9]\.\d{1,2})\b", r"\1\2 x \3 mm"),
-    (
-        r"\b(?:air ?con(?:ditioning)?|a/c|ac)(?: (?:pipe|hose|line|system|circuit))? seal,? (?=o[- ]?ring)",
-        "a/c ",
-    ),
-    (r"^blowing at the (?:head|joint|flange|port)s?[:;,-] ?(?=.*\bgasket\b)", ""),
-    (r"^oil (?:weeping|leaking|seeping) (?:from|at) the top[:;,-] ?(?=.*\bgasket\b)", ""),
     (r"\bex\. (?=mani(?:fold)?\b)", "exhaust "),
-    (r"(\b(?:gasket|gskt)s?\b.*\b\d\.\d) ?dies\.?(?: eng(?:ine)?\b\.?)?(?=,|$| )", r"\1 diesel"),
-    (r"(\b(?:gasket|gskt)s?\b.*\b\d\.\d) ptl\b", r"\1 petrol"),
-    (r"^(?=.*\b(?:gasket|gskt)s?\b)(.*?)\b([1-6])([0-9])00 ?(?:cc )?(?=petrol|diesel)", r"\1\2.\3 "),
-    (
-        r"(\b(?:washer|wshr)s?\b.*?)\b(\d{1,2}(?:\.\d)?) ?mm x (\d{1,2}(?:\.\d)?) ?mm x (\d(?:\.\d+)?) ?mm\b",
-        r"\1\2 x \3 x \4 mm",
-    ),
-    (
-        r"(\b(?:copper|coper|aluminium|alu|sealing|crush) (?:washer|wshr)s?\b.*?|"
-        r"\b(?:washer|wshr)s?,? (?:copper|cu|aluminium|alu)\b.*?)\b(\d{1,2})-(\d{1,2})-(\d(?:\.\d)?)\b",
-        r"\1\2 x \3 x \4 mm",
-    ),
     (r"\bself[- ]tensioning (?=.*\bspring\b.*\bcl[ai])", ""),
-    (r"(\bspring (?:band )?(?:hose )?(?:clip|clamp)s?\b.*?),? w(?:/|ith) tangs\b", r"\1"),
-    (r"(\bhose (?:clamp|clip)s?\b.*?)\bd ?(\d{2})\b(?! ?x)", r"\1\2 mm"),
-    (
-        r"(\b(?:clip|clamp)s?,? hose\b.*?\b\d{2} ?mm|\bhose (?:clamp|clip)s?\b.*?\b\d{2} ?mm) dia x "
-        r"(\d{1,2})(?: ?mm)? wide\b",
-        r"\1, \2 mm band",
-    ),
-    (r"(\bp[- ]?clips?\b.*?)\bd ?(\d{1,2}) (?=hole\b)", r"\1\2 mm "),
-    (r"(\b(?:p[- ]?clip|loop clamp|clamp,? loop)s?\b.*?)\b6\.4 ?mm (?:fixing|mounting|bolt) hole\b", r"\1m6"),
-    (r"(\b(?:p[- ]?clip|loop clamp|clamp,? loop)s?\b.*?)\b5\.3 ?mm (?:fixing|mounting|bolt) hole\b", r"\1m5"),
-    (r"(\b(?:p[- ]?clip|loop clamp|clamp,? loop)s?\b.*?)\b8\.4 ?mm (?:fixing|mounting|bolt) hole\b", r"\1m8"),
-    (r"(\bp[- ]?clips?\b.*?)\bzinc steel\b", r"\1zinc"),
-    (r"\bpipe clip,? \"?p\"?[ -]type\b", "p-clip"),
-    (
-        r"(\bp[- ]?clips?\b.*?) to (?:hold|carry|support|secure) (?:an? |the )?(\d{1,2}) ?mm "
-        r"(?:hose|pipe|cable|tube)\b",
-        r"\1 \2 mm",
-    ),
     (r"\bpush[- ](?:pin|in|type)(?: plastic)? r(?:i)?vet(?=s?\b)", "plastic push rivet"),
     (r"\bpush rvet(?=s?\b)", "push rivet"),
     (r"\brivet,? push,? (?=plastic|nylon)", "push rivet "),
-    (r"(\b(?:push rivet|trim clip|scrivet|fir tree clip)s?\b.*?)\b(?:nylon|nyl)\b", r"\1plastic"),
-    (r"\br (?=9\b)(?=.*\bfuel\b)|(\bfuel (?:pipe|hose|line)\b.*?)\br nine\b", r"\1 r9"),
-    (r"\b(r(?:6|7|9|10)) fuel (?:line|pipe)\b", r"\1 fuel hose"),
-    (r"^fuel line (?=efi\b|.*\b(?:i/?d|bore)\b.*\b(?:30)?r(?:6|7|9|10)\b)", "fuel hose "),
     (r"\b(?:j ?)?30[- ]?(?=r(?:6|7|9|10)\b)", "j30 "),
-    (r"\bfuel injection rubber (?:pipe|hose)\b", "fuel injection hose"),
     (r"\bmlae\b", "male"),
     (r"\bmale (?:brake (?:pipe )?(?:union )?|tube )nut(?=s?\b)", "male brake pipe nut"),
     (r"\bmale nut(s?) for making up an? brake (?:line|pipe)(?: in)?\b", r"male brake pipe nut\1"),
@@ -287,89 +210,32 @@ FASTENERS = [
     (r"\bthreaded insert,? blind rivet(?: type)?\b|\bthreaded rivet insert\b|\bblind nut insert\b", "blind rivet nut"),
     (r"(\brivet nuts?\b.*?),? open[- ]end(?:ed)?\b", r"\1 openbody"),
     (r"(\brivet nuts?\b.*?),? closed[- ]end(?:ed)?\b", r"\1 closedbody"),
-    (r"(\bo[- ]?rings?\b.*\d) (60|70|75|80|90)a\b", r"\1 \2 shore"),
-    (r"\bhose clp\b", "hose clip"),  # no oil of the kind CLP
     (r"\bexh? (?=mani\b)", "exhaust "),
     (r"(\bpins?\b.*?)\b(\d{1,2}(?:\.\d)?) ?dia,? (\d{1,3})(?: ?mm)?(?: ?lg| long)\b", r"\1\2 x \3 mm"),
     (
         r"(\bnuts?\b.*?),? with (?:the |a )?nylon (?:ring|insert|collar)s?$",
         r"\1 nylon insert",
     ),
-    (r"\b(top|bottom|upper|lower) hose (?:for|of|on|to) the rad(?:iator)?\b", r"radiator \1 hose"),
-    (r"^(?=.*\brad(?:iator)? hose\b)(.*?) (?:leaking|losing|dropping) (?:coolant|water),? (?:split|perished) ", r"\1 "),
     (r",? need (?:a )?new(?: one)?$", ""),
     (r"(\b(?:single|double|two|one|[12])[- ]ear\b.*?)(?<!stainless )(?<!mild )\bsteel,? (?=(?:bzp|zp|zinc)\b)", r"\1"),
     (r"(\bplug\b.*\bm\d{1,2} ?x ?\d(?:\.\d+)?),? thread(?=,|$)", r"\1"),
     (r"^(?:twin|double|dual)[- ]filament (?=.*\b21/5)", ""),
-    (r"\btwenty[- ]one[ /-](?:watt )?five(?: watt)?\b(?=.*\b(?:bulb|lamp)s?\b)", "21/5w"),
-    (r"\b21(?: ?/ ?| ?- ?)5 ?w\b|(?<=v)21(?:/|-)5 ?w\b", " 21/5watt "),
-    (r"^lamp,? filament,? (?=.*\b21/5watt)|^lamp,? (?=stop ?(?:/|and|) ?tail\b.*\b21/5watt)", "bulb "),
-    (r"(\b21/5watt\b.*\bbulbs?),? for the rear (?:light|lamp)s?\b", r"\1"),
-    (r"; on the hose (?:onto |over )?the (?:stub|spigot|pipe|union|barb)s?(?: and)?$", ""),
     (r"(?<=\d) x(?=\d+\.\d+ ?mm\b)", " x "),
-    (
-        r"^(?:oil )?(?:weeping|leaking|seeping),? for the ((?:valve|rocker|cam) cover) on (?:the )?(.*?),? need the "
-        r"gasket$",
-        r"\1 gasket \2",
-    ),
-    (
-        r"\b(?:(?:clamp|clip|clmp),? hose|hose (?:clip|clamp|clmp)),? (?:crimp type,? )?(?:double|two|twin|2)[- ]ear\b",
-        "ear clamp 2 ear",
-    ),
-    (
-        r"^(?=.*\b(?:gasket|gskt)s?\b)(.*?)\b(?:ex|exh|exhaust)\.? mani(?:fold)?\.? (?:cyl(?:inder)? )?(?:head|hd)\b",
-        r"\1exhaust manifold to head",
-    ),
     (r"\b(nbr|fkm|epdm|hnbr|viton|nitrile|silicone) (60|70|75|80|90)a\b", r"\1 \2"),
     (
         r"(\bnuts?\b.*?),? (?:the )?ones with (?:the |a )?nylon (?:ring|insert|collar)s?\b",
         r"\1 nylon insert",
     ),
-    (
-        r"\b(two|double|twin|dbl|2)[- ]ear(?:ed)? (?:hose |pinch |crimp |o[- ]?)(?:clip|clamp|clmp)(?=s?\b)",
-        "2 ear clamp",
-    ),
-    (r"\boilseal(?=s?\b)", "oil seal"),
     (r"\bd/lip\b", "double lip"),
     (r"\bs/lip\b", "single lip"),
-    (
-        r"(\bseals?\b.*?)\b(\d{1,3}(?:\.\d)?)(?: ?mm)? id,? (?:x )?(\d{1,3}(?:\.\d)?)(?: ?mm)? od,? (?:x )?"
-        r"(\d{1,2}(?:\.\d)?)(?: ?mm)? (?:wide|width|thick|thk)\b",
-        r"\1\2 x \3 x \4 mm",
-    ),
-    (
-        r"(\bseals?\b.*?),? (?:with )?(?:the )?lips? (?:facing|towards) (?:the )?(?:oil|inside|inboard)(?: side)?$",
-        r"\1",
-    ),
     (
         rf"\b({_SPOKEN}),? ({_SPOKEN}),? ({_SPOKEN})(?: mil)?,? (?=(?:[a-z]+[ -]){{0,3}}(?:oil|shaft|lip) seals?\b)",
         r"\1 x \2 x \3 mm ",
     ),
-    (r"(?<=\d\.\d) ?(?:p|pet)\b(?=.*\b(?:gasket|gskt)s?\b)", " petrol"),
-    (r"(\b(?:gasket|gskt)s?\b.*\b\d\.\d) ?(?:p|pet)\b", r"\1 petrol"),
-    (r"\br/cover\b", "rocker cover"),
     (r"\btwo and a half[- ]lit(?:re|er)s?\b(?=.*\b(?:diesel|petrol)\b)", "2.5"),
     (r"\bone and a half[- ]lit(?:re|er)s?\b(?=.*\b(?:diesel|petrol)\b)", "1.5"),
     (r"\bthree and a half[- ]lit(?:re|er)s?\b(?=.*\b(?:diesel|petrol)\b)", "3.5"),
-    (r"^(?:piston )?protrusion (?:is )?(?:high|low|medium)[:;,-] ?(?=.*\bgasket\b)", ""),
-    (r"(\bgasket\b.*?),? the (\w+)[- ]notch one\b", r"\1, \2 notch"),
-    (r"\bblowing at the (?:head|joint|flange),? (?:i )?need (?=.*\bgasket\b)", ""),
-    (
-        r"^(?=.*\b(?:gasket|gskt)s?\b)(.*?)\bexh?(?:aust)?\.? mani(?:fold)?\.? ?/ ?(?:cyl(?:inder)? )?(?:head|hd)\b",
-        r"\1exhaust manifold to head",
-    ),
-    (r"(\bwshrs?\b[^/]*?)\b(\d{1,2})/(\d{1,2})/(\d(?:\.\d)?)\b(?! ?(?:in\b|\"))", r"\1\2 x \3 x \4"),
-    (
-        r"(\bbonded (?:sealing )?(?:seal|washer)s?\b.*?) (?:for|under|at|on) (?:the |an? )?"
-        r"(?:(?:tail lift|hydraulic|pump|ram|valve|cylinder) ){0,3}(?:port|union|adapt[eo]r)\b",
-        r"\1",
-    ),
-    (r"\bform ?([a-g]) (m\d{1,2}) flats\b", r"\2 flat washer form\1"),
     (r"\bsq\.? sect(?:ion)?\b", "square section"),
-    (
-        r"(\b(?:lock ?washers|(?:spring|star|shake ?proof|lock) washers)\b.*\bm\d{1,2}) x (\d{1,3})$",
-        r"\1, \2 pc",
-    ),  # so many: they have no outside measure
     (r"\bpart[- ]thread(?:ed)?,? with (?:a )?plain shank\b", "part thread"),
     (
         r"^(?=.*\b(?:bolts?|(?:cap ?|set ?)?screws?|scr|studs?)\b)"
@@ -398,22 +264,11 @@ FASTENERS = [
         r"\b(4|6|8|10|12|14) ?x ?(?=\d/\d)",
         r"\1no \2 x ",
     ),
-    (r"(\b(?:nuts|washers)\b.*\bm\d.*[a-z]) x (\d{1,3})$", r"\1, \2 pc"),
-    (
-        r"^(?=.*\bstuds?\b)(?!.*\b(?:extract\w*|remov\w*|drill\w*|tool)\b)(.*?) (?:snapped|sheared|broken)(?: off)? in "
-        r"the (?:cylinder )?head\b",
-        r"\1",
-    ),
     (r"\bcotter pin \(split(?: type)?\)", "cotter pin"),
-    (
-        r"(\bcirclips?\b.*?)\b(\d{1,3})(?: ?mm)? (shaft|bore),? (\d(?:\.\d+)?) ?(?:mm )?(?:thk|thick)\b",
-        r"\1\2 x \4 mm \3",
-    ),
     (
         r"(\bwheel ?nut (?:spanner|wrench|socket|brace|key)\b.*?)\b(?:hex ?(17|19|21|22)|(17|19|21|22) ?hex)\b",
         r"\1\2\3 mm",
     ),
-    (r"^(?=.*\b(?:seal(?:ing)? ring|ring,? seal(?:ing)?)\b)(.*?)\bform[- ]?([a-g])\b", r"\1form\2"),
     (
         r"(\bnuts?\b.*?),? (?:the ones )?with (?:the |an? )?nylon (?:ring|insert|collar)s?(?: in (?:them|it))",
         r"\1 nylon insert",
@@ -425,18 +280,10 @@ FASTENERS = [
     ),
     (r"(\brivets?\b.*?),? \b(?:with )?(?:a )?steel (?:mandrel|stem|pin|shank)\b", r"\1 steelmandrel"),
     (
-        r"^(?=.*\bgasket\b)(.*?)\bbetween (?:the )?(exhaust|inlet) manifold and (?:the )?(?:cylinder )?head\b",
-        r"\1\2 manifold",
-    ),
-    (r"^(?=.*\bgasket\b)(.*?),? (?:the )?old one (?:is )?(?:blowing|leaking|blown|burnt|split|perished)\b", r"\1"),
-    (r"(\bgasket\b.*?\b(?:exhaust|inlet) manifold) to head\b", r"\1"),
-    (
         r"^(?=.*\brivets?\b)(.*?)\b(?:ali|alu?|ally|aluminium|aluminum)[ /](?:ali|alu?|ally|aluminium|aluminum)\b",
         r"\1aluminium alumandrel",
     ),
     (r"\bforty[- ]five h\b", "hclass45"),
-    (r"\bblub\b", "bulb"),
-    (r"\b(?:whaser|wahser|wsaher)(?=s?\b)", "washer"),
     (r"\brect\.? (?=section|sect\b)", "rectangular "),
     (r"\bplgu\b", "plug"),
     (r"(?<=\d) ?mm dia(?:meter)? x (?=\d)", " mm x "),
@@ -450,16 +297,6 @@ FASTENERS = [
         r"\1\2\3 af",
     ),  # what its head measures
     (r"\btaper(?:ed)? 60\b(?! ?(?:mm|deg))", "taper"),
-    (
-        r"^(?=.*\b(?:m\d|bolt|nut|screw|washer|wshr|rivet|pin|circlip|o-?ring|ties?)s?)(.*\d.*) "
-        r"\((10|20|25|50|100|200|250|500|1000)\)$",
-        r"\1, \2 pc",
-    ),
-    (r"^(?=.*\b(?:washer|wshr|washr|washrs)s?\b)(.*?)\bfrm (?=[a-g]\b)", r"\1form "),
-    (r"^(?=.*\b(?:washer|wshr|washr)s?\b)(.*?)\bform[- ]?([a-g])\b(?! ?(?:seal|gasket|washer))", r"\1form\2"),
-    (r"\bform ([b-g])(?= washers?\b)", r"form\1"),
-    (r"\bflt (?=wshr|washer|washr)", "flat "),
-    (r"\bspg (?=wshr|washer|wsher|pin\b)", "spring "),
     (r"(?<=[\d )])f/th(?:r(?:ea)?d)?\b", "full thread"),
     (
         r"^(?=.*\b(?:bolt|screw|setscrew|hex)s?\b)(?!.*\b(?:rod|bar|stud|studding)s?\b)(.*?)\ball[- ]?thread(?:ed)?\b",
@@ -483,44 +320,21 @@ FASTENERS = [
         r"\1 mm long",
     ),
     (r"^(?=.*\bstuds?\b)(?=.*\bm\d)(.*?),? coarse (\d\.\d+)\b", r"\1, pitch \2"),
-    (r"(\bcirclips?\b.*?)\bd(\d{2,3})\b", r"\1\2 mm"),
-    (r"(\bcirclips?\b.*?)\bj(\d{2,3})\b", r"\1\2 mm internal"),  # after DIN 472, from memory
-    (r"\bmanf\b", "manifold"),
-    (r"\bexh(?:aust)?\.? man\b\.?", "exhaust manifold"),
     (r"^(?=.*\brivets?\b)(.*?)\baluminium(?: body)?,? aluminium (?:mandrel|stem|pin)\b", r"\1aluminium alumandrel"),
     (r"^(?=.*\brivets?\b|.*\brvts?\b)(.*?)\bdh\b", r"\1dome head"),
     (r"\bblind pull (?=rivet)|\bpull (?=rivets?\b)", "blind "),
     (r"^(?=.*\brivets?\b)(.*?)\b\d/\d{1,2}\"?(?: ?in)?(?: dia)? \((\d(?:\.\d)?)(?: ?mm)?\)", r"\1\2 mm"),
     (r"(?<!and )(?<!and a )(?<!\d )(?<!\d-)\b(?:a )?half(?: an)?(?: inch)? bsp\b", "1/2 bsp"),
-    (r"^(?=.*\bseals?\b|.*\bwashers?\b)(.*?)\bs/c(?:entring|entering|entr(?:ing)?)?\b", r"\1self centring"),
-    (r"\bo[- ](?:rign|ing|rnig|rng)\b", "o-ring"),
-    (r"\bo-?seal rings?\b|^rings?,? o,", "o-ring "),
-    (r"\bo/seals?\b", "oil seal"),
     (r"\b(?:twin|dbl)[- ]lip(?:ped)?\b", "double lip"),
-    (r"(\bseals?\b.*\d.*)\btc\b", r"\1double lip"),  # rubber outside, a spring and a second lip: DIN 3760 (from memory)
-    (
-        r"(\bwashers?\b[^/]*?)\b(\d{1,2})/(\d{1,2})/(\d(?:\.\d)?)\b(?! ?(?:in\b|\"))",
-        r"\1\2 x \3 x \4",
-    ),
     (r"(\d) ?id x (?=\d+(?:\.\d+)? ?od\b)", r"\1 id, "),
     (r"\bwheel nit\b|\bweel nut\b", "wheel nut"),
-    (r"\bexh gskt\b", "exhaust gasket"),
-    (r"(\b(?:clip|clamp|clmp|clp)s?\b.*)\bw/d\b", r"\1worm drive"),
     (r"\bdrain plug for (?:the )?sump\b", "sump plug"),
-    (r"\bvalve \(rocker\) cover\b", "rocker cover"),
-    (r"(\bgasket\b.*\d(?:\.\d+)? mm) thick\b", r"\1"),
     (r"\btoothed flange nut\b", "serrated flange nut"),
-    (r"\b(single|double)-ear crimp clip\b", r"\1 ear clamp"),
-    (r"\bt[- ]bolt for (?:an? )?(\d+) ?mm hose\b", r"t-bolt clamp \1 mm"),
     (r"\bpull[- ]stem (?=rivet)", "blind "),
     (r"\bst/st\b|\bs/st\b", "stainless"),
-    (r"\bclamp,? (1|2|one|two)[- ]ear\b", r"ear clamp \1 ear"),
-    (r"\bclip,? mini,? bolt[- ]type\b", "fuel hose clip mini bolt"),
     (r"\b(m\d{1,2}) (?:coarse )?by (?=\w)", r"\1 x "),
     (r"\b(bolt\b.*?),? strength (?=\w+ point|\d)", r"\1, class "),
     (r"\bone[- ]millimet(?:re|er)[- ]pitch\b", "pitch 1 mm"),
-    (r"\bconstant[- ]tension band clip\b", "spring band clip"),
-    (r"^(?:clamp|clip) for (?:an? |the )?(\d+) ?mm (?:\w+ )?hose\b", r"hose clamp \1 mm"),
     (r"\bfine (?=finish)|\bcoarse (?=finish)", ""),
     (r"(?:#|\bno\.? ?)(4-40|6-32|8-32|10-24|12-24)\b(?! ?un)", r"\1 unc "),  # ASME B1.1 (from memory)
     (r"(?:#|\bno\.? ?)(4-48|6-40|8-36|10-32|12-28)\b(?! ?un)", r"\1 unf "),
@@ -542,44 +356,17 @@ FASTENERS = [
     (r"\b(?:eight point eight|ten point nine|twelve point nine) ?\((8\.8|10\.9|12\.9)\)", r"\1"),
     (r"(?<=\bone) millimet(?:re|er) (?=pitch)", " "),
     (r"(\brivets?\b.*?)\bst\b", r"\1steel"),
-    (r"\bcrimp(?:ed|ing)?[- ](?:type )?(ear (?:clamp|clip))\b(?!.*\b(?:pliers?|tool|pincers?)\b)", r"\1"),
-    (r"\bhose (?:clp|clip|clamp|clmp),? ear\b", "ear clamp"),
     (r"\bstrap,? tie ?-?down,? (?:cable|electrical)\b", "cable tie"),
-    (
-        r"^(?=.*\b(?:bolts?|nuts?|studs?|(?:cap)?screws?)\b)(.*\d.*?),? (?:for )?(?:the )?"
-        r"(?:exh(?:aust)?|manifold|pipe|turbo|downpipe|prop ?shaft|drive ?shaft)\.? flange\b(?! (?:bolt|nut|"
-        r"screw|stud|head))",
-        r"\1 exhaust",
-    ),
-    (
-        r"^(?=.*\b(?:bolts?|nuts?|studs?|(?:cap)?screws?)\b)(.*?)\b(?:[lr]h|left[- ]hand|right[- ]hand|left|right) "
-        r"(?=(?:front |rear )?(?:door|mirror|seat|wing|headlamp|bumper|caliper|hub|side)\b)",
-        r"\1",
-    ),
     (r"^(?=.*\bnuts?\b)(.*?)\b(?:solid|all|full|plain|hex) (?:nylon|plastic)\b(?! insert)", r"\1 plastic"),
-    (
-        r"^(?=.*\b(?:washer|wshr|washr)s?\b)(.*?)\b(?:cu|copper)[- ]?(?:plated|pltd|coated|clad)\b(?:(.*?)"
-        r"\b(?:steel|stl|st)\b)?",
-        r"\1 steel\2",
-    ),
-    (r"^(?=.*\b(?:washer|wshr|washr)s?\b)(.*?)\bcoppered\b", r"\1"),
     (r"\b(thk|dia|sg|id|od|cs|lg)(?=\d)", r"\1 "),
-    (r"\bclamp to hold (?:an? |the )?", "hose clamp "),
-    (r"(\b(?:clamp|clip|clmp)\b.*\d) ?(?:mm )?\b(9|12)w\b", r"\1 mm, \2 mm band"),
     (r"\bg([58])\b(?=$|,| )(?<=\d g\d)", r"grade \1"),
     (r"^handful of |^a few (?:of )?(?=[a-z]*\d|[a-z]+s\b)", ""),
-    (r"\bt[- ]?bolt (?=\d)", "t-bolt clamp "),
     (r"(\bwheel nuts?|nuts?,? wheel)\b(.*)\b(?:hex ?(?:17|19|21|22)|(?:17|19|21|22) ?hex)\b", r"\1\2"),
     (r"(\b(?:cotter|split|roll) pins?\b.*?)(\d(?:\.\d+)?) ?mm thick\b", r"\1\2 mm"),
     (r"\b(\d+) ?mm shaft,? (\d+) ?mm bore,? (\d+) ?mm (?:wide|thick)\b", r"\1 x \2 x \3 mm"),
-    (r"(\bo[- ]?rings?\b.*\d.*)\bcord (?=\d)", r"\1section "),
     (r"(\bspark ?plugs?\b.*),? set of (?:three|four|six|3|4|6)\b", r"\1"),
     (r",? \bspan (?=\d)", " "),
     (r",? either finish$", ""),
-    (r"\btwo[- ]eared (?:crimp )?(?:clip|clamp)", "two ear clamp"),
-    (r"\bhd (?=(?:gasket|gskt|gkt)\b)", "cylinder head "),
-    (r"\bcam \(rocker\) cover\b", "rocker cover"),
-    (r"\bo/x[- ]?ring\b", "o-ring"),
     (r"\bnuts?,? prevailing torque(?:,? all[- ](?:steel|metal))?", "all metal lock nut"),
     (r"\bhss[- ]?co(?: ?[58](?![\d.]| ?mm))?\b", "cobalt"),
     (r"\bno\.? ?3 (?=bottom)|\bno\.? ?1 (?=taper)|\bno\.? ?2 (?=second|plug|intermediate)", ""),
@@ -592,7 +379,6 @@ FASTENERS = [
     (r"\bal/st\b", "aluminium"),
     (r"\bangled? 45\b", "45 deg"),
     (r"\b(\d/\d{1,2})\"-(?=\d\d ?un)", r"\1-"),
-    (r"(\bseals?\b[^/]*?)\b(\d{2,3})/(\d{2,3})/(\d{1,2})\b", r"\1\2 x \3 x \4"),
     (r"(\bnuts?\b.*\bm\d.*)\bgr(?:ade)? ?(6|8|10|12)\b", r"\1class \2"),
     (r"\b(m\d{1,2})( (?:fine|coarse)(?: threads?)?)?,? (\d(?:\.\d+)?) ?mm pitch\b", r"\1x\3\2"),
     (r"\b(\d{1,2}) ?mm ?x ?([0-3]?(?:\.\d+)?)p\b", r"m\1x\2"),
@@ -608,8 +394,6 @@ FASTENERS = [
     (r"(\bbolts?\b.*\bx ?\d{1,3})l\b", r"\1"),
     (r"\b(din ?(?:912|7991|933|931|7380|7984),?) (\d{1,2}) ?x ?(?=\d)", r"\1 m\2 x "),
     (r"\bnuts?,? road wheel\b", "wheel nut"),
-    (r"(\b(?:wshr|washer)\b.*)\b(\d(?:\.\d+)?)t\b", r"\1\2 thk"),
-    (r"\bretainer,? e[- ]type\b|\bdin ?6799\b", "e clip "),
     (r"\bdin ?(?:94|580|582|1481|7346)\b", ""),
     (r"\b(\d(?:\.\d)?) ?dia ?x ?(?=\d)", r"\1 x "),
     (r"\b(id|od|cs) ?(?=\d+(?:\.\d+)?\b)(?=.*)", r"\1 "),
@@ -620,30 +404,19 @@ FASTENERS = [
         "usedpart",
     ),
     (r"\bx[- ]ring\b", "quad ring"),
-    (r"(\bseals?\b.*?)\b(\d{2,3}) (\d{2,3}) (\d{1,2})\b(?! ?(?:mm )?(?:x|by)\b)", r"\1\2 x \3 x \4"),
     (r"\bstrength class\b|\bstrength (?=\d\d?\.\d\b)", "class "),
-    (r"\borng (?=(?:nbr|fkm|epdm|hnbr|nitrile|\d))", "o-ring "),
     (r"\bmulti[- ]layer(?:ed)? steel\b", "mls"),
     (r"\bhydrogenated nitrile\b", "hnbr"),
     (r"(\bnut\b.*\bm\d+(?: ?x ?[\d.]+)?) (8|10|12)(?= [a-z]|$)", r"\1 class \2"),
-    (r"\b(o-?ring\b.*)\bac$", r"\1a/c"),
     (r"\b(screws?\b.*)\bph\b(?! ?\d)", r"\1 phillips"),
     (r"\b(pan|csk|countersunk|raised) ph\b(?! ?\d)", r"\1 phillips"),
-    (r"(\bt-?bolt\b.*?)\b(\d\.\d\d)-(\d\.\d\d)\b(?! ?(?:in|mm|\"))", r"\1\2-\3 in"),
     (r"\b(nuts?\b.*?) with (?:an? )?(?:nylon|plastic|nyloc) (?:insert|ring|collar)s?\b", r"nylon insert lock \1"),
-    (r"\bflat (m\d+) washer", r"\1 flat washer"),
-    (r"\b(seals?\b[^\d]*)(\d+(?:\.\d)?)-(\d+(?:\.\d)?)-(\d+(?:\.\d)?)\b", r"\1\2 x \3 x \4"),
-    (r"\b(\d+(?:\.\d)?)-(\d+(?:\.\d)?)-(\d+(?:\.\d)?)\b(?=.*\bseals?\b)", r"\1 x \2 x \3"),
     (r"\b(?:alloy|carbon) steel\b", "steel"),  # alloy alone is aluminium
     (
         r"\bh\.?t\.?(?= ?(?:bolts?|screws?|setscrews?|studs?|nuts?|8\.8|10\.9|12\.9)\b)"
         r"|(?<=bolt )h\.?t\b|(?<=bolts )h\.?t\b|(?<=8\.8 )h\.?t\b",
         "high tensile",
     ),
-    (
-        r"\b(cap|btn|button|flange|dome|cheese|csk|round|washer|hex|mushroom|fillister) ?hd\b",
-        r"\1 head",
-    ),  # HD alone is heavy duty
     (r"\bhex(?:agon)? wash(?:er)? h(?:ea)?d\b", "hex head"),  # a hexagon with a flange pressed on, no washer
     (r"\bst ?([2-8]\.\d) ?x ?(?=\d)", r"self tapping screw \1 mm x "),  # ISO 1478 threads, from memory
     (
@@ -652,24 +425,17 @@ FASTENERS = [
         r"\1 screw",
     ),  # pan pozi M5x20
     (r"\bc/s (?=(?:socket|skt|screw|pozi|hex|allen|torx|bolt|slot|phil|head|m\d))", "csk "),
-    (r"\bspring cotters?\b", "r clip"),
     (r"\bcup square(?= (?:bolt|head|hex))", "coach"),
     (r"(\binsert.*)\bscrew[- ]?lock(?:ing)?\b", r"\1 self lock"),
-    (r"\bnuts? with (?:a )?captive washers?\b", "nut captive"),
     (r"\b(thin|half) lock ?nut", "half nut"),
     (r"\block ?nut\b(?=[ mx\d.,]* (?:thin|half)\b)", "nut"),
     (r"\b(m\d{1,2}) (?:fine|coarse)?(?: pitch)? ?(?=m\d{1,2} ?x ?\d?\.?\d)(?=\1 ?x)", ""),  # M10 fine M10x1.25
     (r"\b(m\d{1,2}) (fine|coarse)(?: pitch)? x ?(\d+(?:\.\d+)?)\b", r"\1 x \3 \2"),
     (r"\b(un[cf]|unef) ?-? ?[123][ab]\b", r"\1"),  # how close a thread fits, ASME B1.1 (from memory)
     (r"\b(dowel.*?\d ?x ?\d+(?: ?mm)?),? ?[mh][5678]\b", r"\1"),  # m6: a fit, no thread
-    (r"\bbolts? (?:and|\+) washers?\b", "bolt with washer"),
     (r"\bset of \d (?=wheel (?:bolt|nut))", ""),
-    (r"\be[- ]type (?=circlip|retaining|snap|ring|clip)|\b(retaining|snap|ret) ring,? e[- ]type\b", "e clip "),
-    (r"\bring,? retaining,? e[- ]type\b|\bcirclip,? e[- ]type\b", "e clip "),
     (r"\bdin ?471\b", "external"),  # circlips by their standards, from memory
     (r"\bdin ?472\b", "internal"),
-    (r"\bwasher(.*)\bdin ?9021\b", r"penny washer\1"),
-    (r"\bwasher(.*)\bdin ?127\b", r"spring washer\1"),
     (r"\bnut(.*)\bdin ?985\b", r"nyloc nut\1"),
     (r"\b(bolt|screw)(.*)\bdin ?931\b", r"\1\2 part thread"),
     (r"\b(bolt|screw)(.*)\bdin ?933\b", r"\1\2 full thread"),
@@ -681,15 +447,9 @@ FASTENERS = [
         r"m\1x\3\4 \2",
     ),
     (r"\bset ?screw \(grub\)", "grub screw"),
-    (r"\bt[- ]?bolt hose (?=clamp|clip)", "t-bolt "),
     (r"\bzinc[- ]?plated steel\b", "zinc plated"),
-    (r"\bworm ?drive, (?=\d)", "wormdrive "),
     (r"(?<=\d) ?in\.? roll\b", '" roll'),
     (r"\b(m\d{1,2}) ?- ?(?=\d?\.\d|[123] ?x)", r"\1 x "),  # M8-1.25 x 40
-    (
-        r"\bw ?/ ?d\b(?=.*\b(?:clamp|clip|clp))|(?<=clamp )w ?/ ?d\b|(?<=clip )w ?/ ?d\b|(?<=clmp )w ?/ ?d\b",
-        "worm drive",
-    ),
     (r"\b([1-4])\.(\d{1,2}/(?:2|4|8|16|32)\b)", r"\1-\2"),  # 1.1/16
     (
         (
@@ -711,23 +471,13 @@ FASTENERS = [
         r"\1 head",
     ),
     (r"\bnylon ins\b", "nylon insert"),
-    (
-        (r"\bhs(?=,? (?:htr|heater|fuel|vac|rad|clnt|coolt|air|brk|oil|hyd|pwr)\b)|(?<=clmp )hs\b|(?<=clamp )hs\b"),
-        "hose",
-    ),
-    (r"\b(washers?|wshrs?),? lk\b", r"\1 lock"),
     (r"\b(?:rng)\b(?! ?\d+(?:\.\d+)? ?(?:-|to))", "ring"),
-    (r"\b(washers?|wshrs?|wsr),? flt\b", r"\1 flat"),
     (r"\bthn (?=wll?\b|wall\b)", "thin "),
     (r"\b(lug|whl|wheel|hex|flg|lck|lock|wng|wing|axl|axle) nts?\b", r"\1 nut"),
     (r"\b(m\d{1,2}) ?/ ?(?=m\d)", r"\1 , "),  # M10/M12/M14
     (r"(?<=\d/\d)( ?)w\b(?! ?\d)|(?<=\d/\d\d)( ?)w\b(?! ?\d)", " whitworth"),
     (r"\balloy (?=wheels?\b|rims?\b)", ""),
     (r"\b(female|male) \([fm]\)", r"\1"),
-    # The noun first, its size, and then what kind it is.
-    (r"^(washers?),? (m?\d[\dx.]*(?: ?mm)?),? (spring|split)\b", r"\3 \1 \2"),
-    (r"^(pins?),? (\d[\dx./ -]*(?: ?mm)?),? (split|roll|cotter|clevis|dowel|taper)\b(?! ?(?:pin|clip))", r"\3 \1 \2"),
-    (r"^(clips?|clamps?),? (\d[\dx./ -]*(?: ?mm)?),? (hose|p|r|e|ear)\b(?! ?(?:clip|clamp))", r"\3 \1 \2"),
     (r"^(plugs?),? (m\d[\dx. ]*),? (sump|drain)\b", r"\3 \1 \2"),
     (r"^(ties?),? (\d[\dx. ]*(?: ?mm)?),? (cable|zip)\b", r"\3 \1 \2"),
     (r"^(stands?),? (\d[\d.]* ?(?:t|ton|tonne)s?),? (axle|jack)\b", r"\3 \1 \2"),

@@ -12,6 +12,24 @@ _TORQUE_UNIT = r"(?:newton|nm\b|n\.m|foot[- ]p|ft[- ]?lb|pound[- ]f|lbf?[- ]f|in
 _CATEGORIES = {"2": "ii", "3": "iii", "4": "iv"}
 
 MEASURING: list[Pattern] = [
+    (r"(\btorque wr(?:ench)?\b.*?)\bmicrometer(?: (?:type|style|adjust\w*))?\b", r"\1click"),
+    (r"\bmicrometer (?:type |style )?(?=torque wr)", "click "),
+    (
+        r"(\btorque wr(?:ench)?\b.*?)\b(?:with (?:an? )?|round )?dial (?:indicator|gauge|readout|reading)(?: type)?\b",
+        r"\1dial",
+    ),
+    (r"(\btorque wr(?:ench)?\b.*?)\bround dial\b", r"\1dial"),
+    (
+        r"(\btorque wr(?:ench)?\b.*?)\b(?:with (?:an? )?)?(?:lcd|led|digital) (?:display|readout|screen)\b",
+        r"\1electronic",
+    ),
+    (r"(\btorque wr(?:ench)?\b.*?)\belectr\b\.?", r"\1electronic"),
+    (
+        r"(\btorque wr(?:ench)?\b.*?)\b(?:deflect(?:ion|ing) beam|beam (?:and|with|w/) pointer|bending (?:bar|beam))\b",
+        r"\1beam",
+    ),
+    (r"\bdial clock\b", "dial gauge"),
+    (r"\bmagnet(?:ic)? stand\b", "magnetic base"),
     (r"\binsul(?:ation)? (?:tstr|tester)\b(.*?)(?<!/)(?<!/ )\b1000 ?v\b", r"insulation tester\g<1>1000 vdc"),
     (r"^(?=.*\b(?:voltage|volt) (?:tester|detector)\b)(.*?), 1000 ?v(?:olts?)?$", r"\1, rated 1000 vac"),
     (r"\bangle gauge,? (?=(?:half|1/2|3/8|three[- ]eighths?)\b)", "torque angle gauge "),

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 NOTES = [
+    (r" ?\([^()]* ones? (?:are |is )?(?:elsewhere|kept|in|on|at|under)\b[^()]*\)", ""),  # where the others are
     (r"(?<=\d) ?ct$|(?<=\d) ?ct(?=[,;)])", " pc"),
     (
         r" \((?:somebody|someone|who) (?:lost|has|borrowed|took|broke|walked off with) (?:mine|it|the last one|ours)\)",

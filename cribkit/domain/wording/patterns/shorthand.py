@@ -3,6 +3,9 @@
 from __future__ import annotations
 
 SHORTHAND = [
+    (r"^n/nose\b|\bn/nose (?=pl)", "needle nose"),
+    (r"\bd\.? ?e\.? (?=(?:open|ring|box)[a-z -]*\b(?:spanner|wrench|spnr|wr)\b)", "double ended "),
+    (r"\bp/pin (?=punch)|\bpar pin (?=punch)", "parallel pin "),
     (r"\bbj (?=split|sep)", "ball joint "),
     (r"\bo/filter\b", "oil filter"),
     (r"\btyre infl?a?tr\b", "tyre inflator"),

@@ -6,6 +6,9 @@ from __future__ import annotations
 _THREE_ALIKE = "|".join(3 * letter for letter in "bcdefghjklmnopqrstuvwyz")
 
 SIGNS = [
+    (r"(?<=\d) ?(nm|n\.m|ft-?lbs?|in-?lbs?|lbf?-?ft) - (?=\d)", r" \1-"),
+    (r"\bo/e\b(?= ?\d)|(?<=spnr )o/e\b|(?<=spanner )o/e\b|(?<=wr )o/e\b|(?<=wrench )o/e\b", "open end"),
+    (r"\b((?:0|5|10|15|20|25|70|75|80|85)w) - (?=\d{2,3}\b)", r"\1-"),
     (r"^(?=.*silicone)(.*\bdot) 5,1 (?=gal|l\b|lit|qt)", r"\1 5, 1 "),
     (r"^sss (?=m\d)", "socket set screw "),
     (r"^(?=.*\bsets?\b)(.*?\d) ?mm (?:-|to) (?=\d+(?:\.\d+)? ?mm\b)", r"\1-"),  # 1.5mm - 10mm

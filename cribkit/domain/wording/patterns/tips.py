@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 TIPS = [
+    (r"(\bscrewdriver,?) (?:flat-? ?head|slot head)\b", r"\1 slotted"),
+    (r"(\bt\d{1,2}\b.*?)\b(?:tr|tamp proof|hollow tip|hollow end)(?=$|[ ,])", r"\1tamper"),
     (r"(?:#|\bno\.? ?)([0-4]) (?=(?:\S+ )*\(?p([hz])\1\)?)", ""),
     (r"(?<=hex )\((p[hz]\d)\)|(?<=shank )\((p[hz]\d)\)", r"\1\2"),
     (r"\bsix[- ]?lobe \(e\)", "sixlobe"),
