@@ -335,6 +335,7 @@ OTHERS = (
     "hundredandseventyseventh",
     "hundredandseventyeighth",
     "hundredandseventyninth",
+    "hundredandeightieth",
     "hundredandeightyfirst",
     "hundredandeightythird",
 )

@@ -11,7 +11,14 @@ from cribkit.domain.wording import read, read_item
 from tests.wording.test_groups import status
 
 TOOLS = ("pry bar 300 mm", "straightedge 500 mm", "spatula", "extension 150 mm 3/8 drive", "caliper 150 mm")
-PARTS = ("bolt M8x30", "sealing washer 14x18x1.5", "O-ring 20x2.5", "cable tie 300 mm", "shim 0.5 mm", "hose clamp 16-27")
+PARTS = (
+    "bolt M8x30",
+    "sealing washer 14x18x1.5",
+    "O-ring 20x2.5",
+    "cable tie 300 mm",
+    "shim 0.5 mm",
+    "hose clamp 16-27",
+)
 OTHERS = ("brass", "copper", "aluminium", "nylon", "plastic", "bronze")
 
 

@@ -84,6 +84,10 @@ _BULB_NUMBERS = {
     "499": "h7",
     "448": "h1",
     "453": "h3",
+    # Numbers of lamps in North America, SAE J573 (from memory): they are codes of their own.
+    **{number: number for number in ("1156", "1157", "2057", "2357", "3156", "3157", "4157", "7440", "7443")},
+    **{number: number for number in ("168", "194", "912", "921", "1141", "1895")},
+    **{"9003": "h4", "9005": "hb3", "9006": "hb4", "9012": "hir2"},
 }
 _PINS = re.compile(r"\b([2-8])[ -]?(?:pin|p|terminal|way|pole)s?\b")
 

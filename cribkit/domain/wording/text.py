@@ -275,6 +275,15 @@ _LAST: list[Pattern] = [
     (r"\b(\d{1,3}) ?(?:yds?|yards?)\b", _metres),
     (r"(?<=\d) by (?=\d|\.\d)", " x "),
     (r"\b([1-9]) and (?=\d{1,2}/\d{1,2}\b)", r"\1 "),
+    # "Half-inch female to three-eighths male": an adapter, once the numbers stand in digits.
+    (
+        r"^(\d/\d|1)(?: ?in(?:ch)?)? fem(?:ale)? (?:to|x|-) (\d/\d|1)(?: ?in(?:ch)?)? male\b",
+        r"adapter \1 f x \2 m",
+    ),
+    (
+        r"^(\d/\d|1)(?: ?in(?:ch)?)? male (?:to|x|-) (\d/\d|1)(?: ?in(?:ch)?)? fem(?:ale)?\b",
+        r"adapter \1 m x \2 f",
+    ),
     (r"\baw[- ]?(?=\d\d\b)", "hydraulic "),  # AW46: hydraulic oil against wear
     # "the twelve triple-square", "tee nine to tee forty": sizes of tips that were said.
     (r"\bm (?=\d{1,2} triple ?square\b)", "m"),

@@ -39,6 +39,7 @@ _STUFF = (
 )
 
 CHEMICALS = [
+    (r"^cleaner for (?:the )?(?:mass )?(?:air ?-?flow|air mass|maf) (?:sensor|meter)s?\b", "maf cleaner"),
     (r"\bnon-?chl\b\.?|\bchlorine-?free\b", "non-chlorinated"),
     (r"\b(?:contains|containing) chlorine\b", "chlorinated"),
     (r"\bchlorinated (?:formula|kind|type|version)\b", "chlorinated"),

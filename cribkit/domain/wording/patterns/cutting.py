@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 CUTTING = [
+    (r"(\bchaser\b.*?)\b(10|12|14|18) ?mm\b(?=.*spark)", r"\1m\2"),
     (r"\bdrillbit\b", "drill bit"),
     (r"^(?=.*\bdrills?\b)(.*?)\b(?:hss-?e )?(?:co ?5|m35|5 ?% cobalt|cobalt 5 ?%)(?=$|[ ,)])", r"\1cobalt"),
     (r"\bcobalt steel\b", "cobalt"),
@@ -79,4 +80,5 @@ CUTTING = [
     (r"\b(drills?\b.*\d.*?),? (?:with (?:a )?)?(?:reduced|red) shank\b", r"\1 reducedshank"),
     (r"\bdrl(?=,? ?\d)", "drill"),
     (r"(?<=\d ) ?bl\b(?=$|,| )|(?<=\d)bl\b", " blades"),
+    (r"(\btap\b.*?),? (?:standard|normal|usual) pitch\b", r"\1 coarse"),
 ]

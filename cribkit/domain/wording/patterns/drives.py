@@ -16,6 +16,11 @@ _GUNS = (
 
 DRIVES = [
     (
+        r"^((?:\d/\d{1,2}|\d{1,2} ?mm) (?:6|12) ?pt (?:shallow|deep|std|standard))(?: length)? (1/4|3/8|1/2|"
+        r"3/4)(?: dr| drive| sq)?$",
+        r"socket \1 \2 drive",
+    ),
+    (
         r"^(\d{1,2} ?mm) impact swivel,? (1/4|3/8|1/2|3/4)(?: in\.?)?(?: drive| dr| square)?$",
         r"impact swivel socket \1 \2 drive",
     ),

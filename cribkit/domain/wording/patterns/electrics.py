@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 ELECTRICS = [
+    (r"^(\d\d-\d\d) butt\b(?! ?hinge)", r"\1 awg butt connector"),
     (r"\bmini ?blade\b", "mini blade"),
     (r"\bminifuses?\b", "mini blade fuse"),
     (r"(\bfuse\b.*\d ?a) rating\b", r"\1"),
@@ -124,7 +125,6 @@ ELECTRICS = [
     (r"^(?=.*\bfuse\b)(.*?)\bvehicle, flat blade\b", r"\1blade"),
     (r"^(?=.*\b(?:bulb|lamp)\b)(.*?)\b21/5\b(?! ?w)", r"\1 21/5w"),
     (r"(\bcrimps?\b.*?)\b(\d{2,3})s\b", r"\1\2 pc"),
-    (r"(t-?bolt clamp,?) ([1-9]\.\d\d) ?(?:to|-) ?([1-9]\.\d\d)$", r"\1 \2 - \3 in"),
     (r"(\bbulbs?\b.*)\bsv ?[78](?:\.5)?\b", r"\1"),  # the cap of a festoon
     (r"(\brelays?\b.*)\b([45])t\b", r"\1\2 pin"),
     (r"(\brelays?\b.*)\bn/o\b", r"\1"),
@@ -141,7 +141,6 @@ ELECTRICS = [
     (r"\blow[- ]profile (?:mini )?(?=(?:blade )?fuses?\b)", "lp mini "),
     (r"\b(fuses?\b.*)\b(?:mini )?low[- ]profile(?: mini)?\b", r"\1lp mini"),
     (r"\bbutt(.*?)\bhs\b", r"butt\1heat shrink"),
-    (r"\b(clamp|clip|clmp|clp)(.*?),? ?\bscrew 5/16 hex\b", r"\1\2"),
     (
         r"^(?!.*\b(?:bulb|lamp|key|bit|socket|skt|driver)s?\b)"
         r"((?:h[1-9]|h1[0-9]|hb[34]) .*\b(?:p43t|px26d|\d\d ?v|\d\d ?w)\b)",

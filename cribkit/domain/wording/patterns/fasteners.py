@@ -10,6 +10,8 @@ _SPOKEN = (
 )
 
 FASTENERS = [
+    (r"(\b(?:scr|screw)s?\b.*?)\b(pan|csk|rd|round|truss) ph\b(?! ?\d)", r"\1\2 phillips"),
+    (r"^(\d{1,2}-\d\d) (machine screw) (\d/\d)\b", r"\2 \1 x \3"),
     (r"\b(?:zinc|zn)[- ]flake(?:d)?(?: coat(?:ed|ing)?)?\b", "geomet"),
     (r"\b(m\d{1,2})/(0\.\d+|[1-3](?:\.\d+)?)(?= ?x ?\d)", r"\1x\2"),
     (r"\b(m\d{1,2})(?: x |x| )p ?(\d(?:\.\d+)?)(?= ?x ?\d)", r"\1x\2"),

@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 HOSES = [
+    (r"(\bcl(?:am|i|m)?ps?\b.*?)\bw/d\b(?= ?\d)", r"\1worm "),
+    (r"\b(\d/\d{1,2}|\d{1,2} ?mm) fuel line (clamp|clip)s?\b(?! (?:pliers|tool|set))", r"fuel hose clip \1"),
     (r"\bworm[- ](?:geared|driven|gear)\b", "worm drive"),
     (r"(\bcla?mps?\b.*?|\bclips?\b.*?)\bmin\.? ?(\d{1,3})(?: ?mm)?,? max\.? ?(?=\d{1,3} ?mm\b)", r"\1\2-"),
     (r"(\bcla?mps?\b.*?|\bclips?\b.*?)\bbetween (\d{1,3})(?: ?mm)? and (?=\d{1,3} ?mm\b)", r"\1\2-"),
@@ -67,4 +69,54 @@ HOSES = [
     (r"\bring,? retaining,? e[- ]type\b|\bcirclip,? e[- ]type\b", "e clip "),
     (r"\bworm ?drive, (?=\d)", "wormdrive "),
     (r"^(pins?),? (\d[\dx./ -]*(?: ?mm)?),? (split|roll|cotter|clevis|dowel|taper)\b(?! ?(?:pin|clip))", r"\3 \1 \2"),
+    (r"\bfi (?=hose (?:clamp|clip))", "fuel injection "),
+    (r"\bt[- ]?bolt (?:clamp )?for (?:an? )?(\d+) ?mm (?:hose|pipe)\b", r"t-bolt clamp for \1 mm hose"),
+    (r"\b(?:fuel )?injection clamp\b(?! ?pump)", "fuel hose clip"),
+    (r"^clamp,? mini,? fuel hose\b|\bfuel (?:line |hose )?mini cli?[pm]\w*\b", "fuel hose clip mini"),
+    (
+        r"\bconstant tension,? (?:spring )?(?:band )?(?=clamp\b.*\bhose|.*\bhose od)|(?<=spring band)"
+        r", constant tension\b",
+        "constant tension ",
+    ),
+    (r"(\b(?:p[- ]?clip|loop clamp)s?\b.*?\bm\d{1,2}) fixing\b", r"\1 hole"),
+    (r"(\b(?:p[- ]?clip|loop clamp)s?\b.*?)\bfixing (?=m\d)", r"\1"),
+    (r"(\bspring (?:band )?(?:hose )?(?:clip|clamp)s?\b.*?),? w(?:/|ith) tangs\b", r"\1"),
+    (r"(\bhose (?:clamp|clip)s?\b.*?)\bd ?(\d{2})\b(?! ?x)", r"\1\2 mm"),
+    (
+        r"(\b(?:clip|clamp)s?,? hose\b.*?\b\d{2} ?mm|\bhose (?:clamp|clip)s?\b.*?\b\d{2} ?mm) dia x "
+        r"(\d{1,2})(?: ?mm)? wide\b",
+        r"\1, \2 mm band",
+    ),
+    (r"(\b(?:p[- ]?clip|loop clamp|clamp,? loop)s?\b.*?)\b6\.4 ?mm (?:fixing|mounting|bolt) hole\b", r"\1m6"),
+    (r"(\b(?:p[- ]?clip|loop clamp|clamp,? loop)s?\b.*?)\b5\.3 ?mm (?:fixing|mounting|bolt) hole\b", r"\1m5"),
+    (r"(\b(?:p[- ]?clip|loop clamp|clamp,? loop)s?\b.*?)\b8\.4 ?mm (?:fixing|mounting|bolt) hole\b", r"\1m8"),
+    (
+        r"\b(?:(?:clamp|clip|clmp),? hose|hose (?:clip|clamp|clmp)),? (?:crimp type,? )?(?:double|two|twin|2)[- ]ear\b",
+        "ear clamp 2 ear",
+    ),
+    (
+        r"\b(two|double|twin|dbl|2)[- ]ear(?:ed)? (?:hose |pinch |crimp |o[- ]?)(?:clip|clamp|clmp)(?=s?\b)",
+        "2 ear clamp",
+    ),
+    (r"(\b(?:clip|clamp|clmp|clp)s?\b.*)\bw/d\b", r"\1worm drive"),
+    (r"\b(single|double)-ear crimp clip\b", r"\1 ear clamp"),
+    (r"\bt[- ]bolt for (?:an? )?(\d+) ?mm hose\b", r"t-bolt clamp \1 mm"),
+    (r"\bclamp,? (1|2|one|two)[- ]ear\b", r"ear clamp \1 ear"),
+    (r"^(?:clamp|clip) for (?:an? |the )?(\d+) ?mm (?:\w+ )?hose\b", r"hose clamp \1 mm"),
+    (r"\bcrimp(?:ed|ing)?[- ](?:type )?(ear (?:clamp|clip))\b(?!.*\b(?:pliers?|tool|pincers?)\b)", r"\1"),
+    (r"\bhose (?:clp|clip|clamp|clmp),? ear\b", "ear clamp"),
+    (r"\bclamp to hold (?:an? |the )?", "hose clamp "),
+    (r"(\b(?:clamp|clip|clmp)\b.*\d) ?(?:mm )?\b(9|12)w\b", r"\1 mm, \2 mm band"),
+    (r"\bt[- ]?bolt (?=\d)", "t-bolt clamp "),
+    (r"\btwo[- ]eared (?:crimp )?(?:clip|clamp)", "two ear clamp"),
+    (r"\bt[- ]?bolt hose (?=clamp|clip)", "t-bolt "),
+    (
+        r"\bw ?/ ?d\b(?=.*\b(?:clamp|clip|clp))|(?<=clamp )w ?/ ?d\b|(?<=clip )w ?/ ?d\b|(?<=clmp )w ?/ ?d\b",
+        "worm drive",
+    ),
+    (
+        (r"\bhs(?=,? (?:htr|heater|fuel|vac|rad|clnt|coolt|air|brk|oil|hyd|pwr)\b)|(?<=clmp )hs\b|(?<=clamp )hs\b"),
+        "hose",
+    ),
+    (r"^(clips?|clamps?),? (\d[\dx./ -]*(?: ?mm)?),? (hose|p|r|e|ear)\b(?! ?(?:clip|clamp))", r"\3 \1 \2"),
 ]

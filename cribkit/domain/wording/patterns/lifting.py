@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 LIFTING = [
+    (r"(\bjack\b.*)\blp\b", r"\1low profile"),
     (r"\b(?:trolly|trolely|troley) jack\b", "trolley jack"),
     (r"(?<!floor )\bjack on (?:wheels|castors)\b", "trolley jack"),
     (r"(\b(?:jack|stand|hoist|crane|sling)\b.*?)\bcap(?:acity)? (?=\d+(?:\.\d+)? ?(?:t|te|tons?|tonnes?|kg)\b)", r"\1"),
     (r"(\bbottle jack\b.*?),? (?:with )?(?:screw[- ]extension|extension screw)\b", r"\1"),
     (r"(\bslings?\b.*?)\b(?:with (?:soft )?loops|loop(?:ed)? ends?)\b", r"\1eye and eye"),
     (r"(\bslings?\b.*?)\be/e\b", r"\1eye and eye"),
-    (r"(\btap\b.*?),? (?:standard|normal|usual) pitch\b", r"\1 coarse"),
     (r"(\bjack\b.*?),? twin[- ]pump\b", r"\1, twin"),
     (r"\bupright (?=(?:hydraulic )?bottle jack)", ""),
     (r"\blow[- ](?:entry|loader|line) (?=.*jack)", "low profile "),
@@ -42,14 +42,12 @@ LIFTING = [
     (r"\btroll(?:e?y|ey) (?=jack)", "trolley "),
     (r"\blow[- ]profile jack\b", "low profile trolley jack"),
     (r"(\btrolley jack\b.*) low$", r"\1 low profile"),
-    (r"\b(?:ordinary|standard|normal|regular)[- ]length\b", "standard length"),
     (r"(\bjack\b.*)\blow[- ]entry\b", r"\1low profile"),
     (r"(\bstands?) \(2\)", r"\1"),
     (r"\blow(?:[- ]entry)? (?=(?:trolley|floor|garage) jack)", "low profile "),
     (r"^(?=.*\bstands?\b)(.*?\d ?(?:t|tons?|tonnes?),?) (?:ea|each)\b(?! side)", r"\1 rated each"),
     (r"\bper pair\b(?=.*\bstands?\b)|(?<=stands )per pair\b|(?<=\dt )per pair\b", "perpair"),
     (r"^(\d+(?:\.\d+)?) ?(t|tons?|tonnes?) stands?\b", r"\1 \2 axle stands"),
-    (r"\brd\b(?= ?(?:file|sling|bar|nose))|(?<=file )rd\b|(?<=file, )rd\b|(?<=sling )rd\b", "round"),
     (r"\baxl?e? stnds?\b", "axle stand"),
     (r"\beffective (?:working )?length\b|\bewl\b", "effectivelength"),
 ]

@@ -12,6 +12,15 @@ _TORQUE_UNIT = r"(?:newton|nm\b|n\.m|foot[- ]p|ft[- ]?lb|pound[- ]f|lbf?[- ]f|in
 _CATEGORIES = {"2": "ii", "3": "iii", "4": "iv"}
 
 MEASURING: list[Pattern] = [
+    (r"\bun(?:-form|ified)? threads?\b(?! ?ed)", "unified thread"),
+    (
+        r"^in(?:ch)?[- ](?:lb|pound)s? clicker,? (1/4|3/8|1/2)(?: dr| drive)?,? (\d+ ?- ?\d+)$",
+        r"click torque wrench \1 drive \2 in-lb",
+    ),
+    (
+        r"^(?:ft|foot)[- ](?:lb|pound)s? clicker,? (1/4|3/8|1/2|3/4)(?: dr| drive)?,? (\d+ ?- ?\d+)$",
+        r"click torque wrench \1 drive \2 ft-lb",
+    ),
     (r"(\btorque wr(?:ench)?\b.*?)\bmicrometer(?: (?:type|style|adjust\w*))?\b", r"\1click"),
     (r"\bmicrometer (?:type |style )?(?=torque wr)", "click "),
     (

@@ -3,6 +3,11 @@
 from __future__ import annotations
 
 OILS = [
+    (r"\burea fluid\b", "urea solution"),
+    (
+        r"^(?=.*\bdot ?[345])(?!.*\d ?(?:l|ml|lit\w*|qts?|quarts?|gal\w*|oz|pints?)\b)(.*\d) (qt|quart|pint)$",
+        r"\1, 1 \2",
+    ),
     (r"\bhybrid (?=coolant|antifreeze)", "hoat "),
     (r"\bapi(?=gl ?-?[345])", "api "),
     (r"^(?=.*\b(?:gear|axle|hypoid|diff|transaxle)\b)(.*?)\bg\.? ?l\.?[ /]?([345])\b(?! ?l\b|\.\d)", r"\1gl-\2"),

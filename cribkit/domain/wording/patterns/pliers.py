@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 PLIERS = [
+    (r"(\b(?:circlip|snap ring|retaining ring|ret ring)\b.*?)\bconv(?:ertible)?\b\.?", r"\1internal external"),
+    (r"\bconv(?:ertible)?\b\.? (?=(?:circlip|snap ring|retaining ring))", "internal external "),
     (
         r"\b(pliers|plrs|plr),? (?:with (?:an? )?)?flexible cable(?: type)?\b|\b(?:flexible cable|"
         r"remote cable) (?=(?:pliers|plrs))",

@@ -3,6 +3,11 @@
 from __future__ import annotations
 
 TIPS = [
+    (
+        r"^(\d{1,2} ?mm) hex for (?:the |an? )?(?:(?:gear ?box|sump|drain|filler|level|diff|axle|oil)"
+        r"[- ]?)+ ?plugs?\b(?=.*(?:\b\d/\d|drive))",
+        r"hex bit socket \1",
+    ),
     (r"(\bscrewdriver,?) (?:flat-? ?head|slot head)\b", r"\1 slotted"),
     (r"(\bt\d{1,2}\b.*?)\b(?:tr|tamp proof|hollow tip|hollow end)(?=$|[ ,])", r"\1tamper"),
     (r"(?:#|\bno\.? ?)([0-4]) (?=(?:\S+ )*\(?p([hz])\1\)?)", ""),

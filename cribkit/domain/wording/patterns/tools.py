@@ -426,4 +426,6 @@ TOOLS: list[Pattern] = [
     (r"\b(?:hs|hse|hose) grp\b", "hose grip"),
     (r"\bbox (?=\d+ ?deg)", "box end "),
     (r"\bpck (?=(?:and |& ?)?hook)", "pick "),
+    (r"\b(?:ordinary|standard|normal|regular)[- ]length\b", "standard length"),
+    (r"\brd\b(?= ?(?:file|sling|bar|nose))|(?<=file )rd\b|(?<=file, )rd\b|(?<=sling )rd\b", "round"),
 ]
