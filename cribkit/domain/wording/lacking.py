@@ -10,8 +10,9 @@ _SIZE = r"[te]?\d+(?:[./]\d+)?(?: ?mm\b| ?in\b|\")?"
 _LIST = rf"{_SIZE}(?: ?(?:,|&|\+|/| and) ?{_SIZE})*"
 _GONE = re.compile(
     rf"[,;]? ?\(?\b(?P<first>{_LIST})(?: (?:sockets?|bits?|keys?|spanners?|wrenche?s?|ones?))? ?"
-    r"(?:is |are )?(?:missing|lost|gone|broken|absent|snapped)\b\)?"
-    rf"|[,;]? ?\(?\b(?:missing|less|minus|without|w/o|lacks|lacking|except(?: for)?|excl(?:uding)?\.?|lost):? "
+    r"(?:is |are )?(?:missing|lost|gone|broken|absent|snapped|on loan|lent out|o/s|out of stock|worn out|scrapped)"
+    r"(?!\w)\)?"
+    rf"|[,;]? ?\(?\b(?:missing|less|minus|without|w/o|lacks|lacking|except(?: for)?|exc(?:l(?:uding)?|ept)?\.?|lost):? "
     rf"(?:the |an? )?(?P<last>{_LIST})\)?"
     rf"|[,;]? ?\(?\bno (?P<none>\d+(?:\.\d+)? ?mm|\d/\d+ ?(?:in\b|\"))\)?",
     re.IGNORECASE,

@@ -39,6 +39,11 @@ _STUFF = (
 )
 
 CHEMICALS = [
+    (
+        r"\b(rtv|silicone|gasket (?:maker|sealant)|sealant)(?: that is)? (?:safe )?(?:for|near|around|with|"
+        r"by) (?:use (?:near|with|on) )?(?:the |an? )?(?:oxygen|o2|lambda) sensors?\b",
+        r"sensor safe \1",
+    ),
     (r"^cleaner for (?:the )?(?:mass )?(?:air ?-?flow|air mass|maf) (?:sensor|meter)s?\b", "maf cleaner"),
     (r"\bnon-?chl\b\.?|\bchlorine-?free\b", "non-chlorinated"),
     (r"\b(?:contains|containing) chlorine\b", "chlorinated"),

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 CUTTING = [
+    (r"^(?=.*\btaps?\b)(.*?)\bspiral[- ]?(?:flute[ds]?|point(?:ed)?|gun)?\b", r"\1spiralflute"),
     (r"(\bchaser\b.*?)\b(10|12|14|18) ?mm\b(?=.*spark)", r"\1m\2"),
     (r"\bdrillbit\b", "drill bit"),
     (r"^(?=.*\bdrills?\b)(.*?)\b(?:hss-?e )?(?:co ?5|m35|5 ?% cobalt|cobalt 5 ?%)(?=$|[ ,)])", r"\1cobalt"),

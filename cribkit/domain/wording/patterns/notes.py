@@ -3,6 +3,17 @@
 from __future__ import annotations
 
 NOTES = [
+    (
+        r" ?\(\d[\w./-]*(?: ?(?:mm|a|amp|v|w|in))? in (?:the |an? )?(?:other )?"
+        r"(?:tin|box|drawer|bin|tray|case|office|store|cupboard)\b[^()]*\)",
+        "",
+    ),
+    (
+        r" ?\([^()]*\b(?:next (?:bin|shelf|drawer|box|door|to|row)|on order|ordered|elsewhere|out of stock|"
+        r"sold out|none left|to (?:follow|come)|finished|all gone|run out|deleted|discontinued|"
+        r"back ?order\w*|coming|other (?:bin|shelf|drawer|box))\b[^()]*\)",
+        "",
+    ),  # of others
     (r" ?\([^()]* ones? (?:are |is )?(?:elsewhere|kept|in|on|at|under)\b[^()]*\)", ""),  # where the others are
     (r"(?<=\d) ?ct$|(?<=\d) ?ct(?=[,;)])", " pc"),
     (

@@ -3,6 +3,16 @@
 from __future__ import annotations
 
 REMARKS = [
+    (
+        r"(?<=\S),? (?:as |because |since )?(?:the |an? )?[a-z\d/.-]+(?: ?(?:mm|point|pt|ones?|kind|sort|"
+        r"size))* (?:is |was |are |were )?"
+        r"(?:far |a bit |much )?too (?:loose|tight|short|long|small|big|large|thin|thick|coarse|fine|strong|"
+        r"weak|soft|hard|"
+        r"wide|narrow|deep|shallow)$",
+        "",
+    ),
+    (r", (?:i |we )?(?:have )?(?:had|tried) (?:the |an? )?[a-z\d/.-]+(?: ?mm)?(?: ones?)?(?: already| first)?$", ""),
+    (r",? (?:in place|instead) of (?:the |an? )?(?:old )?[\d/.]+(?: ?(?:mm|in))?(?: one)?$", ""),
     (r"^final tighten(?:ing)?:? ", ""),
     (
         r"^step (?:up|down) from (?:the )?(1/4|3/8|1/2|3/4)(?: ?in\.?)? (?:bar|ratchet|handle|drive)"

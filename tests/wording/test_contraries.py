@@ -73,7 +73,33 @@ def test_contraries_are_no_match(one: str, other: str, thing: str, kind: str) ->
         ("external star socket E10", "SPNR O/E 10 X 11MM", "tool"),
         ("brake fluid DOT 5.1", "BRAKE FLUID,SILICONE,DOT 5,1 GAL", "consumable"),
         ("torque wrench 1/2 drive, 20 Nm", "torque wrench 1/2 drive 40 Nm - 200 Nm", "tool"),
+        ("M6 tap, spiral", "TAP M6 HAND TAPER", "tool"),
+        ("RTV for oxygen sensors", "RTV BLACK ACETOXY", "consumable"),
+        ("hose clip 16-27 worm drive 1/2 to 3/4", "CLAMP HOSE W/D 1/4-5/8", "consumable"),
     ],
 )
 def test_what_was_passed_over_once(need: str, item: str, kind: str) -> None:
+    assert status(read(need, kind), read_item(item, kind)) != "match"
+
+
+@pytest.mark.parametrize(
+    ("need", "item", "kind"),
+    [
+        ("10 mm socket 3/8 drive", "SKT SET 3/8DR 8-19MM EXC 10MM", "tool"),
+        ("10 mm socket 3/8 drive", "SKT SET 3/8DR 8-19MM 12PC 10mm o/s", "tool"),
+        ("10 mm socket 3/8 drive", "SKT 3/8DR 11MM (10MM IN C4)", "tool"),
+        ("10 mm socket 3/8 drive", "SKT 3/8DR 11MM REPLACES 10MM", "tool"),
+        ("13 mm spanner", "SPNR COMB 12MM (13 ON LOAN)", "tool"),
+        ("T30 bit socket", "BIT SKT T27 (T30 BROKEN)", "tool"),
+        ("250 mm extension 3/8", "EXT 3/8DR 75MM (250 NOT FOUND)", "tool"),
+        ("torque wrench 40-200 Nm 1/2 drive", "TORQUE WRENCH 1/2DR 20-100NM (40-200 AWAY FOR CAL)", "tool"),
+        ("15 A fuse", "FUSE 10A (15A IN TIN)", "consumable"),
+        ("head gasket Wren 2.0", "GASKET HEAD WREN 1.6 (2.0 TO FOLLOW)", "consumable"),
+        ("heat shrink 6 mm", "HEAT SHRINK 3MM (6MM NEXT BIN)", "consumable"),
+        ("5W-30 engine oil", "ENGINE OIL 5W-40 (REPLACES 5W-30)", "consumable"),
+        ("hose clip 16-27", "HOSE CLIP 20-32 WAS 16-27", "consumable"),
+        ("non-chlorinated brake cleaner", "BRAKE CLEANER CHLORINATED (NON-CHLOR DISCONTINUED)", "consumable"),
+    ],
+)
+def test_what_an_item_says_of_another_one_is_not_what_it_is(need: str, item: str, kind: str) -> None:
     assert status(read(need, kind), read_item(item, kind)) != "match"
