@@ -39,6 +39,12 @@ _STUFF = (
 )
 
 CHEMICALS = [
+    (r"\bstone ?chip\b(?: guard| protection| protector)?", "stonechip"),
+    (r"\bpipe seal\b(?= |$)(?!ant|er|ing)", "pipe sealant"),
+    (r"(\bepoxy\b.*?)\b(?:2|two)[- ]?(?:pt|part|pack)\b", r"\1two part"),
+    (r"\bwtr\b(?=.*\bdi\b)", "water"),
+    (r"\bwater,? di\b|\bdi water\b", "deionised water"),
+    (r"(\bhand cleaner\b.*?)\b(?:with )?bead(?:s|ed)?\b", r"\1grit"),
     (
         r"\b(rtv|silicone|gasket (?:maker|sealant)|sealant)(?: that is)? (?:safe )?(?:for|near|around|with|"
         r"by) (?:use (?:near|with|on) )?(?:the |an? )?(?:oxygen|o2|lambda) sensors?\b",

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 OILS = [
+    (r"\boil,? p/?steer(?:ing)?\b|\bp/?steer(?:ing)? (?=oil|fluid|fld)", "power steering fluid "),
     (r"\burea fluid\b", "urea solution"),
     (
         r"^(?=.*\bdot ?[345])(?!.*\d ?(?:l|ml|lit\w*|qts?|quarts?|gal\w*|oz|pints?)\b)(.*\d) (qt|quart|pint)$",

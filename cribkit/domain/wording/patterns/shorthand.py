@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 SHORTHAND = [
+    (r"\bpunch set,? pin\b", "pin punch set"),
     (r"^n/nose\b|\bn/nose (?=pl)", "needle nose"),
     (r"\bd\.? ?e\.? (?=(?:open|ring|box)[a-z -]*\b(?:spanner|wrench|spnr|wr)\b)", "double ended "),
     (r"\bp/pin (?=punch)|\bpar pin (?=punch)", "parallel pin "),

@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 SPANNERS = [
+    (r"(\bfilter\b.*?\d ?(?:mm)?) (\d\d)f(?:l(?:ute)?s?)?\b", r"\1 \2 flute"),
+    (r"(\b(?:filter claw|filter wrench|filter spanner)\b.*?) (1/4|3/8|1/2)$", r"\1 \2 drive"),
     (r"\bdeeply (?=cranked|offset)|\bdeep offs\b", "deep "),
     (r"(\b(?:ring|box)\b.*?)\b75 ?(?:deg(?:ree)?s?)\b\.?(?: (?:offset|offs|crank(?:ed)?|angle))?", r"\1deep offset"),
     (r"\b75 ?(?:deg(?:ree)?s?)\b\.?(?: (?:offset|offs|crank(?:ed)?|angle))?(?=.*\b(?:ring|box)\b)", "deep offset"),

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 TAPES = [
+    (r"\bd/?sided\b", "double sided"),
     (r"\bmask(?:ing|'g|g)? ?t(?:ape|p)\b", "masking tape"),
     (r"\bpainter'?s (?=masking)", ""),
     (r"(?<=\d)( ?mm| ?in(?:ch)?| ?\") (?:wide|width) x (?=\d)", r"\1 x "),

@@ -20,6 +20,7 @@ def _said_thread(found: re.Match[str]) -> str:
 
 
 TOOLS: list[Pattern] = [
+    (r"\bring comp(?:r(?:essor)?)?,? piston\b", "piston ring compressor"),
     (r"\b(?:recoil-?less|non[- ]recoil|rebound[- ]free|non[- ]rebound) (?=hammer|mallet)", "dead blow "),
     (r"\btriple[- ](?=(?:leg|jaw|arm))", "3 "),
     (r"\bside crimp(?:ing)?\b", "side jaw"),
