@@ -17,7 +17,8 @@ LONGEST = 2000
 
 def read(text: str, kind: str = "") -> Meaning:
     """What a need asks for; an instruction asks for what it calls for; "or" gives alternatives. Never raises."""
-    rest, denied = _without_denied(_OTHER_THAN.sub("not", text[:LONGEST]))
+    plain = text[:LONGEST].lower() if text.isupper() else text[:LONGEST]  # capitals throughout begin no sentence
+    rest, denied = _without_denied(_OTHER_THAN.sub("not", plain))
     return _denying(_read(called_for(asked_part(rest, called_for)), kind)._replace(text=text), denied)
 
 

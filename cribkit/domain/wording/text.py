@@ -13,6 +13,7 @@ from cribkit.domain.wording.needle import Sieve, pack
 from cribkit.domain.wording.patterns import PATTERNS
 from cribkit.domain.wording.patterns.pattern import Pattern
 from cribkit.domain.wording.patterns.scanning import SCAN
+from cribkit.domain.wording.slips import unslipped
 from cribkit.domain.wording.spoken import SPOKEN, in_digits
 
 # Signs that people and programs write for the same thing.
@@ -71,7 +72,7 @@ _Found = re.Match[str]
 def tidy(text: str) -> str:
     """Lower case, plain signs, digits for spoken numbers, scanning errors in sizes mended."""
     plain = unicodedata.normalize("NFKC", text.translate(SIGNS)).translate(SIGNS).lower()
-    return " ".join(_mended(" ".join(plain.split()).rstrip(" .,;")).split())
+    return " ".join(_mended(unslipped(" ".join(plain.split()).rstrip(" .,;"))).split())
 
 
 def _mended(text: str) -> str:

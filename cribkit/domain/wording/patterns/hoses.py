@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 HOSES = [
+    (r"^(?=.*\bt-?bolt\b)(.*?),? ?\b(?:charge air|boost|turbo|intercooler) hose\b,? ?", r"\1 "),
     (r"(\bcl(?:am|i|m)?ps?\b.*?)\bw/d\b(?= ?\d)", r"\1worm "),
     (r"\b(\d/\d{1,2}|\d{1,2} ?mm) fuel line (clamp|clip)s?\b(?! (?:pliers|tool|set))", r"fuel hose clip \1"),
     (r"\bworm[- ](?:geared|driven|gear)\b", "worm drive"),

@@ -3,6 +3,9 @@
 from __future__ import annotations
 
 REQUESTS = [
+    (r"^(?:any|either) (?:depth|drive|mechanism|kind|type|make|length|style)(?: will do| is fine)?,? (?=\S+ \S)", ""),
+    (r",? (?:any|either) (?:depth|drive|mechanism|kind|make|style)(?: will do| is fine)?$", ""),
+    (r"^(?:whatever|whichever|any(?:thing)?) (?:you've|you have|we have|you) got,? (?=\S+ \S)", ""),
     (r"\b(torque wrench)(?: that will| to| which will) pull (?=\d)", r"\1 "),
     (r"^\"([^\"]*)\"$", r"\1"),
     (r"^1 x (?=\d{1,2} ?mm [a-z])(?!.*(?:\dx\d|\b(?:pins?|cotters?|rings?|wire|o-?rings?)\b))", ""),
