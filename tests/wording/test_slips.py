@@ -30,7 +30,8 @@ def test_one_slip_is_mended(slip: str, meant: str) -> None:
 
 
 @pytest.mark.parametrize(
-    "word", ["pulled", "cracked", "torqued", "adapted", "diver", "making", "eighth", "taper", "tamper"]
+    "word",
+    ["pulled", "cracked", "torqued", "adapted", "diver", "making", "eighth", "taper", "tamper", "seating", "cured"],
 )
 def test_a_word_of_its_own_stays(word: str) -> None:
     assert whole(word) == word
