@@ -338,6 +338,7 @@ OTHERS = (
     "hundredandeightieth",
     "hundredandeightyfirst",
     "hundredandeightythird",
+    "hundredandeightyeighth",
 )
 
 
