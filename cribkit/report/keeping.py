@@ -12,6 +12,7 @@ from cribkit.desk.keeping import Audit, Copied, Loaded, Recount
 from cribkit.domain.problem import Problem
 from cribkit.domain.wording import Meaning
 from cribkit.domain.wording.meaning import Word
+from cribkit.domain.wording.slips import slips
 from cribkit.domain.wording.tables import kin
 from cribkit.report.answer import Answer, Listing
 from cribkit.report.forms import cell
@@ -170,6 +171,7 @@ def understood(meaning: Meaning) -> Answer:
     said = meaning.traits | set(dict(meaning.attributes).get("finer", "").split())
     rows += [("trait", _told(trait)) for trait in sorted(meaning.traits)]
     rows += [("contains", member.text) for member in meaning.members]
+    rows += [(f"slip: {word}", f"taken for {meant}") for word, meant in slips(meaning.text).items()]
     rows += [("not used", word) for word in meaning.unread]
     rows += [(f"word: {word.text}", _sense(word, said)) for word in meaning.words]
     return Answer(
@@ -182,6 +184,7 @@ def understood(meaning: Meaning) -> Answer:
             "attributes": dict(meaning.attributes),
             "traits": sorted(meaning.traits),
             "members": [member.text for member in meaning.members],
+            "slips": slips(meaning.text),
             "unread": list(meaning.unread),
             "words": [word._asdict() for word in meaning.words],
         },

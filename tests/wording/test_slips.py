@@ -8,7 +8,7 @@ from __future__ import annotations
 import pytest
 
 from cribkit.domain.wording import read, read_item
-from cribkit.domain.wording.slips import whole
+from cribkit.domain.wording.slips import slips, whole
 from tests.wording.test_groups import status
 
 
@@ -68,3 +68,8 @@ def test_capitals_throughout_change_nothing(step: str) -> None:
         other.traits,
         other.unread,
     )
+
+
+def test_a_reading_tells_which_slips_it_mended() -> None:
+    assert slips("8 mm deep socket, quartr drive") == {"quartr": "quarter"}
+    assert slips("8 mm deep socket, 1/4 drive") == {}

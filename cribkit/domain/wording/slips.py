@@ -16,6 +16,11 @@ def unslipped(text: str) -> str:
     return _WORD.sub(_whole, text)
 
 
+def slips(text: str) -> dict[str, str]:
+    """The words of a text in which a slip is mended, and what each is taken for."""
+    return {word: meant for word in _WORD.findall(text.lower()) if (meant := whole(word)) != word}
+
+
 def _whole(found: re.Match[str]) -> str:
     return whole(found[0])
 
