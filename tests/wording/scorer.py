@@ -337,6 +337,7 @@ OTHERS = (
     "hundredandseventyninth",
     "hundredandeightieth",
     "hundredandeightyfirst",
+    "hundredandeightysecond",
     "hundredandeightythird",
     "hundredandeightyeighth",
 )

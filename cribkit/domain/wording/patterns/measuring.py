@@ -12,6 +12,7 @@ _TORQUE_UNIT = r"(?:newton|nm\b|n\.m|foot[- ]p|ft[- ]?lb|pound[- ]f|lbf?[- ]f|in
 _CATEGORIES = {"2": "ii", "3": "iii", "4": "iv"}
 
 MEASURING: list[Pattern] = [
+    (r"^(?=.*\btest (?:lamp|light)\b)(.*?)(?<![\d.])(6|12)/(12|24)(?: ?v(?:olts?)?)?(?=$|[ ,])", r"\1\2-\3 v"),
     (r"(\bfeelers?\b.*?)\bimp(?:l)?\b\.?", r"\1inch"),
     (r"\bun(?:-form|ified)? threads?\b(?! ?ed)", "unified thread"),
     (

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 OILS = [
+    (r"\burea sol(?:n|'n|ution)?\b\.?", "urea solution"),
     (r"\boil,? p/?steer(?:ing)?\b|\bp/?steer(?:ing)? (?=oil|fluid|fld)", "power steering fluid "),
     (r"\burea fluid\b", "urea solution"),
     (
