@@ -74,6 +74,8 @@ def test_contraries_are_no_match(one: str, other: str, thing: str, kind: str) ->
         ("brake fluid DOT 5.1", "BRAKE FLUID,SILICONE,DOT 5,1 GAL", "consumable"),
         ("torque wrench 1/2 drive, 20 Nm", "torque wrench 1/2 drive 40 Nm - 200 Nm", "tool"),
         ("M6 tap, spiral", "TAP M6 HAND TAPER", "tool"),
+        ("offset ring spanner 13 mm", "SPNR RING FLAT 13X15MM", "tool"),
+        ("flat ring spanner 13 mm", "SPNR RING OFFSET 13X15MM", "tool"),
         ("RTV for oxygen sensors", "RTV BLACK ACETOXY", "consumable"),
         ("hose clip 16-27 worm drive 1/2 to 3/4", "CLAMP HOSE W/D 1/4-5/8", "consumable"),
     ],

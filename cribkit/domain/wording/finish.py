@@ -54,6 +54,9 @@ _NO_MERE_SPLINE = re.compile(
 _SPEEDS = re.compile(r"\b(\d{1,2}|four|five|six|seven|eight|nine|ten)[- ]?(?:speed|spd)\b")
 
 
+_OFFSET = re.compile(r"(?<!no )(?<!not )(?<!non[ -])(?<!without )\b(?:offset|crank(?:ed)?)\b")  # of a ring: not flat
+
+
 def finish(reading: Reading) -> None:
     """Last rules once every word is read."""
     family = tables().families.get(reading.family)
@@ -61,6 +64,8 @@ def finish(reading: Reading) -> None:
     reading.attributes.pop("gender", None)
     if reading.attributes.pop("drive2", "") and shape not in ("adapter", "multiplier"):
         reading.doubts.append("two drives")
+    if reading.family == "ring-wrench" and _OFFSET.search(reading.plain):
+        reading.traits.add("not-ring_form=flat")
     _depth(reading, shape)
     _own_sense(reading, shape)
     if shape == "set-bit":

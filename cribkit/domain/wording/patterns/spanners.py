@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 SPANNERS = [
+    (r"^(?=.*\b(?:spnr|spanner|wrench)\b)(.*?\bring\b.*?)\bflat\b(?! (?:head|blade|tip))", r"\1flatring"),
+    (r"\bflat (?=(?:double |dbl )?ring (?:spanner|spnr|wrench|wr)\b)", "flatring "),
     (r"(\b(?:comb\w*|spnr|spanner|ring|wrench)\b.*?\b(?:\d|[1-4]\d) ?mm) (?:long|lng|lg)\b(?! ?\d)", r"\1, long"),
     (r"(\bfilter\b.*?\d ?(?:mm)?) (\d\d)f(?:l(?:ute)?s?)?\b", r"\1 \2 flute"),
     (r"(\b(?:filter claw|filter wrench|filter spanner)\b.*?) (1/4|3/8|1/2)$", r"\1 \2 drive"),
