@@ -171,6 +171,67 @@ STEPS = [
     ("Run the nuts down with an 8 mm nut driver, finger tight plus a quarter turn.", "nut driver 8 mm", "review"),
 ]
 
+# A cross tip is no hexagon of as many millimetres; sizes of both ends; a screw that "is set deep" is no set.
+NAMED_SIZES = [
+    ("PZ2 bit 1/4 hex 50 mm", "BIT,SCREWDRIVER,PZ,SIZE 2,50MM,1/4HEX", "match"),
+    ("2 mm hex bit 1/4 hex 50 mm", "BIT,SCREWDRIVER,PZ,SIZE 2,50MM,1/4HEX", "none"),
+    ("PZ2 screwdriver", "SCREWDRIVER, PZ, NO 2", "match"),
+    ("PZ2 screwdriver", "SCREWDRIVER, PH, NO 2", "none"),
+    ("spanner open both ends, 17 one side 16 the other", "OE SPNR 16X17", "match"),
+    ("spanner open both ends, 17 one side 16 the other", "OE SPNR 17X19", "none"),
+    ("T40 star bit socket 1/2, the screw is set deep", "BIT SKT T40 1/2DR 100MM", "match"),
+    ("19 mm impact socket 1/2 drive", "SKT IMP/PWR 12.7DR 19MM", "match"),
+    ("Refit the cover and tighten the bolts to 9 Nm using a 1/4 in drive torque wrench", "TQ WR 1/4DR 5-25NM", "match"),
+    ("Refit the cover and tighten the bolts to 9 Nm using a 1/4 in drive torque wrench", "cover 1/4", "none"),
+    ("Form a double flare on the 3/16 pipe with a flaring tool", "flaring tool 3/16 double flare", "match"),
+    ("Form a double flare on the 3/16 pipe with a flaring tool", "flaring tool 3/16 bubble flare", "review"),
+    ("Form a double flare on the 3/16 pipe with a flaring tool", "flare nut spanner 3/16", "none"),
+]
+
+# Six points, where a depth stands beside the hexagon: a bit socket has none.
+HEX_AND_DEPTH = [
+    ("10 mm socket 3/8 drive, 6 point", "Skt 10mm hex std 3/8sd", "match"),
+    ("10 mm socket 3/8 drive, 12 point", "Skt 10mm hex std 3/8sd", "none"),
+    ("10 mm socket 3/8 drive, 6 point", "Skt 10mm bi-hex std 3/8sd", "none"),
+    ("10 mm socket 3/8 drive, 12 point", "Skt 10mm bi-hex std 3/8sd", "match"),
+    ("10 mm hex bit socket 3/8 drive", "Skt 10mm hex std 3/8sd", "none"),
+    ("14 mm deep socket 3/8 drive, 6 point", "SKT 3/8SD 14MM DOUBLE HEX DEEP", "none"),
+    ("10 mm socket 3/8 drive, 6 point", "HEX SKT 10MM 3/8DR", "review"),
+]
+# What people ask for without its noun.
+NAMELESS = [
+    ("impact 10 3/8 sq", "SKT IMP 3/8DR 10MM", "match"),
+    ("impact 10 3/8 sq", "SKT IMP 3/8DR 11MM", "none"),
+    ("impact 10 3/8 sq", "IMPACT WRENCH 3/8DR", "none"),
+    ("deep 30 impact for hub nuts, half inch gun", "SKT IMP 1/2DR 30MM DEEP", "match"),
+    ("deep 30 impact for hub nuts, half inch gun", "SKT 1/2DR 30MM DEEP", "none"),
+    ("7/16 AF deep", "SKT 3/8DR 7/16 DEEP", "match"),
+    ("7/16 AF deep", "SKT 3/8DR 7/16", "none"),
+    ("10 deep 3/8", "SKT 3/8DR 10MM DEEP", "match"),
+    ("ratcheting 12mm, flexi head", "RATCH SPNR 12MM FLEX HD", "match"),
+    ("ratcheting 12mm, flexi head", "RATCH SPNR 12MM", "none"),
+    ("14 crow 3/8", "CROWFOOT 14MM 3/8DR", "match"),
+    ("1/2 to 3/8 red", "ADPTR 1/2F X 3/8M", "match"),
+    ("1/2 to 3/8 red", "ADPTR 3/8F X 1/2M", "none"),
+    ("40-200nm 1/2", "TQ WR CLICK 1/2DR 40-200NM", "match"),
+]
+SPOKEN_OF = [
+    ("CAT IV 1000V two pole tester", "2-pole voltage tester CATIV 1000V", "match"),
+    ("CAT IV 1000V two pole tester", "insulation tester CAT IV 1000V", "none"),
+    ("16mm plug socket, magnetic, 3/8 drive", "Spk plug skt 16mm hex, mag. insert, 3/8sd", "match"),
+    ("16mm plug socket, magnetic, 3/8 drive", "Spk plug skt 16mm hex, rubber insert, 3/8sd", "none"),
+    ("6.5mm twist drill", "Drill set HSS 1-10 x 0.5mm 19pc", "match"),
+    ("6.3mm twist drill", "Drill set HSS 1-10 x 0.5mm 19pc", "none"),
+    ("PH2 bit, short, 1/4 hex", "Bit PH2 x 25, 1/4 hex shk", "match"),
+    ("PH2 bit, short, 1/4 hex", "Bit PH2 x 50, 1/4 hex shk", "none"),
+    ("die M8 standard coarse 1.25", "Die M8x1.25", "match"),
+    ("die M8 standard coarse 1.25", "Die M8x1", "none"),
+    ("4 mm ball ended T handle", "T-hdl hex key 4mm x 150 ball end", "match"),
+    ("4 mm ball ended T handle", "Hex key 4mm ball end", "none"),
+    ("13 ratchet spanner w/ the reversing lever", "Comb. spnr rtchtg 13mm, rev. lever", "match"),
+    ("loose T27 bit for the bit holder", "Bit 6-lobe T27 50mm, 1/4 hex shk", "match"),
+]
+
 
 @over([*ADAPTERS, *PLUG_SOCKETS, *SOCKETS, *DRIVES, *BITS, *DRIVERS, *SPANNERS, *STEPS])
 def test_a_pair(need: str, item: str, verdict: str) -> None:
@@ -189,3 +250,18 @@ FAMILIES = {
 @pytest.mark.parametrize(("text", "family"), FAMILIES.items(), ids=list(FAMILIES))
 def test_a_family(text: str, family: str) -> None:
     assert read(text).family == family
+
+
+@over(NAMED_SIZES)
+def test_a_size_belongs_to_what_it_stands_beside(need: str, item: str, verdict: str) -> None:
+    assert verdict_on(need, item, "tool") == verdict
+
+
+@over(HEX_AND_DEPTH)
+def test_a_hexagon_beside_a_depth_is_a_sockets_points(need: str, item: str, verdict: str) -> None:
+    assert verdict_on(need, item, "tool") == verdict
+
+
+@over([*NAMELESS, *SPOKEN_OF])
+def test_tools_asked_for_without_their_noun_or_in_other_words(need: str, item: str, verdict: str) -> None:
+    assert verdict_on(need, item, "tool") == verdict

@@ -191,6 +191,47 @@ STUFF = [
     ("MS polymer sealant", "hybrid sealant ms white 290 ml", "match"),
 ]
 
+# What a clip spans, its band and its finish; O-rings by their number in the inch series, SAE AS568 (from memory).
+CLIPS = [
+    ("hose clip 25-40 mm", "HOSE CLIP 25MM - 40MM", "match"),
+    ("hose clip 25-40 mm", "HOSE CLIP 40MM - 60MM", "none"),
+    ("hose clip 25-40 mm", "CLAMP,HOSE,WORM DRIVE: 25MM MIN 40MM MAX, 12MM BAND", "match"),
+    ("hose clip 25-40 mm", "CLAMP,HOSE,WORM DRIVE: 32MM MIN 50MM MAX, 12MM BAND", "none"),
+    ("hose clip 25-40, 12 mm band", "hose clip 25/40 x 12mm", "match"),
+    ("hose clip 25-40, 12 mm band", "hose clip 25/40 x 9mm", "none"),
+    ("2-ear clamp 15-18 mm, zinc plated steel", "CLIP 2 EAR 15-18MM ZP", "match"),
+    ("2-ear clamp 15-18 mm, stainless", "CLIP 2 EAR 15-18MM ZP", "none"),
+    ("steel hose clip 12-20", "hose clip zinc plated 12-20", "match"),
+    ("O-ring AS568-210 nitrile", "ORING -210 NBR", "match"),
+    ("O-ring AS568-210 nitrile", "ORING AS568A-211 NBR", "none"),
+    ("o-ring #014 FKM", "O-RING FKM SIZE 014", "match"),
+    ("o-ring #014 FKM", "O-RING FKM SIZE 114", "none"),
+    ("eighteen by two and a half O-ring in FKM", "O-RING FKM 18 X 2.5", "match"),
+    ("eighteen by two and a half O-ring in FKM", "O-RING FKM 18 X 2", "none"),
+]
+
+IN_FEW_WORDS = [
+    ("antifreeze, OAT, neat not mixed", "Coolant conc. OAT pink", "match"),
+    ("antifreeze, OAT, neat not mixed", "Coolant OAT premixed pink", "none"),
+    ("5W-30, has to be C3", "Eng oil 5W-30 ACEA C3", "match"),
+    ("5W-30, has to be C3", "Eng oil 5W-30 ACEA A3/B4", "none"),
+    ("low strength threadlock", "Thr/lock low strength (purple)", "match"),
+    ("low strength threadlock", "Thr/lock med strength (blue)", "none"),
+    ("DOT 4 LV class 6", "Brake fl. DOT 4 LV (ISO 4925 Cl.6)", "match"),
+    ("DOT 4 LV class 6", "Brake fl. DOT 4 (ISO 4925 Cl.4)", "review"),
+    ('1" masking', "MASKING TAPE 25MM", "match"),
+    ('1" masking', "DUST MASK", "none"),
+    ("20-32 clip", "HOSE CLIP 20-32MM", "match"),
+    ("20-32 clip", "HOSE CLIP 25-40MM", "none"),
+    ("cu washer 14", "WASHER CU 14X20X1.5", "match"),
+    ("cu washer 14", "WASHER CU 12X18X1.5", "none"),
+]
+
+
+@over([*CLIPS, *IN_FEW_WORDS])
+def test_clips_and_rings_are_told_by_all_their_measures(need: str, item: str, verdict: str) -> None:
+    assert verdict_on(need, item, "consumable") == verdict
+
 
 @over([*OVER_GLOVES, *GLOVE_SIZES])
 def test_gloves_are_told_by_what_they_protect_from_and_by_their_size(need: str, item: str, verdict: str) -> None:

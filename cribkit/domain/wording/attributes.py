@@ -194,6 +194,8 @@ LONG_BAR = 450
 SHORT_BLADE = 45
 # No stubby blade is longer, mm. Common practice, no source.
 LONGEST_STUBBY = 60
+# The short length of a bit with a hexagon shank, mm (ISO 1173 form C, from memory).
+SHORT_BIT = 25.5
 
 
 def _length_class(value: str, has: str | None, pair: Pair) -> Verdict:
@@ -202,6 +204,8 @@ def _length_class(value: str, has: str | None, pair: Pair) -> Verdict:
     if pair.item.family == "breaker-bar" and "dims" in pair.held:
         stated = pair.held["dims"].partition("; ")[0]
         return [f"{stated} may be long enough"] if value == "long" and mm_of(stated) >= LONG_BAR else None
+    if value == "short" and pair.item.family == "bit" and "length" in pair.held:
+        return [] if mm_of(pair.held["length"]) <= SHORT_BIT else None
     if value == "stubby" and "length" in pair.held:
         short = mm_of(pair.held["length"].partition("; ")[0]) <= SHORT_BLADE
         return ["short enough for a stubby one, but it does not say so"] if short else None

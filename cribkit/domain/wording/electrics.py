@@ -68,7 +68,8 @@ def _shrunk(reading: Reading) -> None:
 
 # Codes of bulbs, UN ECE R37 and R99 (from memory).
 _BULB = re.compile(
-    r"\b(?:h(?:1[0-9]|[1-9])|hb[34]|hir2|py?21/?[45]?/?[45]?w|p21/[45]w|wy?\d{1,2}(?:/5)?w|ry?(?:5|10)w|t4w|c5w|c10w|d[1-4][sr])\b"
+    r"\b(?:h(?:1[0-9]|[1-9])|hb[34]|hir2|py?21/?[45]?/?[45]?w|p21/[45]w|wy?\d{1,2}(?:/5)?w|ry?(?:5|10)w|t4w|c5w|c10w|"
+    r"d[1-4][sr])\b"
 )
 # What the trade calls them by number. From memory.
 _BULB_NUMBERS = {

@@ -52,12 +52,15 @@ _NOMINAL = re.compile(r"\bdn ?(\d{1,2})\b")
 _WIRES = re.compile(r"\b(?:(one|two|single|double|1|2)[ -]wire|([12])s[nt])\b")
 _COUNT = {"one": "1", "single": "1", "two": "2", "double": "2"}
 _ALSO_SAID = re.compile(
-    r"^(?:wp|resistant|resist|proof|ethanol|bioethanol|e10|e85|id|i/d|od|o/d|inner|outer|inside|outside|internal|bore|dia|diameter|hose|line|pipe|tube|tubing|rubber|lined|"
+    r"^(?:wp|resistant|resist|proof|ethanol|bioethanol|e10|e85|id|i/d|od|o/d|inner|outer|inside|outside|internal|bore|"
+    r"dia|diameter|hose|line|pipe|tube|tubing|rubber|lined|"
     r"braid|braided|reinf|reinforced|feed|supply|rail|cotton|textile|low|high|hi|lo|pressure|press|max|efi|injection|"
-    r"injector|injectors|return|spill|leak|off|fuel|petrol|gasoline|diesel|in|tank|submersible|immersion|brake|servo|booster|vac|"
+    r"injector|injectors|return|spill|leak|off|fuel|petrol|gasoline|diesel|in|tank|submersible|immersion|brake|servo|"
+    r"booster|vac|"
     r"vacuum|coolant|heater|radiator|htr|water|system|barrier|type|ac|a/c|aircon|elbow|straight|intercooler|boost|"
     r"charge|air|turbo|against|extraction|extract|exhaust|fume|fumes|hydraulic|hyd|wire|fluid|clutch|master|reservoir|"
-    r"sn|j30|dot4|r-?134a|r-?1234yf|transmission|trans|cooler|oil|atf|washer|screenwash|gas|acetylene|oxygen|lpg|carb|carburettor|carburetor|per|mtr|"
+    r"sn|j30|dot4|r-?134a|r-?1234yf|transmission|trans|cooler|oil|atf|washer|screenwash|gas|acetylene|oxygen|lpg|carb|"
+    r"carburettor|carburetor|per|mtr|"
     r"metre|meter|m|by|the|roll|coil|cut|length)$"
 )
 

@@ -88,6 +88,13 @@ _HOLE = re.compile(
     r"(?P<rest>(?: (?:for|before) .*)?)$",
     re.I,
 )
+# The form of a flare is that of the tool.
+_FLARE = re.compile(
+    r"^(?:form|make|put) (?:an? |the )?(?P<form>double|single|bubble|inverted)(?: |-)flares? (?P<done>.*?) (?:with|"
+    r"using) "
+    r"(?:an? |the )?(?P<thing>.*\bflaring tool\b.*)$",
+    re.I,
+)
 _HOLE_TOOLS = {"drill": "drill bit", "ream": "reamer", "tap": "tap", "countersink": "countersink"}
 _CUT_FROM = re.compile(
     rf"^(?:cut|make|punch)(?: out)? {_ARTICLE}(?:[a-z]+ )*gaskets? (?:from|out of) {_ARTICLE}(?P<thing>.+)$", re.I
@@ -115,6 +122,10 @@ _AND_ACT = re.compile(
     r"(?P<act>(?:tighten|loosen|undo|remove|measure|check|unscrew|torque|slacken) .*\b(?:with|using)\b .*)$",
     re.I,
 )
+# What is put back is there: "Refit the cover and tighten the bolts with ...".
+_THERE_ALREADY = re.compile(
+    r"^(?:re)?fit (?:the|both|all|each) (?!new\b|.*?\bnew\b.* and )(?:(?!\b(?:with|using)\b)[^,;:\d])*? and ", re.I
+)
 # "Refit the bearing and secure with a circlip": what holds it is asked for.
 _AND_SECURE = re.compile(
     r"^(?:refit|fit|install|slide|push|press)(?: in)? [^;:\d]*?,? and (?:then )?(?:secure|retain|tighten|lock|clamp)"
@@ -139,7 +150,8 @@ _CHOCK = re.compile(r"^chock (?:the|both|all|its) (?:[a-z]+ )*(?:wheels?|tyres?|
 # The tool comes last: "Loosen the lock nut, 17 mm combination spanner".
 _LAST = re.compile(
     r"^(?P<done>[^,;:\d]+)[,;:] (?P<thing>(?:\S+ ){0,6}\S*"
-    r"(?:wrench|spanner|socket|skt|key|driver|screwdriver|pliers|puller|bit|ratchet|bar|caliper|micrometer|gauge|tester)"
+    r"(?:wrench|spanner|socket|skt|key|driver|screwdriver|pliers|puller|bit|ratchet|bar|caliper|micrometer|gauge|"
+    r"tester)"
     r"\b.*)$",
     re.I,
 )
@@ -300,6 +312,8 @@ def called_for(text: str) -> str:
         return f"{found['thing']}, for {found['held']}"
     if found := _AND_SECURE.match(bare):
         return found["thing"]
+    if (found := _AND_ACT.match(bare)) and _THERE_ALREADY.match(bare):
+        return called_for(found["act"])
     if _RENEWED.match(bare):
         bare = first_act(bare)
     if found := _AND_ACT.match(bare):
@@ -342,6 +356,8 @@ def called_for(text: str) -> str:
         return bare if bare != text.strip().rstrip(" .") else text
     if found := _IN_BRACKETS.match(bare[len(begins) :].strip()):
         return _turned(found["thing"], found["done"])
+    if found := _FLARE.match(bare):
+        return _turned(f"{found['form']} flare {found['thing']}", found["done"])
     if found := _DIPPED.match(bare):
         return _turned(_then(found["thing"]), found["done"])
     if found := _CUT_FROM.match(bare):
@@ -416,7 +432,8 @@ def _with(text: str, begins: str) -> str:
 # What is done next says nothing of the thing.
 _NEXT = re.compile(
     r",? (?:and "
-    r"(?=(?:look|check|wait|watch|take|pump|undo|release|lower|raise|turn|wipe|leave|see|then|hold|let|keep|turn|pull|push|lift|tap|do|remove|fit|clean|"
+    r"(?=(?:look|check|wait|watch|take|pump|undo|release|lower|raise|turn|wipe|leave|see|then|hold|let|keep|turn|pull|"
+    r"push|lift|tap|do|remove|fit|clean|"
     r"lay|ease|put|note|keep|set|mop|read|throw|brush|blow|prove|press (?:in|on|home)|drive (?:in|on|home))\b)"
     r"|(?:holding|keeping|supporting|steadying) (?=(?:the|it|them|both)\b)"
     r"|then (?!.*\b(?:with|using)\b)|taking care "

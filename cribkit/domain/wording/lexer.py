@@ -90,7 +90,8 @@ _PARTS = [
         "unc",
         (
             r"(?P<u1>\d{1,2}/\d{1,2}|#\d{1,2}|no\.? ?\d{1,2}|"
-            r"\b\d{1,2})\"?\s?-\s?(?P<u2>\d{2})(?:(?=\s*(?:x|unc|unf|unef|tpi|plug\b|taper|bottom|second\b|hand\b|bolt|nut|screw|stud|thread|"
+            r"\b\d{1,2})\"?\s?-\s?(?P<u2>\d{2})(?:(?=\s*(?:x|unc|unf|unef|tpi|plug\b|taper|bottom|second\b|hand\b|"
+            r"bolt|nut|screw|stud|thread|"
             r"tap|die|un\b|bsp|bsf))|(?:(?<=/\d-\d\d)|(?<=/\d\d-\d\d))(?=$|,|\s*(?:gr|hex|hx|cap|set\b|helicoil|"
             r"insert|flange|nyloc|nylon|plain|lock|wheel|cage)))"
             r"(?:\s*(?:unc|unf|unef|un)?\s*x\s*(?P<u3>[1-4] \d/\d{1,2}|"
@@ -142,7 +143,8 @@ _PARTS = [
     ),
     (
         "temp",
-        r"(?P<tt>-?\d+(?:\s*(?:-|to|\.\.+)\s*-?\d+)?)\s*(?:deg)?\s*(?P<tc>c|celsius)\b|(?P<tf>-?\d+)\s*deg(?:rees)?\.?\s*f(?:ahrenheit)?\b|(?P<tg>\d{3})\s?f\b",
+        r"(?P<tt>-?\d+(?:\s*(?:-|to|\.\.+)\s*-?\d+)?)\s*(?:deg)?\s*(?P<tc>c|celsius)\b|(?P<tf>-?\d+)\s*deg(?:rees)?"
+        r"\.?\s*f(?:ahrenheit)?\b|(?P<tg>\d{3})\s?f\b",
     ),
     ("deg", rf"(?P<de>{NUM})\s*(?:deg|degrees?)\b"),
     ("percent", r"(?P<pc>\d{1,3}(?:\.\d+)?)\s*(?:%|pct\b|percent\b|per cent\b)"),

@@ -30,7 +30,8 @@ _PLEASE = re.compile(
 _OWN = re.compile(
     r"(?<!\bcan)(?<!\bcould)(?<!\bmay)(?<!\bmight)(?:[,;.] ?|- | )(?:i|we|it|they)(?:'ll|'ve|'d|'m|'re|'s)?"
     r"(?: (?:do not|don't|will|have|am|can|can't|need to|want to|has|is|are))? (?!is |are )"
-    r"(?:mind|care|bring|brought|broke|lost|snapped|rounded|left|know|think|keep|promise|have|had|dropped|swear|hope|get)\b"
+    r"(?:mind|care|bring|brought|broke|lost|snapped|rounded|left|know|think|keep|promise|have|had|dropped|swear|hope|"
+    r"get)\b"
     r"[^\d,;.]*$",
     re.I,
 )

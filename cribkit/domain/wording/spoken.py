@@ -126,7 +126,10 @@ _HALF_WIDE = re.compile(
 _DECIMALS = re.compile(
     rf"\b({_NUMBER}|\d) (tenth|hundredth)s?(?: (?:of an? )?(?:millimet(?:re|er)|mil|mm)s?\b|(?= to (?:{_NUMBER}|\d)))"
 )
-_IN_INCHES = re.compile(r"\b(?:inch(?:es)?|in|eighths?|sixteenths?|\d/\d+|three[- ]quarters?|unc|unf)\b|\"")
+_IN_INCHES = re.compile(
+    r"\b(?:inch(?:es)?|in(?! (?:fkm|nbr|nitrile|epdm|silicone|rubber|copper))|eighths?|sixteenths?|\d/\d+|"
+    r"three[- ]quarters?|unc|unf)\b|\""
+)
 _PAIR_BY = re.compile(r"\b(two|three|four|five|six)-(one|two|three|four|five|six|seven|eight|nine) (?=by\b)")
 _SHORT_CLASS = re.compile(
     r"\b(four|five|six|eight|ten|twelve)[- ](six|eight|nine)\b(?! ?(?:mm|mil|by|hundred|inch|point|pt))"

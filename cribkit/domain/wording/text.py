@@ -271,8 +271,32 @@ def _inches(thou: str) -> str:
     return f"{value / 1000:.4f}".rstrip("0")
 
 
+def _ratcheting(found: _Found) -> str:
+    return f"ratcheting spanner {found[1] or found[2]}" if bool(found[1]) != bool(found[2]) else found[0]
+
+
+_SIZE = r"(?:\d{1,2}(?:\.\d)?(?: ?mm)?|\d{1,2}/\d{1,2}(?: ?in(?:ch)?| ?\")?(?: ?af)?)"
+_SQUARE = r"(?:(?:1/4|3/8|1/2|3/4|1)(?: ?in(?:ch)?| ?\")?[ -]?(?:dr(?:ive)?|sq(?:uare)?|sd)?)"
+# Sockets and spanners without their noun: "impact 10 3/8 sq", "deep 30 impact", "7/16 AF deep", "ratcheting 12 mm".
+_NAMELESS: list[Pattern] = [
+    (rf"^impact,? ({_SIZE}),? ({_SQUARE})(?=,|$)", r"impact socket \1, \2"),
+    (rf"^({_SIZE}),? impact,? ({_SQUARE})(?=,|$)", r"impact socket \1, \2"),
+    (rf"^(\d{{1,2}}(?: ?mm)?) deep,? ({_SQUARE})$", r"deep socket \1, \2 drive"),
+    (
+        r"^(\d{1,2} ?mm) (?:imp(?:act)? deep|deep imp(?:act)?),? (?:half|1/2)(?: inch)?$",
+        r"deep impact socket \1, 1/2 drive",
+    ),
+    (rf"^(\d{{1,2}}(?: ?mm)?) crow,? ({_SQUARE})$", r"crowfoot \1, \2 drive"),
+    (rf"^({_SQUARE}) (?:to|-|x) ({_SQUARE}) red(?:uc)?$", r"reducer \1 to \2"),
+    (rf"^(\d+(?:-| to )\d+ ?n[.·]?m),? ({_SQUARE})$", r"torque wrench \1, \2 drive"),
+    (rf"^deep,? ({_SIZE}) impact(?= for\b|,|$)", r"deep impact socket \1"),
+    (rf"^(\d{{1,2}}/\d{{1,2}} ?(?:af|in(?:ch)?|\")|\d{{1,2}} ?mm),? deep(?=,? {_SQUARE}$|$)", r"deep socket \1"),
+    (r"^(\d{1,2} ?mm|\d{1,2}/\d{1,2})? ?ratcheting(?: (\d{1,2} ?mm|\d{1,2}/\d{1,2}))?(?=,|$)", _ratcheting),
+]
+
 # Numbers in digits that belong together: 200 by 4.8, M10 by 1 1/2, 25 thou.
 _LAST: list[Pattern] = [
+    *_NAMELESS,
     (r"\b(\d{1,3}) ?(?:yds?|yards?)\b", _metres),
     (r"(?<=\d) by (?=\d|\.\d)", " x "),
     (r"\b([1-9]) and (?=\d{1,2}/\d{1,2}\b)", r"\1 "),

@@ -39,6 +39,7 @@ _STUFF = (
 )
 
 CHEMICALS = [
+    (r"\bthr(?:ea)?d?[/ -]lock(?:er|ing)?\b", "threadlocker"),
     (r"\bstone ?chip\b(?: guard| protection| protector)?", "stonechip"),
     (r"\bpipe seal\b(?= |$)(?!ant|er|ing)", "pipe sealant"),
     (r"(\bepoxy\b.*?)\b(?:2|two)[- ]?(?:pt|part|pack)\b", r"\1two part"),

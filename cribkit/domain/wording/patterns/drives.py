@@ -15,6 +15,24 @@ _GUNS = (
 )
 
 DRIVES = [
+    # "Skt 10mm hex std 3/8sd": a bit socket has no depth.
+    (
+        r"^(?=.*\b(?:skts?|sckts?|sockets?)\b)(?!.*\b(?:bits?|keys?|inhex|allen|(?:12|twelve) ?-?(?:pt|point)|12pt)\b)"
+        r"(.*?)(?<!single )(?<!bi)(?<!bi[- ])(?<!double[- ])(?<!dbl[- ])\bhex,? (?=(?:std|standard|shallow|shlw|reg|"
+        r"deep|dp)\b)",
+        r"\1 6 point ",
+    ),
+    (
+        r"^(?=.*\b(?:spark )?pl(?:u)?g (?:skt|socket)s?\b|.*\bspk (?:plug|plg)\b)(.*?)\bmag(?:netic)?\.? insert\b",
+        r"\1 magnetic",
+    ),
+    (
+        r"(?<=\d pt) (?=head\b)|\bsquare[- ]head(?:ed)? (?=(?:drain |sump |filler )?plug socket,? (?:8|eight)"
+        r"[- ]?p(?:t|oint)\b)",
+        "",
+    ),
+    (r"\bf/ ?sq(?:uare)?-?head plugs?\b", "for square plugs"),
+    (r"\b(?:imp(?:act)?[/ ](?:pwr|power)|(?:pwr|power)[/ ]imp(?:act)?)\b(?! (?:tool|wrench))\.?", "impact"),
     (
         r"^((?:\d/\d{1,2}|\d{1,2} ?mm) (?:6|12) ?pt (?:shallow|deep|std|standard))(?: length)? (1/4|3/8|1/2|"
         r"3/4)(?: dr| drive| sq)?$",

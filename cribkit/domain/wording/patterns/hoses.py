@@ -3,6 +3,14 @@
 from __future__ import annotations
 
 HOSES = [
+    (r"^(\d{1,3}(?: ?mm)? ?(?:-|to|/) ?\d{2,3})(?: ?mm)? clips?$", r"hose clip \1 mm"),
+    # "25MM MIN 40MM MAX", "25/40 x 12 mm" with its band.
+    (r"(\b(?:clips?|clamps?)\b.*?)\b(\d{1,3}) ?mm min\.?,? (\d{1,3}) ?mm max\b\.?", r"\1\2-\3 mm"),
+    (
+        r"(\b(?:clips?|clamps?)\b.*?)(?<![\d/.])(\d{1,3}) ?[-/] ?(\d{2,3})(?: ?mm)? *x ?(9|12|12\.7|13|14|16)(?: ?mm)?"
+        r"(?: wide)?$",
+        r"\1\2-\3 mm band \4 mm",
+    ),
     (r"^(?=.*\bt-?bolt\b)(.*?),? ?\b(?:charge air|boost|turbo|intercooler) hose\b,? ?", r"\1 "),
     (r"(\bcl(?:am|i|m)?ps?\b.*?)\bw/d\b(?= ?\d)", r"\1worm "),
     (r"\b(\d/\d{1,2}|\d{1,2} ?mm) fuel line (clamp|clip)s?\b(?! (?:pliers|tool|set))", r"fuel hose clip \1"),

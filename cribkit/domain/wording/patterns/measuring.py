@@ -12,6 +12,8 @@ _TORQUE_UNIT = r"(?:newton|nm\b|n\.m|foot[- ]p|ft[- ]?lb|pound[- ]f|lbf?[- ]f|in
 _CATEGORIES = {"2": "ii", "3": "iii", "4": "iv"}
 
 MEASURING: list[Pattern] = [
+    (r"\b(?:two|2|twin|double)[- ]pole tester\b", "two pole voltage tester"),
+    (r"(\bfeeler\b[^\d]*), (?:in )?thou$", r"\1, inch"),
     (r"^(?=.*\btest (?:lamp|light)\b)(.*?)(?<![\d.])(6|12)/(12|24)(?: ?v(?:olts?)?)?(?=$|[ ,])", r"\1\2-\3 v"),
     (r"(\bfeelers?\b.*?)\bimp(?:l)?\b\.?", r"\1inch"),
     (r"\bun(?:-form|ified)? threads?\b(?! ?ed)", "unified thread"),
@@ -317,6 +319,10 @@ MEASURING: list[Pattern] = [
     (r"\b0 ?(?:-|to) ?360 ?deg(?:rees)?\b", ""),
     (r"\b2 probe\b(?=.*\bv)", "two pole"),
     (r"(\b(?:micrometer|mic)\b.*)\b(\d{1,3})/(\d{2,3})\b(?! ?in)", r"\1\2-\3"),
+    (
+        r"(\bdrills?\b.*)\b(\d+)(?: ?mm)?(?:-| to )(\d+)(?: ?mm)? ?x ?0?(\.\d+)(?: ?mm)?(?: ?steps)?\b",
+        r"\1\2-\3 mm in 0\4 mm steps",
+    ),
     (r"\b(\d+)-(\d+) ?x ?0?(\.\d+) ?mm\b", r"\1-\2 mm , 0\3 mm"),
     (r"\btorque meter wrench\b", "torque wrench"),
     (
@@ -335,7 +341,7 @@ MEASURING: list[Pattern] = [
     (r"\btrue root[- ]mean[- ]square\b", "true rms"),
     (r"\bcategory (?=i{1,3}v?\b)", "cat "),
     (r"\btw\b(?=.*(?:\bdr\b|\bdrive\b|nm\b|n\.m|lb))", "torque wrench"),
-    (r"\b(\d\d(?:\.\d+)?) ?pc\b(?=.*)(?<=9pc)", r"\1 %"),
+    (r"(?<!set )\b(9\d(?:\.\d+)?) ?pc\b(?!.*\bset\b)", r"\1 %"),
     (r"\b(fault )?code reader,? (.*)\b16[- ]?pin\b", r"\1code reader \2"),
     (r"\bcat(?=i{1,3}v?\b)", "cat "),
     (r"\bcat three\b", "cat iii"),

@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 OILS = [
+    (r"\bneat,? not (?:pre-?)?mixed\b", "concentrate"),
+    (r"(\bdot ?[345](?:\.1)?\b.*?)\b(?:iso ?4925[, ]*)?cl(?:ass)?\.? ?([3-7])\b", r"\1 class \2"),
     (r"\burea sol(?:n|'n|ution)?\b\.?", "urea solution"),
     (r"\boil,? p/?steer(?:ing)?\b|\bp/?steer(?:ing)? (?=oil|fluid|fld)", "power steering fluid "),
     (r"\burea fluid\b", "urea solution"),

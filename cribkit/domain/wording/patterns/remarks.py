@@ -3,6 +3,9 @@
 from __future__ import annotations
 
 REMARKS = [
+    (r"\b(is|are|sits?|being) set (?=deep|back|in\b|into|behind|below|low|high|well)", r"\1 "),
+    (r"\(?\b(?:o/a|overall|o\.a\.) (?:length |lg )?(?=\d+ ?(?:mm|m/m|in|\"))", ""),
+    (r"\((?:bd|board|bin|shelf|drawer|drw|rack|row|bay|hook|peg|tray|box) ?[a-z]?\d{1,3}[a-z]?\)", ""),
     (
         r"(?<=\S),? (?:as |because |since )?(?:the |an? )?[a-z\d/.-]+(?: ?(?:mm|point|pt|ones?|kind|sort|"
         r"size))* (?:is |was |are |were )?"

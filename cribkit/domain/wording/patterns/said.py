@@ -9,6 +9,8 @@ _DATE = (
 )
 
 SAID = [
+    (r",? ?\b(?:has|have|had) (?:got )?to be (?=\d|[a-z]\d|(?:non|fully|semi|low|high)\b)", ", "),
+    (r", one (?=w/|with\b)", " "),
     (r"\bto go (?:a?round|over|on) (?=(?:an? |the )?\d+(?:\.\d+)? ?mm [a-z]+)", "for "),
     (r"\b(fem(?:ale)?) (?:down|up) to (?=\S+(?: inch)? (?:male|m)\b)", r"\1 to "),
     (r"\bable to (?:do|reach|read|go to|set|measure)(?: up to)? (?=\d)", ""),

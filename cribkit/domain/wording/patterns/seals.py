@@ -3,6 +3,10 @@
 from __future__ import annotations
 
 SEALS = [
+    (r"^(cu|copper|ali|aluminium) washers?,? (\d{1,2})$", r"\1 washer \2 mm"),
+    # Numbers of the inch series of O-rings, SAE AS568.
+    (r"\bas ?568[a-d]?,? ?-? ?(?=\d{3}\b)", "dash "),
+    (r"^(?=.*\bo-?\s?rings?\b)(.*?)(?:#|\b(?:no\.?|size) ?)(?=\d{3}\b(?! ?mm))", r"\1dash "),
     (r"\bfluoro[- ]?carbon(?: rubber)?\b|\bfluoro[- ]?elastomer\b|\bf[kp]m rubber\b", "fkm"),
     (r"(?<=mm )c/s\b|(?<=mm) c/s\b", " cs"),
     (

@@ -6,6 +6,12 @@ from __future__ import annotations
 _THREE_ALIKE = "|".join(3 * letter for letter in "bcdefghjklmnopqrstuvwyz")
 
 SIGNS = [
+    # "25mm - 40mm": what a clip, a gauge or a micrometer spans.
+    (
+        r"(\b(?:clips?|clamps?|mic\w*|gauges?|gages?|calipers?)\b.*?(?<![\d.])\d+(?:\.\d+)?) ?mm"
+        r" - (\d{2,3}(?:\.\d+)?) ?mm\b",
+        r"\1-\2 mm",
+    ),
     (r"(?<=\d) ?(nm|n\.m|ft-?lbs?|in-?lbs?|lbf?-?ft) - (?=\d)", r" \1-"),
     (r"\bo/e\b(?= ?\d)|(?<=spnr )o/e\b|(?<=spanner )o/e\b|(?<=wr )o/e\b|(?<=wrench )o/e\b", "open end"),
     (r"\b((?:0|5|10|15|20|25|70|75|80|85)w) - (?=\d{2,3}\b)", r"\1-"),

@@ -3,6 +3,15 @@
 from __future__ import annotations
 
 SPANNERS = [
+    (
+        r"(\brat(?:chet(?:ing)?)?\b.*|\brtchtg\b.*)\b(?:rev(?:ersing|ersible)?\.?|the reversing) (?:lever|switch)\b",
+        r"\1reversible",
+    ),
+    (
+        r"\b(\d{1,2}(?:/\d{1,2})?)(?: ?mm)? (?:at |on )?one (?:side|end|way),?(?: and)? (\d{1,2}(?:/\d{1,2})?)(?: ?mm)?"
+        r" (?:at |on )?(?:the )?other(?: side| end| way)?\b",
+        r"\1 x \2",
+    ),
     (r"^(?=.*\b(?:spnr|spanner|wrench)\b)(.*?\bring\b.*?)\bflat\b(?! (?:head|blade|tip))", r"\1flatring"),
     (r"\bflat (?=(?:double |dbl )?ring (?:spanner|spnr|wrench|wr)\b)", "flatring "),
     (r"(\b(?:comb\w*|spnr|spanner|ring|wrench)\b.*?\b(?:\d|[1-4]\d) ?mm) (?:long|lng|lg)\b(?! ?\d)", r"\1, long"),

@@ -3,6 +3,11 @@
 from __future__ import annotations
 
 TIPS = [
+    (r"\bloose (?=(?:[a-z]+ )?(?:t\d|ph|pz|hex|bit|star)\S* ?(?:bit\b)?)(?=.*\bbit\b)", ""),
+    (r"\bball[- ]end(?:ed)? t[- ]?handle\b(?! (?:hex|allen|key))", "ball end hex key t handle"),
+    (r"(\b(?:bits?|t\d\d|tx\d\d)\b.*)\blg\.? ?(\d{2,3})(?: ?mm)?$", r"\1\2 mm long"),
+    # A cross tip and its size, a comma between.
+    (r"\b(pz|ph),? (?:size|no\.?|number|point|pt) ?([0-4])\b(?! ?(?:mm|pc|off))", r"\1\2"),
     (
         r"^(\d{1,2} ?mm) hex for (?:the |an? )?(?:(?:gear ?box|sump|drain|filler|level|diff|axle|oil)"
         r"[- ]?)+ ?plugs?\b(?=.*(?:\b\d/\d|drive))",

@@ -38,10 +38,6 @@ TOOLS: list[Pattern] = [
         r"\b(?:set|kit|tool) for winding back (?:the )?(?:rear )?(?:brake )?caliper pistons\b",
         "brake caliper wind back tool set",
     ),
-    (
-        r"^form an? double flare on (?:the |an? )?(?:new )?(\S+ )?brake pipe with the flaring tool$",
-        r"double flaring tool \1",
-    ),
     (r"\blng-?ns\b", "long nose"),
     (r"^(?=.*\b(?:luer|lure)[- ]?lock)(.*?)\b(?:plastic|disp(?:osable)?|single use)\b,?", r"\1"),
     (r"\bfunel\b", "funnel"),
