@@ -164,6 +164,30 @@ SMALL = [
     ("stainless cable tie 360 x 4.6", "stainless cable tie 360 x 7.9", "none"),
 ]
 
+# What is turned, cut or worked on tells the tool as well: its hand, its drive, its thread, its voltage.
+TOLD_BY_THE_WORK = [
+    ("Cut a left-hand M10 thread with a tap", "TAP M10", "none"),
+    ("Cut a left-hand M10 thread with a tap", "TAP M10 LH", "match"),
+    ("Remove the tamper-proof T30 screws with a bit", "BIT T30 1/4 HEX", "none"),
+    ("Remove the tamper-proof T30 screws with a bit", "BIT T30 TAMPER 1/4 HEX", "match"),
+    ("Remove the five-lobe T20 screw with a driver", "SCREWDRIVER T20", "none"),
+    ("Undo the pozi no. 2 screws with a screwdriver", "SCREWDRIVER PH2", "none"),
+    ("Undo the pozi no. 2 screws with a screwdriver", "SCREWDRIVER PZ2", "match"),
+    ("screwdriver for slotted screws", "SCREWDRIVER PH2", "none"),
+    ("screwdriver for slotted screws", "SCREWDRIVER SLOTTED 6MM", "match"),
+    ("Undo the cross-head screws with a screwdriver", "SCREWDRIVER SLOTTED 6MM", "none"),
+    ("Undo the six-lobe bolts with a socket", "BIT SKT T50 1/2DR", "review"),
+    ("Chase the BSP thread with a 1/4 tap", "TAP 1/4 UNC", "review"),
+    ("Check the petrol pressure to 5 bar with a gauge", "FUEL PRESSURE GAUGE 0-2 BAR", "none"),
+    ("Work on the live battery terminals with a 10 mm spanner", "COMB SPNR 10MM", "none"),
+    ("Disconnect the traction battery with a 10 mm spanner", "COMB SPNR 10MM INSUL 1000V", "match"),
+    ("Check the diesel compression with a gauge", "COMPRESSION GAUGE PETROL", "none"),
+    ("Check the diesel compression with a gauge", "COMPRESSION GAUGE DIESEL", "match"),
+    ("Lock the studs permanently with threadlocker", "THREADLOCKER MEDIUM BLUE", "none"),
+    ("Lock the studs permanently with threadlocker", "THREADLOCKER HIGH STRENGTH RED", "match"),
+    ("Scrape the aluminium face without scratching with a scraper", "SCRAPER STEEL", "none"),
+]
+
 
 @over(BEFORE + VERBS)
 def test_the_thing_of_an_instruction_is_what_it_is_done_with(need: str, item: str, verdict: str) -> None:
@@ -183,3 +207,8 @@ def test_fasteners_are_told_by_thread_length_and_kind(need: str, item: str, verd
 @over(SMALL)
 def test_small_parts_are_not_taken_for_others(need: str, item: str, verdict: str) -> None:
     assert verdict_on(need, item) == verdict
+
+
+@over(TOLD_BY_THE_WORK)
+def test_what_is_worked_on_tells_the_tool_as_well(need: str, item: str, verdict: str) -> None:
+    assert verdict_on(need, item, "consumable" if "LOCKER" in item else "tool") == verdict

@@ -135,7 +135,7 @@ def profile(reading: Reading) -> None:
         said -= {"hex"}
     if code in ("PZ", "JIS") and not any(word.text.startswith("ph") for word in reading.words):
         said -= {"PH"}  # a cross recess, and the code says which
-    told = said | ({code} if code else set())
+    told = said | ({code} if code else set()) or _of_the_screws(reading)
     if code in ("T", "IP") and any(word.word == "external" for word in reading.words):
         reading.doubts.append(f"external {tip}")
     if len(told) > 1 and reading.family == "offset-screwdriver":
@@ -148,6 +148,19 @@ def profile(reading: Reading) -> None:
         reading.set("profile", "hex")
     reading.attributes.pop("side", None) if code in ("T", "IP", "E", "hex") else None
 
+
+def _of_the_screws(reading: Reading) -> set[str]:
+    """The profiles of what is turned, where the tool says none: "Undo the slotted screws with a screwdriver"."""
+    if reading.family not in _TURNS_SCREWS:
+        return set()
+    turned = {said.word for said in reading.words if said.aside or said.worked_on}
+    found = {PROFILES[word] for word in turned if word in PROFILES and word != "hex"}
+    if found == {"T"} and not reading.has_said("bit", "driver", "screwdriver"):
+        reading.doubts.append("internal or external six-lobe?")
+    return found
+
+
+_TURNS_SCREWS = frozenset({"screwdriver", "bit", "bit-socket", "offset-screwdriver", "impact-screwdriver"})
 
 # Loosely said of any L key: "six-lobe Allen key T45".
 _L_SHAPED = frozenset({"allen", "allan", "alan", "alen"})

@@ -10,6 +10,7 @@ from __future__ import annotations
 import re
 
 from cribkit.domain.wording.clauses import first_act, kept, stripped, what_is_turned
+from cribkit.domain.wording.context import demands
 from cribkit.domain.wording.speech import plainly
 from cribkit.domain.wording.tables import tables
 from cribkit.domain.wording.verbs import any_verbs, verb
@@ -458,8 +459,11 @@ def _object(text: str, begins: str) -> str:
 
 # So many of them: a number before a word that is no unit and no trait of a tool.
 _MANY = re.compile(
-    r"(?<![\d/.,-])\b(?:two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|1?\d) "
+    r"(?<![\d/.,-])(?<!\bno )(?<!\bno\. )(?<!\bnumber )(?<!\bsize )\b(?:two|three|four|five|six|seven|eight|nine|ten|"
+    r"eleven|twelve|1?\d) "
     r"(?=(?!mm|mils?\b|milli|inch|in\b|point|pt|sided|jaw|leg|way|pin|speed|stroke|ton|amp|volt|eighth|sixteenth|"
+    r"bar\b|psi\b|"
+    r"kpa|kilo|deg|watt|hole|cell|core|ply|hour|lobe|"
     r"and\b|by\b)[a-z]{3}|(?-i:[A-Z]{2,}\d? )|t\d\d? |m\d\d? (?:bolts?|nuts?|screws?|studs?))"
     r"|\b(?:two|three|four|five|six|seven|eight|nine|ten|twelve) (?=\d+(?:\.\d+)? ?mm [a-z])",
     re.I,
@@ -471,9 +475,16 @@ _SIZED = re.compile(r"\d ?(?:mm|mil)\b", re.I)
 _OF_BOLTS = re.compile(r"\bm?\d{1,2} ?(?:mm )?(?=(?:bolts?|nuts?|screws?|studs?)\b)", re.I)
 
 
+# Systems of threads and what is under voltage: they tell which tap and which spanner.
+_TELLING = frozenset(
+    {"bsp", "bspp", "bspt", "unc", "unf", "unef", "npt", "nptf", "bsf", "bsw", "whitworth", "metric"}
+    | {"live", "energised", "energized", "traction", "permanently"}
+)
+
+
 def _known(done: str) -> str:
     """Of what is done the words that the tables know, alone or as a set phrase, and the measures."""
-    known = tables().known
+    known = tables().known | demands() | _TELLING
     words = [word for word in re.split(r"\s+", done) if word]
     phrased = _in_phrases([word.lower().strip(".,;:()") for word in words])
     kept = (
@@ -483,6 +494,7 @@ def _known(done: str) -> str:
         or before.replace(".", "").isdigit()  # its unit
         or place in phrased
         or {plain := word.lower().strip(".,;:()"), plain.rstrip("s")} & known
+        or ("-" in plain and not known.isdisjoint(plain.split("-")))  # tamper-proof, left-hand, five-lobe
     )
     return " ".join(kept)
 
@@ -508,8 +520,13 @@ _HOW = re.compile(
 )
 
 
+_UNMARRED = re.compile(r"\bwithout (?:scratching|marking|marring|gouging|damaging)\b", re.I)
+
+
 def _turned(thing: str, done: str) -> str:
     thing = what_is_turned(thing)
+    if _UNMARRED.search(done):
+        thing = f"{thing}, nonmarring"
     done = _HOW.sub("", _MANY.sub("", _PLACES.sub("", done.strip(" ,"))))
     done = _known(_OF_BOLTS.sub("", done) if _SIZED.search(thing) else done)
     return f"{thing}; on {done.replace(',', ' ')}" if done else thing

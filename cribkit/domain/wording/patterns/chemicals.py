@@ -39,6 +39,8 @@ _STUFF = (
 )
 
 CHEMICALS = [
+    (r"^(thread ?lock(?:er|ing)?\b.*?); on (.*?)\bpermanently\b", r"permanent \1; on \2"),
+    (r"\bpermanently\b", "permanent"),
     (r"\bthr(?:ea)?d?[/ -]lock(?:er|ing)?\b", "threadlocker"),
     (r"\bstone ?chip\b(?: guard| protection| protector)?", "stonechip"),
     (r"\bpipe seal\b(?= |$)(?!ant|er|ing)", "pipe sealant"),

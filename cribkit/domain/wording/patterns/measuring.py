@@ -12,6 +12,8 @@ _TORQUE_UNIT = r"(?:newton|nm\b|n\.m|foot[- ]p|ft[- ]?lb|pound[- ]f|lbf?[- ]f|in
 _CATEGORIES = {"2": "ii", "3": "iii", "4": "iv"}
 
 MEASURING: list[Pattern] = [
+    # "Check the diesel compression with a gauge": which engine tells which gauge.
+    (r"^((?:compression )?(?:tester|gauge)\b.*?); on (.*?)\b(diesel|petrol) (?=compression\b)", r"\3 \1; on \2"),
     (r"\b(?:two|2|twin|double)[- ]pole tester\b", "two pole voltage tester"),
     (r"(\bfeeler\b[^\d]*), (?:in )?thou$", r"\1, inch"),
     (r"^(?=.*\btest (?:lamp|light)\b)(.*?)(?<![\d.])(6|12)/(12|24)(?: ?v(?:olts?)?)?(?=$|[ ,])", r"\1\2-\3 v"),

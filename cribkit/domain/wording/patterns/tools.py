@@ -20,6 +20,14 @@ def _said_thread(found: re.Match[str]) -> str:
 
 
 TOOLS: list[Pattern] = [
+    # A hand tool for what is under voltage is an insulated one.
+    (
+        r"^(?=.*\b(?:sockets?|skts?|spanners?|spnr|wrench|screwdriver|driver|pliers|ratchet|keys?)\b)"
+        r"(?!.*\b(?:insul\w*|1000 ?v|1 ?kv|gloves?|meter|tester|lamp|charger)\b)(.*?)"
+        r"\b(?:live|energi[sz]ed|traction) (?=batter(?:y|ies)\b|terminals?\b|bus ?bars?\b|circuits?\b|conductors?\b|"
+        r"cables?\b|wires?\b)",
+        r"\1high voltage ",
+    ),
     (r"\bring comp(?:r(?:essor)?)?,? piston\b", "piston ring compressor"),
     (r"\b(?:recoil-?less|non[- ]recoil|rebound[- ]free|non[- ]rebound) (?=hammer|mallet)", "dead blow "),
     (r"\btriple[- ](?=(?:leg|jaw|arm))", "3 "),
