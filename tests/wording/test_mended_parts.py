@@ -186,6 +186,20 @@ TOLD_BY_THE_WORK = [
     ("Lock the studs permanently with threadlocker", "THREADLOCKER MEDIUM BLUE", "none"),
     ("Lock the studs permanently with threadlocker", "THREADLOCKER HIGH STRENGTH RED", "match"),
     ("Scrape the aluminium face without scratching with a scraper", "SCRAPER STEEL", "none"),
+    ("tap for left-hand thread M10x1.25", "TAP M10X1.25", "none"),
+    ("driver for tri-wing screws", "SCREWDRIVER PH2", "review"),
+    ("tri-wing bit", "BIT TRI-WING 1/4 HEX", "match"),
+    ("tri-wing bit", "BIT ONE-WAY", "review"),
+]
+STUFF_FOR = [
+    ("nut for left-hand M12", "NUT M12", "none"),
+    ("nut for left-hand M12", "NUT M12 LEFT HAND", "match"),
+    ("nut M12 for the left-hand side", "NUT M12", "match"),
+    ("threadlocker for M4 screws to be removed", "THREADLOCKER HIGH STRENGTH", "none"),
+    ("threadlocker for M4 screws to be removed", "THREADLOCKER MEDIUM STRENGTH", "match"),
+    ("gloves for solvents", "LATEX GLOVES", "review"),
+    ("gloves for acid", "NITRILE GLOVES SOLVENT RESISTANT", "review"),
+    ("gloves for chemicals", "NITRILE GLOVES CHEM RESISTANT", "match"),
 ]
 
 
@@ -212,3 +226,8 @@ def test_small_parts_are_not_taken_for_others(need: str, item: str, verdict: str
 @over(TOLD_BY_THE_WORK)
 def test_what_is_worked_on_tells_the_tool_as_well(need: str, item: str, verdict: str) -> None:
     assert verdict_on(need, item, "consumable" if "LOCKER" in item else "tool") == verdict
+
+
+@over(STUFF_FOR)
+def test_what_it_is_for_tells_the_stuff_as_well(need: str, item: str, verdict: str) -> None:
+    assert verdict_on(need, item, "consumable") == verdict

@@ -96,6 +96,7 @@ _FLARE = re.compile(
     r"(?:an? |the )?(?P<thing>.*\bflaring tool\b.*)$",
     re.I,
 )
+_LEFT_HAND = re.compile(r"\b(?:left[- ]hand(?:ed)?|l/?h)\b", re.I)
 _HOLE_TOOLS = {"drill": "drill bit", "ream": "reamer", "tap": "tap", "countersink": "countersink"}
 _CUT_FROM = re.compile(
     rf"^(?:cut|make|punch)(?: out)? {_ARTICLE}(?:[a-z]+ )*gaskets? (?:from|out of) {_ARTICLE}(?P<thing>.+)$", re.I
@@ -371,7 +372,8 @@ def called_for(text: str) -> str:
         led = found["act"] in ("fit", "install") and " with " in found["thing"]  # the cover with a new gasket
         return _with(f"fit {found['thing']}", "fit") if led else found["thing"]
     if (found := _HOLE.match(bare)) and not re.search(r"\b(?:with|using|by means of)\b", bare, re.I):
-        return f"{_HOLE_TOOLS[found['verb'].lower()]} {found['size']}"
+        hand = ", left-hand" if _LEFT_HAND.search(found["done"]) else ""
+        return f"{_HOLE_TOOLS[found['verb'].lower()]} {found['size']}{hand}"
     if begins.lower() in _WORN:
         return _object(bare, begins)
     return _with(bare, begins) or _on(bare, begins) or _last(bare, begins) or _undone(bare) or _object(bare, begins)

@@ -259,6 +259,9 @@ def spend_words(reading: Reading) -> None:
 
 def _demanded(reading: Reading, said: Said) -> bool:
     """Whether a word aside asks something of the thing: a driver for electricians, a primer for galvanised steel."""
+    family = tables().families.get(reading.family)
+    if said.aside and family and family.shape == "glove" and said.text in listed("handled"):
+        return True
     if not said.aside or said.text not in demands():
         return False
     if said.text in listed("live"):

@@ -253,6 +253,8 @@ def takes_word(reading: Reading, said: Said) -> bool:
         said.used = True
         return True
     if said.aside and not said.besides and shape in _BY_MEASURES and KEYS[shape][0] in reading.attributes:
+        if said.word == "lefthand" and shape in ("bolt", "nut") and not _LEFT_SIDE.search(reading.plain):
+            return False  # a nut for a left-hand thread
         said.used = True
         return True
     if family and family.name in _ANYWHERE and (said.aside or said.worked_on) and not said.besides:
@@ -268,6 +270,9 @@ def takes_word(reading: Reading, said: Said) -> bool:
 
 
 # Parts told by their measures alone: what they are for says nothing more.
+_LEFT_SIDE = re.compile(
+    r"\bleft[- ]hand (?:side|drive|front|rear|door|wheel|mirror|wing|bank|headlamp|lower|upper|drop)"
+)
 _BY_MEASURES = frozenset({"pin", "washer", "seal-washer", "bolt", "nut", "oring"})
 _BY_DIMS = frozenset({"circlip", "e-clip", "rivet", "trim-clip", "seal", "terminal"})
 # Files by their section; a file of which nothing is said is flat.

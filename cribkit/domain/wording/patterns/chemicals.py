@@ -39,6 +39,12 @@ _STUFF = (
 )
 
 CHEMICALS = [
+    (
+        r"^(?=.*\bthread ?lock)(.*?),? ?(?:(?:so )?(?:that |which |it |they )?(?:can|may|could|to|must) be (?:undone|"
+        r"removed|taken apart|dismantled)"
+        r"|that comes? (?:out|off|apart))(?: again| later)?\b",
+        r"\1 removable",
+    ),
     (r"^(thread ?lock(?:er|ing)?\b.*?); on (.*?)\bpermanently\b", r"permanent \1; on \2"),
     (r"\bpermanently\b", "permanent"),
     (r"\bthr(?:ea)?d?[/ -]lock(?:er|ing)?\b", "threadlocker"),

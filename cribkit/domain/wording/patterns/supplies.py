@@ -43,6 +43,9 @@ def _jic_thread(found: re.Match[str]) -> str:
 
 
 SUPPLIES: list[Pattern] = [
+    # What a glove must stand: solvents are no acid.
+    (r"\b(gloves?|gauntlets?)(,? (?:size )?[smlx]{1,3})? (?:for|against) chemicals\b", r"chemical resistant \1\2"),
+    (r"^(?=.*\b(?:gloves?|gauntlets?)\b)(.*?)\b(acid|solvent)s?[ -](?:resistant|proof|resisting)\b", r"\1\2resisting"),
     (
         r"\bmat(?:l|erial)?\.?:? (?=(?:nitrile|latex|vinyl|copper|cu|fkm|fpm|nbr|epdm|steel|stainless|brass|"
         r"alu\w*|nylon|leather)\b)",

@@ -2,7 +2,24 @@
 
 from __future__ import annotations
 
+_RARE_RECESSES = {
+    "threewing": r"(?:tri|three)[- ]?wing",
+    "clutch": r"clutch[- ]head",
+    "oneway": r"one[- ]?way",
+    "twohole": r"snake[- ]?eye|pig[- ]?nose|spanner[- ]head|two[- ]hole",
+    "threegroove": r"(?:tri|three)[- ]?groove",
+    "pentagon": r"pent(?:a|agon)[- ]?socket",
+}
+
 TIPS = [
+    # Recesses of which no size is read: a person looks.
+    *(
+        (
+            rf"^(?=.*\b(?:screws?|bolts?|bits?|drivers?|screwdrivers?|keys?)\b)(.*?)\b(?:{said})(?:ed)?\b",
+            rf"\1{name}drive",
+        )
+        for name, said in _RARE_RECESSES.items()
+    ),
     (r"\bloose (?=(?:[a-z]+ )?(?:t\d|ph|pz|hex|bit|star)\S* ?(?:bit\b)?)(?=.*\bbit\b)", ""),
     (r"\bball[- ]end(?:ed)? t[- ]?handle\b(?! (?:hex|allen|key))", "ball end hex key t handle"),
     (r"(\b(?:bits?|t\d\d|tx\d\d)\b.*)\blg\.? ?(\d{2,3})(?: ?mm)?$", r"\1\2 mm long"),
