@@ -99,7 +99,6 @@ ALLOWED = {
     "Remove the 12 mm bolts with a 12 mm socket, 3/8 drive": "the bolt; the socket is told by its size",
     "Connect the cooling system pressure tester and pump to 1.5 bar.": "what is done, not what the tester reads to",
     "Lay a 3 mm bead of black sensor-safe RTV on the sump flange.": "the bead",
-    "Pump the cooling system up to 15 psi with the pressure tester": "what is done, not what the tester reads to",
     "Tighten to 90 Nm with a click torque wrench, half inch drive, range 40 to 200 Nm": "it lies in the stated range",
     "Unscrew the plugs of the 1.2 petrol engine. Tool: 14 mm 12-point thin-wall magnetic spark plug socket, "
     "3/8 in. drive": "the engine",

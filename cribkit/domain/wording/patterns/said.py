@@ -9,6 +9,9 @@ _DATE = (
 )
 
 SAID = [
+    (r"\b(?:that|which) (?:holds|grips|keeps) (?:on to )?(?:the|a) screws?\b", "screw holding"),
+    (r"\b(?:wrench|spanner) (?:that|which) fits (?:any|all) (?:nuts?|bolts?|sizes?)\b", "adjustable wrench"),
+    (r"\b(?:that|which) (?:goes|cuts|drills|gets) through (?:hard(?:ened)?|stainless|spring) steel\b", "cobalt"),
     (r",? ?\b(?:has|have|had) (?:got )?to be (?=\d|[a-z]\d|(?:non|fully|semi|low|high)\b)", ", "),
     (r", one (?=w/|with\b)", " "),
     (r"\bto go (?:a?round|over|on) (?=(?:an? |the )?\d+(?:\.\d+)? ?mm [a-z]+)", "for "),
