@@ -340,6 +340,10 @@ OTHERS = (
     "hundredandeightysecond",
     "hundredandeightythird",
     "hundredandeightyeighth",
+    "hundredandninetyfifth",
+    "hundredandeightyninth",
+    "hundredandninetythird",
+    "hundredandninetysecond",
 )
 
 

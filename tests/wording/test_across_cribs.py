@@ -66,7 +66,7 @@ SPANS = [
     ("adapter 3/8 to 1/2, 75 mm long", "adaptor 3/8F-1/2M 50mm", "none"),
     ("drain plug M14 x 1.5, 2.0 diesel", "drain plug M14x1.5 2.0 diesel", "match"),
     ("drain plug M14 x 1.5, 1.6 diesel", "drain plug M14x1.5 2.0 diesel", "none"),
-    ("long breaker bar, half inch drive", "breaker bar 1/2 dr 24 in", "review"),
+    ("long breaker bar, half inch drive", "breaker bar 1/2 dr 24 in", "match"),
     ("long breaker bar, half inch drive", "breaker bar 1/2 dr 10 in", "none"),
     ("3/16 L hex key", "hex key L 3/16 in", "match"),
     ("3/16 L hex key", "hex key L 5/32 in", "none"),

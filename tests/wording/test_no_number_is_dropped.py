@@ -95,6 +95,8 @@ ALLOWED = {
     "Undo the subframe bolts (18 mm socket, 1/2 in drive), torque 90 N·m plus 90 degrees": "how they are tightened",
     "Lay a 3 mm bead of black RTV, sensor-safe": "the bead",
     "cable tie 200x4.8 mm, qty 3": "how many",
+    "6.8 drill, tapping size for M8": "the thread that is tapped; the drill is 6.8 mm",
+    "Left-hand drill bit, 6.8 mm, for broken M8 stud": "the stud; the drill is 6.8 mm",
     "drill, 6.8 mm, for M8 tapping hole": "the thread that is tapped; the drill is 6.8 mm",
     "Remove the 12 mm bolts with a 12 mm socket, 3/8 drive": "the bolt; the socket is told by its size",
     "Connect the cooling system pressure tester and pump to 1.5 bar.": "what is done, not what the tester reads to",

@@ -127,3 +127,21 @@ def test_the_traits_and_hazards_columns_say_more_of_an_item() -> None:
     assert judge(read("high strength threadlocker"), item).status == "none"
     cleaner = read_item("brake cleaner 500 ml", "consumable", hazards="GHS02;GHS07")
     assert judge(read("non-flammable brake cleaner"), cleaner).status == "none"
+
+
+@pytest.mark.parametrize(
+    ("need", "status"),
+    [
+        ("PH3 screwdriver", "none"),
+        ("PH3 bit, 1/4 hex shank", "none"),
+        ("PH3 bit, 5/16 hex shank", "match"),
+    ],
+)
+def test_what_a_hand_impact_driver_comes_with_are_bits_for_it(need: str, status: str) -> None:
+    driver = read_item("IMPACT DRV 1/2DR HAND C/W BITS", "tool", contents="PH2;PH3;flat 8 mm")
+    assert judge(read(need), driver).status == status
+
+
+def test_a_bare_tip_in_a_kit_of_mixed_things_may_be_a_bit_or_a_screwdriver() -> None:
+    kit = read_item("trim repair kit", "tool", contents="PH2;hook pick")
+    assert judge(read("PH2 screwdriver"), kit).status != "match"

@@ -190,6 +190,8 @@ def _vehicle(value: str, has: str | None, pair: Pair) -> Verdict:
 
 # From this length on a breaker bar may pass as a long one, mm. Common practice, no source.
 LONG_BAR = 450
+# From this one on it is one, mm. Common practice, no source.
+SURELY_LONG_BAR = 600
 # A blade of no more may be a stubby one, mm. Common practice, no source.
 SHORT_BLADE = 45
 # No stubby blade is longer, mm. Common practice, no source.
@@ -203,6 +205,8 @@ def _length_class(value: str, has: str | None, pair: Pair) -> Verdict:
         return _NOTHING
     if pair.item.family == "breaker-bar" and "dims" in pair.held:
         stated = pair.held["dims"].partition("; ")[0]
+        if value == "long" and mm_of(stated) >= SURELY_LONG_BAR:
+            return []
         return [f"{stated} may be long enough"] if value == "long" and mm_of(stated) >= LONG_BAR else None
     if value == "short" and pair.item.family == "bit" and "length" in pair.held:
         return [] if mm_of(pair.held["length"]) <= SHORT_BIT else None

@@ -203,7 +203,7 @@ _TORQUED = re.compile(
     r"(?P<thing>[^,;:]*?(?:wrench|torque (?:screw)?driver).*)$",
     re.I,
 )
-_USED = re.compile(rf"^(?P<done>[a-z][^,;:\d]*?),? using {_ARTICLE}(?P<thing>.+)$", re.I)
+_USED = re.compile(rf"^(?P<done>[a-z][^,;:\d]*?)(?<! for),? using {_ARTICLE}(?P<thing>.+)$", re.I)
 # "The nut is released with a C-spanner", "It is best removed with a strap wrench".
 _IS_DONE = re.compile(
     r"^(?P<done>(?:the|all|both|each|every|an?|it|its|this|they|these|those|any|new|most)\b[^;:]*?) "

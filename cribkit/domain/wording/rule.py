@@ -96,6 +96,8 @@ def _left_open(name: str, value: str, need: Meaning) -> bool:
         return name in ("drive_in", "drive_out")
     if need.family == "sump-plug" and name == "thread":
         return "model" in dict(need.attributes)  # the vehicle tells which one it is
+    if need.family == "general-grease" and name == "soap":
+        return "thickener" not in dict(need.attributes)
     hexagon = name == "drive_in" and "hex_end" in dict(need.attributes)  # the hexagon that a drill takes
     return hexagon or (need.family, name, value) == ("wrench-set", "set_of", "combination")  # the usual set
 

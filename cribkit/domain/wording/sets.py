@@ -80,6 +80,11 @@ def _plain(text: str) -> str:
     return _UNIT.sub("", " ".join(text.lower().split()))
 
 
+# The hexagon of the bits that a hand impact driver takes. Common practice, no source.
+STRUCK_SHANK = "5/16 in"
+_BARE_TIP = re.compile(r"\s*(?:ph|pz|tx?|sl|flat|slotted)[ -]?\d[\d.]*(?: ?mm)?\s*", re.I)
+
+
 def _listed(item: Meaning, part: str) -> list[Meaning]:
     if _MISSING.search(part):
         return []
@@ -95,6 +100,10 @@ def _listed(item: Meaning, part: str) -> list[Meaning]:
             or (wanted and member.family in _BY_ITS_TIP.get(wanted, ("wrench",)))
         ):
             member = read_one(f"{piece} {_noun(item) or _name(item)}", item.kind)
+        if member.family == "screwdriver" and not wanted and _BARE_TIP.fullmatch(piece) and "driver" not in item.family:
+            member = member._replace(unread=(*member.unread, f"{piece.strip()}: a bit or a screwdriver?"))
+        if item.family == "impact-driver" and "shank" not in dict(member.attributes):
+            member = member._replace(attributes=tuple(sorted((*member.attributes, ("shank", STRUCK_SHANK)))))
         found.append(_inherit(item, member._replace(text=piece.strip())))
     return found
 

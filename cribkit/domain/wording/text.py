@@ -289,6 +289,11 @@ _NAMELESS: list[Pattern] = [
     (rf"^(\d{{1,2}}(?: ?mm)?) crow,? ({_SQUARE})$", r"crowfoot \1, \2 drive"),
     (rf"^({_SQUARE}) (?:to|-|x) ({_SQUARE}) red(?:uc)?$", r"reducer \1 to \2"),
     (rf"^(\d+(?:-| to )\d+ ?n[.·]?m),? ({_SQUARE})$", r"torque wrench \1, \2 drive"),
+    (r"^(\d{1,2}(?:/\d{1,2}|(?: ?mm)?)),? (?:deep impact|impact deep)(?=,|$)", r"deep impact socket \1"),
+    (rf"^({_SIZE}) impact swivel(?=,? {_SQUARE}(?:,|$)|$)", r"swivel impact socket \1"),
+    (rf"^swivel ({_SIZE}) impact(?=,? {_SQUARE}(?:,|$)|$)", r"swivel impact socket \1"),
+    (rf"^thin[- ]?wall(?:ed)? ({_SIZE}) deep\b", r"thin wall deep socket \1"),
+    (r"^straight (\d\d)(?: ?wt| ?weight|w)\b(?!.*\b(?:oil|fluid)\b)", r"engine oil sae \1"),
     (rf"^deep,? ({_SIZE}) impact(?= for\b|,|$)", r"deep impact socket \1"),
     (rf"^(\d{{1,2}}/\d{{1,2}} ?(?:af|in(?:ch)?|\")|\d{{1,2}} ?mm),? deep(?=,? {_SQUARE}$|$)", r"deep socket \1"),
     (r"^(\d{1,2} ?mm|\d{1,2}/\d{1,2})? ?ratcheting(?: (\d{1,2} ?mm|\d{1,2}/\d{1,2}))?(?=,|$)", _ratcheting),
@@ -297,6 +302,8 @@ _NAMELESS: list[Pattern] = [
 # Numbers in digits that belong together: 200 by 4.8, M10 by 1 1/2, 25 thou.
 _LAST: list[Pattern] = [
     *_NAMELESS,
+    # "quarter twenty by one inch": the thread that is so called.
+    (r"\b(?:quarter|1/4) ?-? ?(20|28)(?= (?:x|by|bolt|nut|screw|tap|die|stud)\b)", r"1/4-\1"),
     (r"\b(\d{1,3}) ?(?:yds?|yards?)\b", _metres),
     (r"(?<=\d) by (?=\d|\.\d)", " x "),
     (r"\b([1-9]) and (?=\d{1,2}/\d{1,2}\b)", r"\1 "),

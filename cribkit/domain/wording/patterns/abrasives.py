@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 ABRASIVES = [
+    (r"\b((?:p ?)?\d{2,4} ?grit) sheets?\b", r"sandpaper \1 sheet"),
     (r"\bgirt\b", "grit"),
     (r"\bgrit: ?(?=\d)", "grit "),
     (r"^(?=.*\b(?:dis[ck]s?|paper|sheets?|abrasive|sanding|belts?)\b)(.*?)(?:#|\bk)(\d{2,4})\b", r"\1p\2"),

@@ -39,6 +39,9 @@ _STUFF = (
 )
 
 CHEMICALS = [
+    (r"\bsealing compound, thread[:,] (?=(?:high|medium|low|med)\b)", "threadlocker "),
+    (r"\bwicking grade\b(?!.*\bthread)", "wicking threadlocker"),
+    (r"\bexhaust (?:system )?(?:sealing|joint(?:ing)?|assembly) (?:cement|paste|putty)\b", "exhaust paste"),
     (
         r"^(?=.*\bthread ?lock)(.*?),? ?(?:(?:so )?(?:that |which |it |they )?(?:can|may|could|to|must) be (?:undone|"
         r"removed|taken apart|dismantled)"

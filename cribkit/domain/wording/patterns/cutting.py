@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 CUTTING = [
+    (r"(\bdrills?(?: bits?)?),? l/hand\b", r"\1 left hand"),
     (r"(\bdies?\b.*?)\b(?:standard|std|normal|ordinary) (?=coarse\b|fine\b)", r"\1"),
     (r"^(?=.*\btaps?\b)(.*?)\bspiral[- ]?(?:flute[ds]?|point(?:ed)?|gun)?\b", r"\1spiralflute"),
     (r"(\bchaser\b.*?)\b(10|12|14|18) ?mm\b(?=.*spark)", r"\1m\2"),

@@ -15,6 +15,37 @@ _GUNS = (
 )
 
 DRIVES = [
+    (r"(\bbreaker bar\b.*?)\(?\bhinged\b\)?|\bhinged (?=breaker bar\b)", r"\1"),
+    (r"(\b(?:skts?|sckts?|sockets?|bars?|ratchets?|wrench|ratch)\b.*?) l/ ?(\d{2,4})(?: ?mm)?$", r"\1, \2 mm long"),
+    (
+        r"(\bsockets?\b.*?),? for (?:a |the )?(\d/\d)(?: ?in(?:ch)?\.?| ?\")? drive (?:handle|bar|ratchet)$",
+        r"\1, \2 drive",
+    ),
+    (r"(\bplug (?:skt|socket)\b.*?)\bt/wall\b", r"\1thin wall"),
+    (
+        r"\b(\d{1,2} ?mm) male hex for (?:an? |the )?(?:[a-z]+ )?(?:drain|filler|level|sump)(?: plug)?\b",
+        r"\1 hex bit socket",
+    ),
+    (r"\bimp(?:act)? drv?r?\b(?=.*\b(?:hand|bits?|set)\b)", "impact driver"),
+    (r"(?<=\w) (?=seat ?belt (?:anchor |reel |buckle )?(?:bolts?|screws?|nuts?)\b)", ", for "),
+    (
+        r"(?<=socket) (?=(?:fan|drive|aux\w*|alternator|serpentine) belt\b)|(?<=spanner) (?=(?:fan|drive|aux\w*|"
+        r"alternator|serpentine) belt\b)",
+        " for ",
+    ),
+    (r"(\b(?:skts?|sckts?|sockets?)\b.*?\d(?: ?mm|pt| pt)?),? sh(?=$|,)", r"\1 shallow"),
+    # What the sockets are put on drives: "3/4 bar" is no pressure there.
+    (r"(\bsockets? on(?:to)? (?:an? |the |my |our )?(?:\d/\d|1)(?:\"| ?in(?:ch)?)?) bar\b", r"\1 handle"),
+    (
+        r"\b(adapt[eo]r|reducer|increaser|converter) for (?:using|running|putting|fitting) (?=.*\bsockets? on\b)",
+        r"\1 for ",
+    ),
+    (r"^(?:something|a thing|a bit) to (?:use|run|put|fit) (?=.*\bsockets? on(?:to)?\b)", "adapter for "),
+    (r"(\badapter for .*?\bsockets? on)to\b", r"\1"),
+    (r"\bsocket bits?\b(?! (?:set|wrench|holder|kit))", "bit socket"),
+    (r"(?<=\d mm |\d\dmm ) ?lug (?:nut )?sockets?\b", "wheel nut socket"),
+    (r", (?:1|one)[- ]?(?:in(?:ch)?|\") (?:air |impact )?gun$", ", 1 in drive"),
+    (r"(\bbit (?:socket|skt)\b.*?\d ?mm) long (?=\d+(?:\.\d+)? ?(?:in\b|\"))", r"\1, long "),
     # "Skt 10mm hex std 3/8sd": a bit socket has no depth.
     (
         r"^(?=.*\b(?:skts?|sckts?|sockets?)\b)(?!.*\b(?:bits?|keys?|inhex|allen|(?:12|twelve) ?-?(?:pt|point)|12pt)\b)"
@@ -315,7 +346,10 @@ DRIVES = [
         r"an?) .*$",
         r"\1",
     ),
-    (r"(\badapt[eo]r) so (?:that )?(?:i|we|you) can (?:use|run|put|fit) (?=.*\bsockets? on\b)", r"\1 to put "),
+    (
+        r"(\badapt[eo]r|\breducer|\bincreaser) so (?:that )?(?:i|we|you) can (?:use|run|put|fit) (?=.*\bsockets? on\b)",
+        r"\1 to put ",
+    ),
     (r"\boutward[- ]facing star bolt needs a female (e\d{1,2}) socket\b", r"\1 external six-lobe socket"),
     (r"\b0?\.3125 ?(?:in|\")(?=\W*hex)", "5/16 in"),
     (r"\bdrill[- ]chuck adapt[eo]r:?", "drill adapter"),

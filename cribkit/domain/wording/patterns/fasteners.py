@@ -10,6 +10,8 @@ _SPOKEN = (
 )
 
 FASTENERS = [
+    (r"(\bwashers?\b.*?)\b(?:gr|grade)\.? ?(5|8)\b", r"\1grade\2"),
+    (r"(\bdie\b.*?\d) (?=(?:round|hexagon|hex|adj\w*|split)\b)", r"\1, "),
     (r"(\b(?:scr|screw)s?\b.*?)\b(pan|csk|rd|round|truss) ph\b(?! ?\d)", r"\1\2 phillips"),
     (r"^(\d{1,2}-\d\d) (machine screw) (\d/\d)\b", r"\2 \1 x \3"),
     (r"\b(?:zinc|zn)[- ]flake(?:d)?(?: coat(?:ed|ing)?)?\b", "geomet"),

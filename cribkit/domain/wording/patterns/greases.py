@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 GREASES = [
+    (r"^(?:caliper )?(?:slide|guide) pin (?:grease|lube),? ceramic\b", "ceramic brake grease"),
+    (r"(?<=pin )lube\b|(?<=caliper )lube\b", "grease"),
     (r"\bconsistency (?=nlgi)", ""),
     (r"\bnlgi ?[:/#-]? ?(?:gr(?:ade)?\.? ?|class ?|nr\.? ?|no\.? ?|consistency ?)?#?(?=(?:000|00|[0-3])\b)", "nlgi "),
     (r"^(?=.*\bgre?a?se?s?\b)(.*?)\bgr\.? ?(000|00|[0-3])\b", r"\1nlgi \2"),

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 HOSES = [
+    (r"\bcv[- ]?(?:joint )?boot (?=ear clamp\b.*\d)", ""),
     (r"^(\d{1,3}(?: ?mm)? ?(?:-|to|/) ?\d{2,3})(?: ?mm)? clips?$", r"hose clip \1 mm"),
     # "25MM MIN 40MM MAX", "25/40 x 12 mm" with its band.
     (r"(\b(?:clips?|clamps?)\b.*?)\b(\d{1,3}) ?mm min\.?,? (\d{1,3}) ?mm max\b\.?", r"\1\2-\3 mm"),

@@ -12,6 +12,10 @@ _TORQUE_UNIT = r"(?:newton|nm\b|n\.m|foot[- ]p|ft[- ]?lb|pound[- ]f|lbf?[- ]f|in
 _CATEGORIES = {"2": "ii", "3": "iii", "4": "iv"}
 
 MEASURING: list[Pattern] = [
+    (r"\b(?:coolant|anti-?freeze) freez(?:e|ing)[- ]point (?:tester|checker|meter)\b", "coolant refractometer"),
+    (r"\bpreset lug wrench\b", "preset torque wrench"),
+    (r"^(?=.*\btape measure\b)(.*?)\b25 ?mm x (?=\d)", r"\g<1>1 in x "),
+    (r"\b12 ?v ?/ ?24 ?v\b", "12/24v"),
     # "Check the diesel compression with a gauge": which engine tells which gauge.
     (r"^((?:compression )?(?:tester|gauge)\b.*?); on (.*?)\b(diesel|petrol) (?=compression\b)", r"\3 \1; on \2"),
     (r"\b(?:two|2|twin|double)[- ]pole tester\b", "two pole voltage tester"),

@@ -2,7 +2,15 @@
 
 from __future__ import annotations
 
-OILS = [
+from cribkit.domain.wording.patterns.pattern import Pattern
+
+OILS: list[Pattern] = [
+    (r"\bquarts\b(?<!\d quarts)", "quart"),
+    (r"\bstraight (?=\d\d ?(?:wt|weight)\b)", ""),
+    (
+        r"\b(10|20|30|40|50) ?(?:wt|weight)\b(?=.*\boil\b)|(?<=oil )(10|20|30|40|50) ?(?:wt|weight)\b",
+        lambda m: f"sae {m[1] or m[2]}",
+    ),
     (r"\bneat,? not (?:pre-?)?mixed\b", "concentrate"),
     (r"(\bdot ?[345](?:\.1)?\b.*?)\b(?:iso ?4925[, ]*)?cl(?:ass)?\.? ?([3-7])\b", r"\1 class \2"),
     (r"\burea sol(?:n|'n|ution)?\b\.?", "urea solution"),

@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 PLIERS = [
+    (r"\bclamp, c[:,] locking pliers type\b", "locking c clamp"),
+    (r"(\bhose (?:clip|clamp) pliers\b|\bpliers for )spring[- ]band (?=hose)", r"\1"),
     (r"(\b(?:circlip|snap ring|retaining ring|ret ring)\b.*?)\bconv(?:ertible)?\b\.?", r"\1internal external"),
     (r"\bconv(?:ertible)?\b\.? (?=(?:circlip|snap ring|retaining ring))", "internal external "),
     (

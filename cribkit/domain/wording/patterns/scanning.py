@@ -6,6 +6,7 @@ from __future__ import annotations
 
 # Scanning errors inside sizes: letters for digits and a stroke read as a one or a bracket.
 SCAN = [
+    (r"\b(m\d{1,2} ?x ?)l(?=\.\d)", r"\g<1>1"),
     (
         r"(?<=\bno )([0-4]),(?=\d)|(?<=\bno\. )([0-4]),(?=\d)|(?<=#)([0-4]),(?=\d)|(?<=size )([0-4]),(?=\d\d)",
         r"\1\2\3\4 , ",

@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 SPANNERS = [
+    (r"\bsplit[- ]ring (?:\([^()]*\) )?(?=spanner|wrench)", "flare nut "),
+    (r"^thin (\d{1,2} ?mm) (spanner|wrench) for the fan hub$", r"thin \1 \2"),
     (
         r"(\brat(?:chet(?:ing)?)?\b.*|\brtchtg\b.*)\b(?:rev(?:ersing|ersible)?\.?|the reversing) (?:lever|switch)\b",
         r"\1reversible",

@@ -43,6 +43,10 @@ def _jic_thread(found: re.Match[str]) -> str:
 
 
 SUPPLIES: list[Pattern] = [
+    (r"\bcleaning cloths?(?=,? lint[- ]free)", "wipes"),
+    (r"^(?:the )?thick (?=(?:[a-z]+ )?gloves?\b)", "heavy duty "),
+    (r"(\bwipes?\b.*?\b\d{2,3}) ?ct\b", r"\1 pc"),
+    (r"(\bheat ?shrink\b.*?)\bdual[- ]wall\b(?:,? adhesive(?: lined)?)?", r"\1adhesive lined"),
     # What a glove must stand: solvents are no acid.
     (r"\b(gloves?|gauntlets?)(,? (?:size )?[smlx]{1,3})? (?:for|against) chemicals\b", r"chemical resistant \1\2"),
     (r"^(?=.*\b(?:gloves?|gauntlets?)\b)(.*?)\b(acid|solvent)s?[ -](?:resistant|proof|resisting)\b", r"\1\2resisting"),

@@ -12,6 +12,12 @@ _RARE_RECESSES = {
 }
 
 TIPS = [
+    (r"\bwrench, socket head screw\b", "hex key"),
+    # "Socket-screw wrench (L-key)", "key for socket head screws".
+    (r"\b(?:socket|cap)[- ]?(?:head )?screw (?:wrench|spanner|key)\b", "hex key"),
+    (r"(\b(?:scrdr|screwdriver|s/?dri?v?e?r)\b.*?),? sq(?:uare)? (?:shank|shk)\b", r"\1"),
+    (r"^(?:the |an? )?(?:big|tiny|little|wee) (?=(?:flat|slotted|phillips|cross|torx|star|ph\d|pz\d)\b.*\d)", ""),
+    (r"(\boffset (?:screw)?driver\b.*?)\bcross(?:[- ]tip)? and (?:flat|slotted)\b", r"\1phillips and slotted"),
     # Recesses of which no size is read: a person looks.
     *(
         (

@@ -20,6 +20,8 @@ def _said_thread(found: re.Match[str]) -> str:
 
 
 TOOLS: list[Pattern] = [
+    (r"^wrench, nut[:,] (?=.*\bscrewdriver handle\b)", "nut driver, "),
+    (r"\bnut spinner with (?:an? )?screwdriver handle\b", "nut driver"),
     # A hand tool for what is under voltage is an insulated one.
     (
         r"^(?=.*\b(?:sockets?|skts?|spanners?|spnr|wrench|screwdriver|driver|pliers|ratchet|keys?)\b)"
