@@ -295,6 +295,33 @@ def test_a_size_belongs_to_what_it_stands_beside(need: str, item: str, verdict: 
     assert verdict_on(need, item, "tool") == verdict
 
 
+# Two words behind a slash, as stock lists cut them.
+SLASHED = [
+    ("17 mm thin wall deep socket 1/2", "SKT 1/2DR 17MM T/WALL DP", "match"),
+    ("E10 socket 3/8", "SKT E/TORX E10 3/8DR", "match"),
+    ("8 mm hex bit socket 1/2", "B/SKT HEX 8MM 1/2DR", "match"),
+    ("5 mm ball end hex key", "A/KEY 5MM B/E", "match"),
+    ("4 mm hex key", "H/KEY 4MM", "match"),
+    ("10x11 ring spanner", "SPNR R/R 10X11 D/OFF", "match"),
+    ("10x11 flare nut spanner", "SPNR F/N 10X11", "match"),
+    ("10x11 open end spanner", "SPNR F/N 10X11", "none"),
+    ("1/2 breaker bar 24 in", "B/BAR 1/2DR 24IN", "match"),
+    ("1/2 in socket", "B/BAR 1/2DR 24IN", "none"),
+    ("1/2 female to 3/8 male adapter", "ADP 1/2(F)X3/8(M)", "match"),
+    ("3/8 female to 1/2 male adapter", "ADP 1/2(F)X3/8(M)", "none"),
+    ("PZ2 x 100 insulated screwdriver", "S/DRV PZ2X100 INS", "match"),
+    ("90 degree external snap ring pliers", "PLRS S/RING EXT 90", "match"),
+    ("90 degree internal snap ring pliers", "PLRS S/RING EXT 90", "none"),
+    ("slip joint pliers 6 in", "PLRS SL/JT 6IN", "match"),
+    ("diagonal cutters 7 in", "PLRS D/CUT 7IN", "match"),
+    ("ball pein hammer 1 lb", "HMR B/P 1LB", "match"),
+    ("ball pein hammer 1 lb", "HMR C/P 1LB", "none"),
+    ("feeler gauge 0.05-1.0 mm", "F/GAUGE MET 0.05-1.0 20BL", "match"),
+    ("bolt cutters 24 in", "bolt cutters 24", "match"),
+    ("hacksaw blade 24 tpi", "hacksaw blade 24 tooth", "match"),
+]
+
+
 @over(HEX_AND_DEPTH)
 def test_a_hexagon_beside_a_depth_is_a_sockets_points(need: str, item: str, verdict: str) -> None:
     assert verdict_on(need, item, "tool") == verdict
@@ -302,4 +329,9 @@ def test_a_hexagon_beside_a_depth_is_a_sockets_points(need: str, item: str, verd
 
 @over([*NAMELESS, *SPOKEN_OF])
 def test_tools_asked_for_without_their_noun_or_in_other_words(need: str, item: str, verdict: str) -> None:
+    assert verdict_on(need, item, "tool") == verdict
+
+
+@over(SLASHED)
+def test_slashes_of_stock_lists_are_read(need: str, item: str, verdict: str) -> None:
     assert verdict_on(need, item, "tool") == verdict

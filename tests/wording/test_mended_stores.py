@@ -242,6 +242,13 @@ IN_FEW_WORDS = [
     ("caliper slide pin lube ceramic", "Ceramic brake lubricant 8 oz brush top", "match"),
     ("quarter twenty by one inch grade 5", "Hex bolt 1/4-20 x 1 grade 5 zinc", "match"),
     ("quarter twenty by one inch grade 5", "Hex bolt 1/4-28 x 1 grade 5 zinc", "none"),
+    ("brake cleaner, chlorinated", "B/CLEANER CHLOR 600G", "match"),
+    ("sensor safe RTV black", "RTV S/SAFE BLK", "match"),
+    ("P120 emery cloth", "E/CLOTH P120 ROLL", "match"),
+    ("two ear clamp 13-15", "CLIP 2EAR 13-15", "match"),
+    ("two ear clamp 13-15", "CLIP 1EAR 13-15", "none"),
+    ("clear silicone sealant", "SIL SEAL CLR 310ML", "match"),
+    ("anaerobic flange sealant", "ANA FLNG SEAL 50ML", "match"),
     ("M8xl.25x30 bolt 10.9", "Hex bolt M8 x 1.25 x 30 class 10.9", "match"),
 ]
 

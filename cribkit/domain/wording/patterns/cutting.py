@@ -3,6 +3,9 @@
 from __future__ import annotations
 
 CUTTING = [
+    (r"\bcobalt bit\b", "cobalt drill bit"),
+    (r"(\b(?:hack ?saw|h/saw|saw)\b.*?\d) ?-?(?:tooth|teeth)\b(?: per inch)?", r"\1 tpi"),
+    (r"(\bbolt (?:cutt?ers?|croppers?)),? (12|14|18|24|30|36|42)$", r"\1 \2 in"),
     (r"(\bdrills?(?: bits?)?),? l/hand\b", r"\1 left hand"),
     (r"(\bdies?\b.*?)\b(?:standard|std|normal|ordinary) (?=coarse\b|fine\b)", r"\1"),
     (r"^(?=.*\btaps?\b)(.*?)\bspiral[- ]?(?:flute[ds]?|point(?:ed)?|gun)?\b", r"\1spiralflute"),
