@@ -12,6 +12,7 @@ _RARE_RECESSES = {
 }
 
 TIPS = [
+    (r"\bcross[- ]?(?:head|tip|recess|point)?,? ?\((?:pozi\w*|pz|z)(?: type)?\)", "pozi"),
     (r"\bwrench, socket head screw\b", "hex key"),
     # "Socket-screw wrench (L-key)", "key for socket head screws".
     (r"\b(?:socket|cap)[- ]?(?:head )?screw (?:wrench|spanner|key)\b", "hex key"),
