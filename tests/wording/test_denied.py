@@ -40,6 +40,11 @@ def test_no_word_that_says_something_of_a_family_says_it_when_it_is_denied() -> 
 
 
 DENIED = [
+    ("13 mm spanner other than ratcheting", "RATCH SPNR 13MM", "none"),
+    ("13 mm spanner other than ratcheting", "COMB SPNR 13MM", "match"),
+    ("5W-30 but not C3", "OIL 5W-30 C3", "none"),
+    ("5W-30 but not C3", "OIL 5W-30 A3/B4", "match"),
+    ("caliper over 150 mm", "CALIPER 150MM", "review"),
     ("150 mm digital caliper", "Vernier caliper, 0-150 mm, 0.02 mm, not digital", "none"),
     ("vernier caliper 150 mm", "Vernier caliper, 0-150 mm, 0.02 mm, not digital", "match"),
     ("M6 nylon insert lock nut", "lock nut M6, not nylon", "none"),

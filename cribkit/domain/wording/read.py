@@ -47,6 +47,7 @@ def _denying(meaning: Meaning, denied: list[str]) -> Meaning:
     if not denied:
         return meaning
     name = " ".join(word.text for word in meaning.words if word.how in ("name", "corrected"))
+    name = name or meaning.family.replace("-", " ")  # "5W-30, not C3"
     wanted = set(meaning.attributes)
     not_so = {
         f"not-{key}={value}"

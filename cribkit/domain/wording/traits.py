@@ -38,6 +38,8 @@ def hold_traits(need: Meaning, item: Meaning) -> list[str] | None:
         return None
     if any(f"not-{word}" in need.traits for word in finer(item)):
         return None
+    if need.family != item.family and any(f"not-{word}" in need.traits for word in item.family.split("-")):
+        return None  # any spanner but a ratcheting one
     denied = {trait.removeprefix("not-") for trait in item.traits if trait.startswith("not-")}
     used_on = {f"{trait.removeprefix('on-')}-safe" for trait in need.traits if trait.startswith("on-")}
     if denied & (need.traits | used_on | finer(need) | {f"{name}={value}" for name, value in need.attributes}):

@@ -9,6 +9,10 @@ _DATE = (
 )
 
 SAID = [
+    (
+        r"\b(?:over|above|more than|longer than|exceeding) (?=\d+ ?(?:mm|in\b|inch|\")(?! ?(?:dr|drive|sq)))",
+        "biggerthan ",
+    ),
     (r"\b(?:that|which) (?:holds|grips|keeps) (?:on to )?(?:the|a) screws?\b", "screw holding"),
     (r"\b(?:wrench|spanner) (?:that|which) fits (?:any|all) (?:nuts?|bolts?|sizes?)\b", "adjustable wrench"),
     (r"\b(?:that|which) (?:goes|cuts|drills|gets) through (?:hard(?:ened)?|stainless|spring) steel\b", "cobalt"),
