@@ -191,6 +191,21 @@ TOLD_BY_THE_WORK = [
     ("tri-wing bit", "BIT TRI-WING 1/4 HEX", "match"),
     ("tri-wing bit", "BIT ONE-WAY", "review"),
 ]
+# What is sold for a thing is not the thing.
+SOLD_FOR = [
+    ("10 mm socket 3/8", "TRAY FOR SKT 10MM 3/8", "none"),
+    ("axle stands 3t", "AXLE STAND PINS 3T", "review"),
+    ("axle stands 3t", "AXLE STAND PIN TYPE 3T", "match"),
+    ("chisel 19mm", "CHISEL GUARD 19MM", "review"),
+    ("creeper", "CREEPER CASTORS", "none"),
+    ("air gun", "AIR GUN NOZZLE", "review"),
+]
+STUFF_SOLD_FOR = [
+    ("M8x30 bolt", "M8X30 BOLT SLEEVE", "none"),
+    ("insulating tape", "DISPENSER, TAPE, INSULATING", "none"),
+    ("ring terminal M6", "RING TERMINAL CRIMPER M6", "none"),
+    ("retaining compound for bearings and sleeves", "RETAINER BEARING/SLEEVE 50ML", "match"),
+]
 STUFF_FOR = [
     ("nut for left-hand M12", "NUT M12", "none"),
     ("nut for left-hand M12", "NUT M12 LEFT HAND", "match"),
@@ -226,6 +241,16 @@ def test_small_parts_are_not_taken_for_others(need: str, item: str, verdict: str
 @over(TOLD_BY_THE_WORK)
 def test_what_is_worked_on_tells_the_tool_as_well(need: str, item: str, verdict: str) -> None:
     assert verdict_on(need, item, "consumable" if "LOCKER" in item else "tool") == verdict
+
+
+@over(SOLD_FOR)
+def test_what_is_sold_for_a_tool_is_no_tool(need: str, item: str, verdict: str) -> None:
+    assert verdict_on(need, item, "tool") == verdict
+
+
+@over(STUFF_SOLD_FOR)
+def test_what_is_sold_for_a_part_is_no_part(need: str, item: str, verdict: str) -> None:
+    assert verdict_on(need, item, "consumable") == verdict
 
 
 @over(STUFF_FOR)

@@ -145,3 +145,25 @@ def test_what_a_hand_impact_driver_comes_with_are_bits_for_it(need: str, status:
 def test_a_bare_tip_in_a_kit_of_mixed_things_may_be_a_bit_or_a_screwdriver() -> None:
     kit = read_item("trim repair kit", "tool", contents="PH2;hook pick")
     assert judge(read("PH2 screwdriver"), kit).status != "match"
+
+
+LISTED = [
+    ("10 mm socket", "SOCKET SET 1/4DR 8, 10, 12, 13 MM", "match"),
+    ("11 mm socket", "SOCKET SET 1/4DR 8, 10, 12, 13 MM", "none"),
+    ("10 mm socket, 3/8 drive", "SOCKET SET 1/4DR 8, 10, 12, 13 MM", "none"),
+    ("19 mm combination spanner", "SPANNER SET COMB 8 10 12 13 14 16 17 18 19 22", "match"),
+    ("15 mm combination spanner", "SPANNER SET COMB 8 10 12 13 14 16 17 18 19 22", "none"),
+    ("3/8 socket", "SKT SET 1/4DR 3/16 1/4 5/16 3/8 IN", "match"),
+    ("10 mm socket", "SKT SET 1/4DR 3/16 1/4 5/16 3/8 IN", "none"),
+    ("5 mm hex key", "HEX KEY SET 1.5 2 2.5 3 4 5 6", "match"),
+    ("12 mm socket", "SOCKET SET 3/8DR 10 12 14 17 (12 missing)", "none"),
+    ("14 mm socket", "SOCKET SET 3/8DR 10 12 14 17 (12 missing)", "match"),
+]
+
+
+@pytest.mark.parametrize(("need", "item", "status"), LISTED, ids=[f"{need} | {item}" for need, item, _ in LISTED])
+def test_a_description_may_name_each_size_of_a_set(need: str, item: str, status: str) -> None:
+    held = read_item(item, "tool")
+    assert judge(read(need), held).status == status
+    assert held.unread == ()
+    assert status == "none" or query_terms(read(need)) & index_terms(held)

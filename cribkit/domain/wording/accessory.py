@@ -17,7 +17,11 @@ _PACKS = frozenset({"box", "case", "pouch", "refill", "refills"})
 _PART = r"(face|battery|hose|lead|blade|handle|jaw|leg|tip|head|bulb|pad|cartridge|seal)s?"
 _SPARE = re.compile(rf"\b{_PART} spares?\b|^spare {_PART}\b")
 # Several of them right behind the name are spare ones, also where the name's own need no word.
-_PAIRS = frozenset({"jaws", "legs", "tips", "handle", "handles", "disc", "discs", "adapter", "adaptor"})
+_PAIRS = frozenset(
+    {"pins", "guard", "jaws", "legs", "tips", "handle", "handles", "disc", "discs", "adapter", "adaptor"}
+)
+# What a stuff is used on, and no part that is sold for it: a compound for sleeves.
+_HELD = frozenset({"sleeve", "sleeves"})
 # Between a name and what goes with it.
 _BETWEEN = frozenset({"bottle", "carry", "carrying", "roll", "wheel"})
 
@@ -36,6 +40,7 @@ def accessory(reading: Reading, family: Family) -> None:
     if (known.accessories | known.fittings | known.of_stuff).isdisjoint(texts):
         return
     strong = known.accessories | (known.of_stuff if family.shape in _STUFF and not packed else frozenset())
+    strong -= _HELD if family.shape in _STUFF else frozenset()
     for said in _behind_the_name(reading):
         if said.word in reading.name or said.negated or said.text.removesuffix("s") in family.name:
             continue
@@ -50,7 +55,9 @@ def accessory(reading: Reading, family: Family) -> None:
 
 
 # What is sold for a thing and stands before it: "handle for ball pein hammer".
-_FOR_IT = frozenset({"face", "faces", "bag", "cover", "shaft", "spare", "bracket", "holder", "stand", "clip", "rail"})
+_FOR_IT = frozenset(
+    {"face", "faces", "bag", "cover", "shaft", "spare", "bracket", "holder", "stand", "clip", "rail"}
+) | {"tray", "rack", "nozzle", "guard"}
 
 
 def _for_the_thing(reading: Reading) -> str:

@@ -116,6 +116,10 @@ def unnamed(need: Meaning, item: Meaning) -> Judgement:
         return NONE
     if besides := _besides(need) - _besides(item):  # of a thing that nobody knows any word may tell which it is
         return Judgement("review", 40.0, "nearly the same words", weakness=f"{', '.join(sorted(besides))} not stated")
+    if more := _besides(item) - _besides(need):  # the nozzle of an air gun
+        return Judgement(
+            "review", 40.0, "nearly the same words", weakness=f"the item also says {', '.join(sorted(more))}"
+        )
     if asked == has:
         return Judgement("match", 80.0, "the same words")
     extra = ", ".join(sorted(has - asked))

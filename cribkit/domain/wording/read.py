@@ -9,7 +9,7 @@ from cribkit.domain.wording.lacking import is_gone, without_missing
 from cribkit.domain.wording.meaning import Meaning, Word
 from cribkit.domain.wording.reader import alternatives, read_one
 from cribkit.domain.wording.sentences import asked_part
-from cribkit.domain.wording.sets import members
+from cribkit.domain.wording.sets import members, told_one_by_one
 
 # The longest description that is read; what follows is left unread. A cell of a megabyte is no description.
 LONGEST = 2000
@@ -121,6 +121,9 @@ def read_item(
         pairs = {**dict(item.attributes), "flammable": "flammable"}
         item = item._replace(attributes=tuple(sorted(pairs.items())))
     there = tuple(member for member in members(item, contents[:LONGEST]) if not is_gone(member, gone))
+    if there and not contents.strip():
+        told = {size.split(" ")[0] for size in told_one_by_one(item.text)}
+        item = item._replace(unread=tuple(word for word in item.unread if word not in told))
     return _with_system(item._replace(members=there))
 
 

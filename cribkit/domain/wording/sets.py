@@ -284,6 +284,8 @@ def _ranged(item: Meaning) -> list[Meaning]:
     found: list[Meaning] = []
     if not family:
         return []
+    if sizes := told_one_by_one(item.text):
+        return [member for size in sizes for member in _listed(item, size)]
     for text in filter(None, dims.split("; ")):
         low, to, high = text.partition(" to ")
         held = _held(low, high, family in _HEXAGONS, _pieces_told(item.text)) if to else {text: True}
@@ -296,6 +298,27 @@ def _ranged(item: Meaning) -> list[Meaning]:
         sure = proven(item.text, tips.count(";") + 1 if tip in RARE else len(usual))
         found.append(_of_tip(item, family, tip, sure or tip in (usual[0], usual[-1])))
     return found
+
+
+_SIZE = r"(?:\d{1,2}(?:\.5)?|\d{1,2}/\d{1,2})"
+_ONE_BY_ONE = re.compile(
+    rf"(?<![\w./-]){_SIZE}(?:(?:\s*,\s*|\s+){_SIZE}){{2,}}(?P<unit> ?(?:mm|in\b|inch\b|\"))?"
+    r"(?![\w./-]|,? ?(?:pcs?|piece|dr|drive|sq|pt|point)\b)",
+    re.I,
+)
+
+
+def told_one_by_one(text: str) -> list[str]:
+    """The sizes of a set whose description names each: 8, 10, 12, 13 mm; they rise, or it is another list."""
+    found = _ONE_BY_ONE.search(text)
+    if found is None:
+        return []
+    inches = "/" in found[0] or (found["unit"] or "").strip().lower() in ("in", "inch", '"')
+    sizes = re.findall(_SIZE, found[0])
+    values = [Fraction(size) for size in sizes]
+    if values != sorted(set(values)):
+        return []
+    return [f"{size} {'in' if inches else 'mm'}" for size in sizes]
 
 
 def _held(low: str, high: str, hexagons: bool, pieces: int) -> dict[str, bool]:

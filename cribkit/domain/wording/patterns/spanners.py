@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 SPANNERS = [
+    (r"\bnon-? ?revers(?:ible|ing)\b", "nonreversible"),
+    (r"(\brat(?:chet(?:ing)?)?\b.*?),? (?:with )?(?:an? |the )?reverse (?:lever|switch)\b", r"\1 reversible"),
     (r"\bsplit[- ]ring (?:\([^()]*\) )?(?=spanner|wrench)", "flare nut "),
     (r"^thin (\d{1,2} ?mm) (spanner|wrench) for the fan hub$", r"thin \1 \2"),
     (

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 TAPES = [
+    (r"^tape dispensers?\b", "tape gun"),
     (r"\bmasking$", "masking tape"),
     (r"\bd/?sided\b", "double sided"),
     (r"\bmask(?:ing|'g|g)? ?t(?:ape|p)\b", "masking tape"),

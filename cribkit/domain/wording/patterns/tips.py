@@ -12,6 +12,8 @@ _RARE_RECESSES = {
 }
 
 TIPS = [
+    (r"\b(t\d{1,2})h\b", r"\1 tamper"),
+    (r"\btwelve[- ]point spline\b|\b12[- ]?point spline\b", "triple square"),
     (r"\bcross[- ]?(?:head|tip|recess|point)?,? ?\((?:pozi\w*|pz|z)(?: type)?\)", "pozi"),
     (r"\bwrench, socket head screw\b", "hex key"),
     # "Socket-screw wrench (L-key)", "key for socket head screws".

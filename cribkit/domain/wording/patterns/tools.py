@@ -20,6 +20,7 @@ def _said_thread(found: re.Match[str]) -> str:
 
 
 TOOLS: list[Pattern] = [
+    (r"^(?:tray|rack|holder|rail|clip) for (?:the |an? )?(?:skts?|sckts?|sockets?)\b", "socket storage rail"),
     (r"(\b(?:hammer|mallet)\b.*?)\b0?\.5 ?kg \(1 ?lb\)", r"\g<1>1 lb"),
     (r"^wrench, nut[:,] (?=.*\bscrewdriver handle\b)", "nut driver, "),
     (r"\bnut spinner with (?:an? )?screwdriver handle\b", "nut driver"),
