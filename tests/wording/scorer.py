@@ -344,6 +344,9 @@ OTHERS = (
     "hundredandeightyninth",
     "hundredandninetythird",
     "hundredandninetysecond",
+    "hundredandninetyfourth",
+    "hundredandninetieth",
+    "hundredandninetysixth",
 )
 
 

@@ -16,11 +16,11 @@ from cribkit.domain.wording.squares import missing_square, one_size
 _EARS = {
     "1": re.compile(
         r"\b(?:single|sgl|sngl|one|1)[ -]?ear|\bstepless|"
-        r"\bear,? (?:(?:clamp|clip|clmp|clp),? )?(?:single|sgl|sngl|1)\b(?! ?-? ?ear)"
+        r"\bear,? (?:(?:clamp|clip|clmp|clp),? )?(?:single|sgl|sngl|1)\b(?! ?-? ?ear|[/.])"
     ),
     "2": re.compile(
         r"\b(?:two|double|twin|dbl|2)[ -]?ear|"
-        r"\bear,? (?:(?:clamp|clip|clmp|clp),? )?(?:double|twin|dbl|2)\b(?! ?-? ?\d)"
+        r"\bear,? (?:(?:clamp|clip|clmp|clp),? )?(?:double|twin|dbl|2)\b(?! ?-? ?\d|[/.])"
     ),
 }
 

@@ -291,6 +291,12 @@ _NAMELESS: list[Pattern] = [
     (rf"^(\d+(?:-| to )\d+ ?n[.·]?m),? ({_SQUARE})$", r"torque wrench \1, \2 drive"),
     (r"^(\d{1,2}(?:/\d{1,2}|(?: ?mm)?)),? (?:deep impact|impact deep)(?=,|$)", r"deep impact socket \1"),
     (rf"^({_SIZE}) impact swivel(?=,? {_SQUARE}(?:,|$)|$)", r"swivel impact socket \1"),
+    (rf"^({_SIZE}) deep on (?:an? |the )?({_SQUARE})$", r"deep socket \1, \2 drive"),
+    (
+        rf"^({_SIZE})(,? (?:6|12|six|twelve)[- ]?(?:pt|point))? for (?:the |a |my )?({_SQUARE}) ratchet$",
+        r"socket \1\2, \3 drive",
+    ),
+    (rf"^impact swivel ({_SIZE}),? ({_SQUARE})(?=,|$)", r"swivel impact socket \1, \2 drive"),
     (rf"^swivel ({_SIZE}) impact(?=,? {_SQUARE}(?:,|$)|$)", r"swivel impact socket \1"),
     (rf"^thin[- ]?wall(?:ed)? ({_SIZE}) deep\b", r"thin wall deep socket \1"),
     (r"^straight (\d\d)(?: ?wt| ?weight|w)\b(?!.*\b(?:oil|fluid)\b)", r"engine oil sae \1"),

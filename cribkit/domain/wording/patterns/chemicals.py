@@ -39,6 +39,9 @@ _STUFF = (
 )
 
 CHEMICALS = [
+    (r"\bseam slr\b", "seam sealer"),
+    (r"(\b(?:brk|brake) cl\w+\b.*?) chl\b", r"\1 chlorinated"),
+    (r"(\bthread ?lock\w*\b.*?),? permanent until heated\b", r"\1, permanent"),
     (r"\bsealing compound, thread[:,] (?=(?:high|medium|low|med)\b)", "threadlocker "),
     (r"\bwicking grade\b(?!.*\bthread)", "wicking threadlocker"),
     (r"\bexhaust (?:system )?(?:sealing|joint(?:ing)?|assembly) (?:cement|paste|putty)\b", "exhaust paste"),

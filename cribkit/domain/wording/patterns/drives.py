@@ -2,6 +2,10 @@
 
 from __future__ import annotations
 
+import re
+
+from cribkit.domain.wording.patterns.pattern import Pattern
+
 # What goes on an impact wrench, how it is said, and what such a wrench is called.
 _NOT_DENIED = r"^(?!.*\b(?:not|never|no|nor|hand|don't|step)\b)"
 _PUT_ON = r"sockets?|skts?|sckts?|(?:(?:extensions?|ext|joints?|ujs?|adapt[eo]rs?)(?=.*(?:\d/\d|half|quarter|three)))"
@@ -14,7 +18,31 @@ _GUNS = (
     r"power tools?|nut ?runner"
 )
 
-DRIVES = [
+
+def _told_last(found: re.Match[str]) -> str:
+    """ "hex bit socket 8 mm half": the square comes last."""
+    return f"{found[1]} {'1/2' if found[2] == 'half' else '1/4'} drive"
+
+
+DRIVES: list[Pattern] = [
+    (r"^(\d/\d|1)(?: in)? sockets? to (?:hold|take) (1/4|5/16)(?: in)? hex bits?\b", r"bit holder \1 drive to \2 hex"),
+    (
+        r"\bdrill chuck to (?=\d/\d.*\badapt[eo]r\b)(.*?) (?:socket )?(adapt[eo]r),? (1/4|3/8|1/2)(?: in)?"
+        r" hex(?: shank)?$",
+        r"\3 hex to \1 square \2",
+    ),
+    (r"(?<=\d) lug (?:nut )?sockets?\b|(?<=wall) lug (?:nut )?socket\b", " wheel nut socket"),
+    (r"\bhit driver(?: impact)?\b", "hand impact driver"),
+    (r"^(?=.*\b(?:skts?|sockets?|ratchet|extension|ext|adapt[eo]r|bar)\b)(.*?\d.*?) (half|quarter)$", _told_last),
+    (r"\b(half) (?=\d{2,3} ?(?:ft|nm|n\.m|lb))", "1/2 drive "),
+    (r"^(?=.*\b(?:8|eight)[- ]?(?:pt|point)\b)(.*?)\bsquare (?=(?:drain|sump|filler) plugs?\b)", r"\1"),
+    (r"\b(?:lorry|truck|hgv) (?=wheel ?nut (?:skt|socket)\b.*\d)", ""),
+    (r"\bquarter (?=(?:hex )?shank\b)", "1/4 hex "),
+    (r"(?<=\d in )d\b(?=,| \d|$)|(?<=\din )d\b(?=,| \d|$)", "drive"),
+    (r"\b(\d{1,2} ?mm) male hex for (?:an? |the )?(?:gearbox|diff|axle|transmission|oil) plug\b", r"\1 hex bit socket"),
+    (r"\bhit[- ]it[- ]with[- ]a[- ]hammer (?=impact driver)", "hand "),
+    (r"^(?:12\.5 ?mm|1/2) (?=sliding (?:t|tee)[- ](?:handle|bar))", "1/2 drive "),
+    (r"^(?:10 ?mm|3/8) (?=sliding (?:t|tee)[- ](?:handle|bar))", "3/8 drive "),
     (r"(\bbreaker bar\b.*?)\(?\bhinged\b\)?|\bhinged (?=breaker bar\b)", r"\1"),
     (r"(\b(?:skts?|sckts?|sockets?|bars?|ratchets?|wrench|ratch)\b.*?) l/ ?(\d{2,4})(?: ?mm)?$", r"\1, \2 mm long"),
     (

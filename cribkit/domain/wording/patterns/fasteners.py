@@ -10,6 +10,7 @@ _SPOKEN = (
 )
 
 FASTENERS = [
+    (r"\bself[- ]?drillers?\b", "self drilling screw"),
     (r"(\bwashers?\b.*?)\b(?:gr|grade)\.? ?(5|8)\b", r"\1grade\2"),
     (r"(\bdie\b.*?\d) (?=(?:round|hexagon|hex|adj\w*|split)\b)", r"\1, "),
     (r"(\b(?:scr|screw)s?\b.*?)\b(pan|csk|rd|round|truss) ph\b(?! ?\d)", r"\1\2 phillips"),

@@ -3,6 +3,10 @@
 from __future__ import annotations
 
 GASKETS = [
+    (
+        r"(?<![a-z] )(?<![a-z]-)\bpan gasket\b|(?<=tern )pan gasket\b|(?<=wren )pan gasket\b|(?<=heron )pan gasket\b",
+        "oil pan gasket",
+    ),
     (r"(\b(?:gasket|gskt)\b.*)\b(diesel|petrol) (?:version|model|variant)\b", r"\1\2"),
     (r"(\b(?:gasket|gskt)\b.*)\bdies\b\.?", r"\1diesel"),
     (r"\bheadgasket\b", "head gasket"),

@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 HOSES = [
+    (r"\bfuel (?:line|hose|injection|injector) (?:hose )?clamps?\b(?! plier| tool)", "fuel hose clip"),
+    (r"\bworked through (?=an? )", "with "),
     (r"\bcv[- ]?(?:joint )?boot (?=ear clamp\b.*\d)", ""),
     (r"^(\d{1,3}(?: ?mm)? ?(?:-|to|/) ?\d{2,3})(?: ?mm)? clips?$", r"hose clip \1 mm"),
     # "25MM MIN 40MM MAX", "25/40 x 12 mm" with its band.

@@ -5,6 +5,12 @@ from __future__ import annotations
 _SINGLE = ("one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "twelve")
 
 NUMBERS = [
+    # "twentyone", "thirtysix": two numbers in one word.
+    (
+        r"\b(twenty|thirty|forty|fourty|fifty|sixty|seventy|eighty|ninety)(one|two|three|four|five|six|seven|eight|"
+        r"nine)\b",
+        r"\1 \2",
+    ),
     (r"\bnint(?:y|ey)\b|\bninety-?(?=deg)", "ninety "),
     (r"(?<![\d/.])((?:\d[ -])?\d{1,2}/(?:2|4|8|16|32)) (?=(?:wide|across)\b)", r"\1 in "),
     (r"(?<=\d)(\"| ?in\.?| ?inch(?:es)?) o/a\b(?: length\b)?", r"\1 long"),  # 8" o/a

@@ -5,6 +5,8 @@ from __future__ import annotations
 from cribkit.domain.wording.patterns.pattern import Pattern
 
 OILS: list[Pattern] = [
+    (r"\bgood (?:to|for|down to) (\d{2}) below\b", r"-\1 c"),
+    (r",? quart$(?<!\d quart)", ", 1 quart"),
     (r"\bquarts\b(?<!\d quarts)", "quart"),
     (r"\bstraight (?=\d\d ?(?:wt|weight)\b)", ""),
     (

@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 PLIERS = [
+    (r"\b(internal|external|int|ext) ring pliers\b", r"\1 retaining ring pliers"),
+    (r"\bc[- ]?clamp locking (?:grips?|pliers)\b|\blocking c[- ]?clamp grips?\b", "locking c clamp"),
     (r"\bclamp, c[:,] locking pliers type\b", "locking c clamp"),
     (r"(\bhose (?:clip|clamp) pliers\b|\bpliers for )spring[- ]band (?=hose)", r"\1"),
     (r"(\b(?:circlip|snap ring|retaining ring|ret ring)\b.*?)\bconv(?:ertible)?\b\.?", r"\1internal external"),

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 SEALS = [
+    (r"^(?!.*\d ?x ?\d)(.*\bwashers?\b.*?)\b(\d(?:\.\d)?) thick\b", r"\1thickness \2 mm"),
     (r"^(cu|copper|ali|aluminium) washers?,? (\d{1,2})$", r"\1 washer \2 mm"),
     # Numbers of the inch series of O-rings, SAE AS568.
     (r"\bas ?568[a-d]?,? ?-? ?(?=\d{3}\b)", "dash "),

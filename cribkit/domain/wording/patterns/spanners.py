@@ -3,6 +3,10 @@
 from __future__ import annotations
 
 SPANNERS = [
+    (r"\b(\d{2,3} ?mm),? (\d{1,2}) flutes? filter cap\b", r"oil filter cap wrench \1 \2 flute"),
+    (r"^offset box (\d)", r"offset box wrench \1"),
+    (r"\bbrakepipe\b", "brake pipe"),
+    (r"\bfixed wheel ?nut wrench\b", "fixed torque wrench"),
     (r"\bnon-? ?revers(?:ible|ing)\b", "nonreversible"),
     (r"(\brat(?:chet(?:ing)?)?\b.*?),? (?:with )?(?:an? |the )?reverse (?:lever|switch)\b", r"\1 reversible"),
     (r"\bsplit[- ]ring (?:\([^()]*\) )?(?=spanner|wrench)", "flare nut "),

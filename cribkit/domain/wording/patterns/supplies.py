@@ -43,6 +43,13 @@ def _jic_thread(found: re.Match[str]) -> str:
 
 
 SUPPLIES: list[Pattern] = [
+    (r"(\bgloves?\b.*?)\b(s|m|l|xl|xxl) (?=\d{2,3} ?(?:ct|pk|pcs?|bx)\b)", r"\1size \2 "),
+    (r"^(small|medium|large) (?=(?:[a-z]+ )?nitrile\b)(?!.*\bglove)(.*)$", r"nitrile gloves \1 \2"),
+    (r"\bsmall (?=(?:[a-z]+ )?cable ties\b.*\d)", ""),
+    (r"\bweatherstrip cement\b", "weatherstrip adhesive"),
+    (r"\bstarting ether\b|\bstarter ether\b", "starting fluid"),
+    (r"(\bties?\b.*?\d) wide ones? (?=\d)", r"\1 x "),
+    (r"\b(?:that )?sheds? (?:no lint|lint free)\b", "lint free"),
     (r"\bcleaning cloths?(?=,? lint[- ]free)", "wipes"),
     (r"^(?:the )?thick (?=(?:[a-z]+ )?gloves?\b)", "heavy duty "),
     (r"(\bwipes?\b.*?\b\d{2,3}) ?ct\b", r"\1 pc"),

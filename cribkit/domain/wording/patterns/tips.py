@@ -12,6 +12,9 @@ _RARE_RECESSES = {
 }
 
 TIPS = [
+    (r"\bright[- ]angle (?=.*\boffset\b)", ""),
+    (r"\bflat[- ]?head (?=\d\S*(?: ?in| ?mm)? (?:tip|blade) (?:screw)?driver\b)", "slotted "),
+    (r"\b(?:cranked|offset) ((?:cross-?head|phillips|slotted|flat) )(?:screw)?driver\b", r"offset screwdriver \1"),
     (r"\b(t\d{1,2})h\b", r"\1 tamper"),
     (r"\btwelve[- ]point spline\b|\b12[- ]?point spline\b", "triple square"),
     (r"\bcross[- ]?(?:head|tip|recess|point)?,? ?\((?:pozi\w*|pz|z)(?: type)?\)", "pozi"),

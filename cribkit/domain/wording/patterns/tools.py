@@ -20,6 +20,10 @@ def _said_thread(found: re.Match[str]) -> str:
 
 
 TOOLS: list[Pattern] = [
+    (r"\bbendy (?=\d|nut|shaft|hose)", "flexible "),
+    (r"\bhose clamp driver\b", "nut driver for hose clamps"),
+    (r"^o-?ring picks and hooks$|^picks and hooks$|^hooks and picks$", "hook and pick set"),
+    (r"\bbroken (stud|bolt|screw) extractor\b", r"screw extractor"),
     (r"^(?:tray|rack|holder|rail|clip) for (?:the |an? )?(?:skts?|sckts?|sockets?)\b", "socket storage rail"),
     (r"(\b(?:hammer|mallet)\b.*?)\b0?\.5 ?kg \(1 ?lb\)", r"\g<1>1 lb"),
     (r"^wrench, nut[:,] (?=.*\bscrewdriver handle\b)", "nut driver, "),
