@@ -347,6 +347,7 @@ OTHERS = (
     "hundredandninetyfourth",
     "hundredandninetieth",
     "hundredandninetysixth",
+    "hundredandninetyseventh",
 )
 
 

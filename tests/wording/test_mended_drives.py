@@ -303,6 +303,16 @@ SPOKEN_OF = [
     ("drill chuck to 3/8 socket adapter, 1/4 hex shank", "ADPT 1/4HEX SHANK X 3/8SQ M", "match"),
     ("thinwall lug socket 13/16 for the gun", 'Impact lug nut socket 13/16, 1/2" drive, deep, thin wall', "match"),
     ("flat head 3/16 tip screwdriver", "SD SLOT 3/16 X 4", "match"),
+    ("600 breaker bar half inch", "Breaker bar 1/2 dr 600mm", "match"),
+    ("hammer-strike impact driver kit", "Impact driver, hand, 1/2 dr, with bits", "match"),
+    ("thin wall deep 19 impact for the alloys", "Deep impact socket, thin wall, 19 mm, 1/2 dr", "match"),
+    ("33mm for the flatbed wheel nuts, windy gun, 3/4 dr", "33mm impact skt 3/4 dr deep", "match"),
+    ("33mm for the flatbed wheel nuts, windy gun, 3/4 dr", "33mm skt 3/4 dr", "none"),
+    ("flare nut spanner 14mm, six point", "Spanner, flare nut, open ring, 12 x 14 mm, 6 point", "match"),
+    ("7/16 AF ring", "Ring spanner 7/16 x 1/2 AF", "match"),
+    ("hex bit 5mm, 10mm shank short", "Bit hex 5mm, 10 mm hexagon shank, 30mm long", "match"),
+    ("hex bit 5mm, 10mm shank short", "Bit hex 5mm, 10 mm hexagon shank, 75mm long", "none"),
+    ("PH2 insert bit", "Bits PH2 25mm (pack of 10 in tray)", "match"),
 ]
 
 
@@ -356,6 +366,20 @@ SLASHED = [
     ("hacksaw blade 24 tpi", "hacksaw blade 24 tooth", "match"),
 ]
 
+# What alternatives leave out they have of each other.
+ALTERNATIVES = [
+    ("E24 socket 3/4 or 1/2 dr", "SKT 1/2DR 24MM", "none"),
+    ("E24 socket 3/4 or 1/2 dr", "SKT 1/2DR E24", "match"),
+    ("E24 socket 3/4 or 1/2 dr", "SKT 3/8DR E24", "none"),
+    ("extension 3/8 or 1/2 drive 150 mm", "EXT 3/8DR 75MM", "none"),
+    ("extension 3/8 or 1/2 drive 150 mm", "EXT 1/2DR 150MM", "match"),
+    ("13 mm spanner or socket", "SKT 1/2DR 17MM", "none"),
+    ("13 mm spanner or socket", "SKT 1/2DR 13MM", "match"),
+    ("spanner or socket 13 mm", "COMB SPNR 17MM", "none"),
+    ("10 mm socket 3/8 or 1/4 drive deep", "SKT 3/8DR 10MM", "none"),
+    ("10 mm socket 3/8 or 1/4 drive deep", "SKT 3/8DR 10MM DEEP", "match"),
+]
+
 
 @over(HEX_AND_DEPTH)
 def test_a_hexagon_beside_a_depth_is_a_sockets_points(need: str, item: str, verdict: str) -> None:
@@ -369,4 +393,9 @@ def test_tools_asked_for_without_their_noun_or_in_other_words(need: str, item: s
 
 @over(SLASHED)
 def test_slashes_of_stock_lists_are_read(need: str, item: str, verdict: str) -> None:
+    assert verdict_on(need, item, "tool") == verdict
+
+
+@over(ALTERNATIVES)
+def test_alternatives_share_what_only_one_of_them_says(need: str, item: str, verdict: str) -> None:
     assert verdict_on(need, item, "tool") == verdict

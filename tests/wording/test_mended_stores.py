@@ -266,6 +266,12 @@ IN_FEW_WORDS = [
     ("Tern pan gasket", "GSKT OIL PAN TERN", "match"),
     ("rubbing alcohol 99 percent quart", "ISOPROPYL ALC 99% 1QT", "match"),
     ("chlorinated brake parts cleaner", "BRAKE CLNR CHL 19OZ", "match"),
+    ("80W GL-4 axle/gearbox", "Gear oil, SAE 80W, GL-4, 5 L", "match"),
+    ("80W GL-4 axle/gearbox", "Gear oil, SAE 80W, GL-5, 5 L", "none"),
+    ("VG46 hydraulic", "Hydraulic oil ISO VG 46 20 L", "match"),
+    ("dielectric grease", "Dielectric grease, electrical connectors, 50 g", "match"),
+    ("silicone spray aerosol", "Silicone spray 400ml", "match"),
+    ("M12x1.25 40 long 10.9", "Bolt M12x1.25x40 10.9 fine", "match"),
     ("M8xl.25x30 bolt 10.9", "Hex bolt M8 x 1.25 x 30 class 10.9", "match"),
 ]
 

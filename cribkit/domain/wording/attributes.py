@@ -198,6 +198,8 @@ SHORT_BLADE = 45
 LONGEST_STUBBY = 60
 # The short length of a bit with a hexagon shank, mm (ISO 1173 form C, from memory).
 SHORT_BIT = 25.5
+# The short ones of a 10 mm hexagon, beside 75 mm, mm. Common practice, no source.
+SHORT_STOUT_BIT = 30
 
 
 def _length_class(value: str, has: str | None, pair: Pair) -> Verdict:
@@ -209,7 +211,8 @@ def _length_class(value: str, has: str | None, pair: Pair) -> Verdict:
             return []
         return [f"{stated} may be long enough"] if value == "long" and mm_of(stated) >= LONG_BAR else None
     if value == "short" and pair.item.family == "bit" and "length" in pair.held:
-        return [] if mm_of(pair.held["length"]) <= SHORT_BIT else None
+        longest = SHORT_STOUT_BIT if pair.held.get("shank") == "10 mm" else SHORT_BIT
+        return [] if mm_of(pair.held["length"]) <= longest else None
     if value == "stubby" and "length" in pair.held:
         short = mm_of(pair.held["length"].partition("; ")[0]) <= SHORT_BLADE
         return ["short enough for a stubby one, but it does not say so"] if short else None

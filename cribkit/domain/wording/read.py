@@ -69,11 +69,57 @@ def _read(text: str, kind: str) -> Meaning:
             return pliers._replace(text=text, words=pliers.words[:-1])
         return found
     read_parts = [read_one(part, kind) for part in parts]
+    if any(map(_is_named, read_parts)):  # "1/2 drive 150 mm" alone would be a socket
+        read_parts = [part if _is_named(part) else part._replace(family="") for part in read_parts]
     named = [part for part in read_parts if part.family]
     if not named:
         return read_one(text, kind)
-    first, *others = [_complete(part, named, kind) for part in read_parts]
+    first, *others = _of_one_size([_complete(part, named, kind) for part in _led_on(read_parts, kind)])
     return first._replace(text=text, others=tuple(others))
+
+
+def _is_named(part: Meaning) -> bool:
+    """Whether a word names the thing, not its numbers alone."""
+    return bool(part.family) and any(word.how in ("name", "corrected") for word in part.words)
+
+
+def _of_one_size(parts: list[Meaning]) -> list[Meaning]:
+    """Things of other kinds have the size that only one of them states: "13 mm spanner or socket"."""
+    sizes = {size for part in parts if (size := dict(part.attributes).get("size"))}
+    if len(sizes) != 1:
+        return parts
+    size = next(iter(sizes))
+    return [
+        part._replace(attributes=tuple(sorted((*part.attributes, ("size", size)))))
+        if part.family in _SIZED and "size" not in dict(part.attributes)
+        else part
+        for part in parts
+    ]
+
+
+# Families told by the size of what they turn.
+_SIZED = frozenset(
+    {"socket", "wrench", "combination-wrench", "ring-wrench", "open-end-wrench", "ratcheting-wrench", "nut-driver"}
+    | {"crowfoot", "flare-nut-wrench", "swivel-socket"}
+)
+
+
+def _led_on(parts: list[Meaning], kind: str) -> list[Meaning]:
+    """What the last alternative adds without naming the thing holds for all: "extension 3/8 or 1/2 drive, 150 mm"."""
+    last = parts[-1]
+    if last.family or not any(part.family for part in parts):
+        return parts
+    whole = _complete(last, [part for part in parts if part.family], kind)
+    told = {name: value for name, value in whole.attributes if name not in ("finer", "also")}  # "99 % or better"
+    return [
+        part._replace(
+            attributes=tuple(sorted({**told, **dict(part.attributes)}.items())),
+            traits=part.traits | whole.traits,
+        )
+        if part.family == whole.family
+        else part
+        for part in parts
+    ]
 
 
 def _complete(part: Meaning, named: list[Meaning], kind: str) -> Meaning:
@@ -82,7 +128,10 @@ def _complete(part: Meaning, named: list[Meaning], kind: str) -> Meaning:
     bare = not part.family
     if bare:
         words = " ".join(word.text for word in other.words if word.how in ("name", "corrected"))
-        part = read_one(f"{part.text} {words}", kind)._replace(text=part.text)
+        whole = read_one(f"{part.text} {words}", kind)
+        # Where the name alone makes another thing of it, it is the thing of the others with what it says itself.
+        own_family = whole.family == other.family
+        part = (whole if own_family else part._replace(family=other.family, kind=other.kind))._replace(text=part.text)
     own = dict(part.attributes)
     shared = {name: value for name, value in other.attributes if name not in own and (bare or name in _SHARED)}
     if bare and part.family == other.family:

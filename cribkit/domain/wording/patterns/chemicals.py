@@ -39,6 +39,7 @@ _STUFF = (
 )
 
 CHEMICALS = [
+    (r"(\b[a-z]+ spray),? aerosol\b", r"\1"),
     (r"\bseam slr\b", "seam sealer"),
     (r"(\b(?:brk|brake) cl\w+\b.*?) chl\b", r"\1 chlorinated"),
     (r"(\bthread ?lock\w*\b.*?),? permanent until heated\b", r"\1, permanent"),

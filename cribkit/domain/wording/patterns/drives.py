@@ -25,6 +25,9 @@ def _told_last(found: re.Match[str]) -> str:
 
 
 DRIVES: list[Pattern] = [
+    (r"^(\d{3}) (?=breaker bar\b)", r"\1 mm "),
+    (r"\bhammer[- ]strike impact driver(?: kit)?\b", "hand impact driver"),
+    (r"^(\d{2} ?mm) for the (?:[a-z]+ )?wheel nuts,? (?:windy|air|impact) gun\b", r"\1 impact socket"),
     (r"^(\d/\d|1)(?: in)? sockets? to (?:hold|take) (1/4|5/16)(?: in)? hex bits?\b", r"bit holder \1 drive to \2 hex"),
     (
         r"\bdrill chuck to (?=\d/\d.*\badapt[eo]r\b)(.*?) (?:socket )?(adapt[eo]r),? (1/4|3/8|1/2)(?: in)?"

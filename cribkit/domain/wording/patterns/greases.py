@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 GREASES = [
+    (r"(\bdielectric grease\b.*?)\belectrical (?=connect)", r"\1"),
     (r"^(?:caliper )?(?:slide|guide) pin (?:grease|lube),? ceramic\b", "ceramic brake grease"),
     (r"(?<=pin )lube\b|(?<=caliper )lube\b", "grease"),
     (r"\bconsistency (?=nlgi)", ""),

@@ -12,6 +12,8 @@ _TORQUE_UNIT = r"(?:newton|nm\b|n\.m|foot[- ]p|ft[- ]?lb|pound[- ]f|lbf?[- ]f|in
 _CATEGORIES = {"2": "ii", "3": "iii", "4": "iv"}
 
 MEASURING: list[Pattern] = [
+    (r"\bgauge (?:to check|for checking|for) t[iy]re pressures?\b", "tyre pressure gauge"),
+    (r"\bpreset wheel ?nut wrench\b", "preset torque wrench"),
     (r"\(d\.c\.\)|\bd\.c\.", "dc"),
     (r"\(a\.c\.\)|\ba\.c\.(?= clamp| volt)", "ac"),
     (r"(\bt[iy]re (?:pressure )?gauge),? (0-(?:60|100|120|150|160))$", r"\1 \2 psi"),

@@ -5,6 +5,7 @@ from __future__ import annotations
 from cribkit.domain.wording.patterns.pattern import Pattern
 
 OILS: list[Pattern] = [
+    (r"^(?:iso ?)?vg ?(\d{2,3}) hydraulic$", r"hydraulic oil iso vg \1"),
     (r"\bgood (?:to|for|down to) (\d{2}) below\b", r"-\1 c"),
     (r",? quart$(?<!\d quart)", ", 1 quart"),
     (r"\bquarts\b(?<!\d quarts)", "quart"),

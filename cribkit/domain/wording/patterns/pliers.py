@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 PLIERS = [
+    (r"(\bpliers\b.*?),? the (\d{3})s$", r"\1 \2 mm"),
     (r"\b(internal|external|int|ext) ring pliers\b", r"\1 retaining ring pliers"),
     (r"\bc[- ]?clamp locking (?:grips?|pliers)\b|\blocking c[- ]?clamp grips?\b", "locking c clamp"),
     (r"\bclamp, c[:,] locking pliers type\b", "locking c clamp"),

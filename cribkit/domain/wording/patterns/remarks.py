@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 REMARKS = [
+    (r" ?\((?:pack|box|bag|tray) of \d+[^()]*\)", ""),
     (r"^x ?\d{1,2} (?=\d)", ""),
     (r"(\b(?:nuts|bolts|screws|washers)\b.*?), set of \d{1,2}$", r"\1"),
     (r"(\b(?:nuts|bolts|screws|studs)\b.*\b(?:8\.8|10\.9|12\.9)) x ?\d{1,3}$", r"\1"),

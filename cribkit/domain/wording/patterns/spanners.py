@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 SPANNERS = [
+    (r"\bflare nut,? open ring\b", "flare nut"),
     (r"\b(\d{2,3} ?mm),? (\d{1,2}) flutes? filter cap\b", r"oil filter cap wrench \1 \2 flute"),
     (r"^offset box (\d)", r"offset box wrench \1"),
     (r"\bbrakepipe\b", "brake pipe"),
