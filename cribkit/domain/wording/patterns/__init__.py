@@ -29,6 +29,7 @@ from cribkit.domain.wording.patterns.said import SAID
 from cribkit.domain.wording.patterns.seals import SEALS
 from cribkit.domain.wording.patterns.shorthand import SHORTHAND
 from cribkit.domain.wording.patterns.signs import SIGNS
+from cribkit.domain.wording.patterns.sockets import SOCKETS
 from cribkit.domain.wording.patterns.spanners import SPANNERS
 from cribkit.domain.wording.patterns.supplies import SUPPLIES
 from cribkit.domain.wording.patterns.tapes import TAPES
@@ -63,5 +64,6 @@ PATTERNS: list[Pattern] = [
     *ABRASIVES,
     *ELECTRICS,
     *TIPS,
+    *SOCKETS,
     *DRIVES,
 ]
