@@ -343,7 +343,7 @@ def test_a_size_belongs_to_what_it_stands_beside(need: str, item: str, verdict: 
 # Two words behind a slash, as stock lists cut them.
 SLASHED = [
     ("17 mm thin wall deep socket 1/2", "SKT 1/2DR 17MM T/WALL DP", "match"),
-    ("E10 socket 3/8", "SKT E/TORX E10 3/8DR", "match"),
+    ("E10 socket 3/8", "SKT E/STAR E10 3/8DR", "match"),
     ("8 mm hex bit socket 1/2", "B/SKT HEX 8MM 1/2DR", "match"),
     ("5 mm ball end hex key", "A/KEY 5MM B/E", "match"),
     ("4 mm hex key", "H/KEY 4MM", "match"),

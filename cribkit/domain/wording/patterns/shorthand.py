@@ -16,7 +16,7 @@ SHORTHAND = [
     (r"(\bo[/ -]?rings?\b.*?)\bvit\b", r"\1fkm"),
     # Two words behind a slash, as stock lists cut them.
     (r"(\b(?:skts?|sckts?|sockets?)\b.*?)\bt/wall\b", r"\1thin wall"),
-    (r"\be/(?:torx|star)\b", "external sixlobe"),
+    (r"\be/star\b", "external sixlobe"),
     (r"\bb/skt\b", "bit socket"),
     (r"\b[ah]/key\b", "hex key"),
     (r"(\b(?:hex )?key\b.*?)\bb/e\b", r"\1ball end"),
