@@ -313,6 +313,8 @@ SPOKEN_OF = [
     ("hex bit 5mm, 10mm shank short", "Bit hex 5mm, 10 mm hexagon shank, 30mm long", "match"),
     ("hex bit 5mm, 10mm shank short", "Bit hex 5mm, 10 mm hexagon shank, 75mm long", "none"),
     ("PH2 insert bit", "Bits PH2 25mm (pack of 10 in tray)", "match"),
+    ("8pt socket for 3/8 sq head plug", "8PT SKT 7/16 SQUARE PLUG 3/8DR", "none"),
+    ("8pt socket for 7/16 sq head plug", "8PT SKT 7/16 SQUARE PLUG 3/8DR", "match"),
 ]
 
 

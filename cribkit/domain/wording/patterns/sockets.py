@@ -13,6 +13,11 @@ def _told_last(found: re.Match[str]) -> str:
 
 
 SOCKETS: list[Pattern] = [
+    (
+        r"\b(?:8|eight)[- ]?(?:pt|point) (?:skt|socket) for (?:an? )?(\d/\d{1,2})(?: ?in)? sq(?:uare)?(?:[- ]head)?"
+        r" plugs?\b",
+        r"8 point socket \1 in for square plugs",
+    ),
     (r"^(\d{3}) (?=breaker bar\b)", r"\1 mm "),
     (r"\bhammer[- ]strike impact driver(?: kit)?\b", "hand impact driver"),
     (r"^(\d{2} ?mm) for the (?:[a-z]+ )?wheel nuts,? (?:windy|air|impact) gun\b", r"\1 impact socket"),
