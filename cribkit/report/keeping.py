@@ -168,10 +168,11 @@ def understood(meaning: Meaning) -> Answer:
     """How a description was read."""
     rows = [("family", meaning.family or "not understood")]
     rows += [(kin().called(name), value) for name, value in meaning.attributes]
+    mended = slips(meaning.text)
     said = meaning.traits | set(dict(meaning.attributes).get("finer", "").split())
     rows += [("trait", _told(trait)) for trait in sorted(meaning.traits)]
     rows += [("contains", member.text) for member in meaning.members]
-    rows += [(f"slip: {word}", f"taken for {meant}") for word, meant in slips(meaning.text).items()]
+    rows += [(f"slip: {word}", f"taken for {meant}") for word, meant in mended.items()]
     rows += [("not used", word) for word in meaning.unread]
     rows += [(f"word: {word.text}", _sense(word, said)) for word in meaning.words]
     return Answer(
@@ -184,7 +185,7 @@ def understood(meaning: Meaning) -> Answer:
             "attributes": dict(meaning.attributes),
             "traits": sorted(meaning.traits),
             "members": [member.text for member in meaning.members],
-            "slips": slips(meaning.text),
+            "slips": mended,
             "unread": list(meaning.unread),
             "words": [word._asdict() for word in meaning.words],
         },

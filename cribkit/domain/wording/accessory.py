@@ -39,8 +39,9 @@ def accessory(reading: Reading, family: Family) -> None:
         reading.attributes["accessory"] = holds
     if (known.accessories | known.fittings | known.of_stuff).isdisjoint(texts):
         return
-    strong = known.accessories | (known.of_stuff if family.shape in _STUFF and not packed else frozenset())
-    strong -= _HELD if family.shape in _STUFF else frozenset()
+    strong = known.accessories
+    if family.shape in _STUFF:
+        strong = (strong - _HELD) | (frozenset() if packed else known.of_stuff)
     for said in _behind_the_name(reading):
         if said.word in reading.name or said.negated or said.text.removesuffix("s") in family.name:
             continue
@@ -57,7 +58,8 @@ def accessory(reading: Reading, family: Family) -> None:
 # What is sold for a thing and stands before it: "handle for ball pein hammer".
 _FOR_IT = frozenset(
     {"face", "faces", "bag", "cover", "shaft", "spare", "bracket", "holder", "stand", "clip", "rail"}
-) | {"tray", "rack", "nozzle", "guard"}
+    | {"tray", "rack", "nozzle", "guard"}
+)
 
 
 def _for_the_thing(reading: Reading) -> str:

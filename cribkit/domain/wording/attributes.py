@@ -207,9 +207,9 @@ def _length_class(value: str, has: str | None, pair: Pair) -> Verdict:
         return _NOTHING
     if pair.item.family == "breaker-bar" and "dims" in pair.held:
         stated = pair.held["dims"].partition("; ")[0]
-        if value == "long" and mm_of(stated) >= SURELY_LONG_BAR:
-            return []
-        return [f"{stated} may be long enough"] if value == "long" and mm_of(stated) >= LONG_BAR else None
+        if value != "long" or mm_of(stated) < LONG_BAR:
+            return None
+        return [] if mm_of(stated) >= SURELY_LONG_BAR else [f"{stated} may be long enough"]
     if value == "short" and pair.item.family == "bit" and "length" in pair.held:
         longest = SHORT_STOUT_BIT if pair.held.get("shank") == "10 mm" else SHORT_BIT
         return [] if mm_of(pair.held["length"]) <= longest else None

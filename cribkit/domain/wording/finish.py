@@ -9,7 +9,6 @@ from cribkit.domain.wording.accessory import accessory
 from cribkit.domain.wording.agree import about
 from cribkit.domain.wording.fasteners import settle
 from cribkit.domain.wording.fluids import LOCK_COLOURS, oil_specs, packing
-from cribkit.domain.wording.handtools import TIPPED, profile, set_profiles
 from cribkit.domain.wording.implied import COARSE_PITCH, USUAL_SHANK
 from cribkit.domain.wording.lexer import Token
 from cribkit.domain.wording.measure import mm_of, number
@@ -21,6 +20,7 @@ from cribkit.domain.wording.spoken import UNITS
 from cribkit.domain.wording.stores import put_place
 from cribkit.domain.wording.tables import tables
 from cribkit.domain.wording.threads import inch_thread
+from cribkit.domain.wording.tips import TIPPED, profile, set_profiles
 
 # Classes of oils with little sulphated ash, phosphorus and sulphur, ACEA (from memory).
 _LOW_SAPS = frozenset({"c1", "c2", "c3", "c4", "c5", "c6", "e6", "e8", "e9", "e11"})

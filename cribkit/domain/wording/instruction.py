@@ -8,6 +8,7 @@ of the tool.
 from __future__ import annotations
 
 import re
+from functools import cache
 
 from cribkit.domain.wording.clauses import first_act, kept, stripped, what_is_turned
 from cribkit.domain.wording.context import demands
@@ -314,9 +315,7 @@ def called_for(text: str) -> str:
         return f"{found['thing']}, for {found['held']}"
     if found := _AND_SECURE.match(bare):
         return found["thing"]
-    if (found := _AND_ACT.match(bare)) and _THERE_ALREADY.match(bare):
-        return called_for(found["act"])
-    if _RENEWED.match(bare):
+    if _RENEWED.match(bare) and not (_AND_ACT.match(bare) and _THERE_ALREADY.match(bare)):
         bare = first_act(bare)
     if found := _AND_ACT.match(bare):
         return called_for(found["act"])
@@ -477,16 +476,15 @@ _SIZED = re.compile(r"\d ?(?:mm|mil)\b", re.I)
 _OF_BOLTS = re.compile(r"\bm?\d{1,2} ?(?:mm )?(?=(?:bolts?|nuts?|screws?|studs?)\b)", re.I)
 
 
-# Systems of threads and what is under voltage: they tell which tap and which spanner.
-_TELLING = frozenset(
-    {"bsp", "bspp", "bspt", "unc", "unf", "unef", "npt", "nptf", "bsf", "bsw", "whitworth", "metric"}
-    | {"live", "energised", "energized", "traction", "permanently"}
-)
+@cache
+def _telling() -> frozenset[str]:
+    """The words of what is done that may tell the tool."""
+    return tables().known | demands() | listed("telling")
 
 
 def _known(done: str) -> str:
     """Of what is done the words that the tables know, alone or as a set phrase, and the measures."""
-    known = tables().known | demands() | _TELLING
+    known = _telling()
     words = [word for word in re.split(r"\s+", done) if word]
     phrased = _in_phrases([word.lower().strip(".,;:()") for word in words])
     kept = (

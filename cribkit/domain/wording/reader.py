@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from itertools import pairwise
 
-from cribkit.domain.wording import handtools, shapes, squares, stores, threads, turns
+from cribkit.domain.wording import shapes, squares, stores, threads, tips, turns
 from cribkit.domain.wording.context import beside_the_point, demands, describes, pass_over, pass_remarks
 from cribkit.domain.wording.damage import mend
 from cribkit.domain.wording.finish import finish
@@ -146,7 +146,7 @@ def _best_name(reading: Reading, kind: str, words: set[str], tools_only: bool = 
                 explained = len(words & (name | told.absorbs | {"kit"}))
                 fits = 1 if kind and told.kind == kind else 0
                 grouped = 1 if "set" in name else 0
-                counted = 2 * (len(name & said) + grouped) - len(name & said & handtools.PROFILES.keys())
+                counted = 2 * (len(name & said) + grouped) - len(name & said & tips.PROFILES.keys())
                 part = 1 if told.kind == "consumable" and name & _PARTS_OF else 0
                 heads, sure = (1 if head in name else 0), (0 if name & guessed else 1)
                 score = (counted, fits, part, explained, sure, heads, len(name))

@@ -11,8 +11,6 @@ from cribkit.domain.wording.electrics import fuse, wire
 from cribkit.domain.wording.figures import any_numbers, told_figures
 from cribkit.domain.wording.fluids import chem, lock, oil
 from cribkit.domain.wording.handtools import (
-    PROFILES,
-    TIPPED,
     bit,
     bit_set,
     bit_socket,
@@ -49,6 +47,7 @@ from cribkit.domain.wording.stores import (
 )
 from cribkit.domain.wording.tables import Family, tables
 from cribkit.domain.wording.threads import adapters_threads, thread
+from cribkit.domain.wording.tips import PROFILES, TIPPED
 
 
 def apply(reading: Reading, shape: str) -> None:
@@ -269,10 +268,11 @@ def takes_word(reading: Reading, said: Said) -> bool:
     return False
 
 
-# Parts told by their measures alone: what they are for says nothing more.
+# Left as a place of the vehicle, not of a thread.
 _LEFT_SIDE = re.compile(
     r"\bleft[- ]hand (?:side|drive|front|rear|door|wheel|mirror|wing|bank|headlamp|lower|upper|drop)"
 )
+# Parts told by their measures alone: what they are for says nothing more.
 _BY_MEASURES = frozenset({"pin", "washer", "seal-washer", "bolt", "nut", "oring"})
 _BY_DIMS = frozenset({"circlip", "e-clip", "rivet", "trim-clip", "seal", "terminal"})
 # Files by their section; a file of which nothing is said is flat.

@@ -220,3 +220,85 @@ LONGEST_INCHES = 16
 def plausible(length: Length, prefix: str) -> bool:
     """Whether a hex or slot of this size exists: 0.7 to 36 mm."""
     return 0.7 <= float(length.mm) <= (36 if prefix == "hex" else 16)
+
+
+# What a tip is, by the word for it and by the letters of its code.
+PROFILES = {
+    "insidehex": "hex",
+    "hex": "hex",
+    "sixlobe": "T",
+    "sixlobeplus": "IP",
+    "triplesquare": "XZN",
+    "phillips": "PH",
+    "crosspz": "PZ",
+    "slotted": "slot",
+    "robertson": "R",
+    "jis": "JIS",
+    "ribe": "RIBE",
+}
+TIPPED = frozenset({"key", "bit", "screwdriver", "bit-socket", "lobe-socket", "set-bit"})
+
+
+def profile(reading: Reading) -> None:
+    """The profile of the tip, by its code or its word; two that disagree are a doubt."""
+    words = {one.word for one in reading.beside()} | reading.hints
+    said = {PROFILES[word] for word in words if word in PROFILES and word != "hex"}
+    tip = reading.attributes.get("tip", "")
+    if " x " in tip:
+        codes = {one.split(" ")[0].rstrip("0123456789.") for one in tip.split(" x ")}
+        reading.attributes["profile"] = " x ".join(sorted(codes))
+        return
+    code = tip.rstrip("0123456789.") if " " not in tip else tip.split(" ")[0]
+    if code in ("E", "IP"):
+        said -= {"T"}
+    if code in ("T", "IP") and any(word.text.split(" ")[0] in _L_SHAPED for word in reading.words):
+        said -= {"hex"}
+    if code in ("PZ", "JIS") and not any(word.text.startswith("ph") for word in reading.words):
+        said -= {"PH"}  # a cross recess, and the code says which
+    told = said | ({code} if code else set()) or _of_the_screws(reading)
+    if code in ("T", "IP") and any(word.word == "external" for word in reading.words):
+        reading.doubts.append(f"external {tip}")
+    if len(told) > 1 and reading.family == "offset-screwdriver":
+        reading.attributes["profile"] = " x ".join(sorted(told))
+    elif len(told) > 1:
+        reading.doubts.append(" or ".join(sorted(told)))
+    elif told:
+        reading.set("profile", told.pop())
+    elif reading.has("hex") and reading.family != "lobe-socket":
+        reading.set("profile", "hex")
+    reading.attributes.pop("side", None) if code in ("T", "IP", "E", "hex") else None
+
+
+def _of_the_screws(reading: Reading) -> set[str]:
+    """The profiles of what is turned, where the tool says none: "Undo the slotted screws with a screwdriver"."""
+    if reading.family not in _TURNS_SCREWS:
+        return set()
+    turned = {said.word for said in reading.words if said.aside or said.worked_on}
+    found = {PROFILES[word] for word in turned if word in PROFILES and word != "hex"}
+    if found == {"T"} and not reading.has_said("bit", "driver", "screwdriver"):
+        reading.doubts.append("internal or external six-lobe?")
+    return found
+
+
+_TURNS_SCREWS = frozenset({"screwdriver", "bit", "bit-socket", "offset-screwdriver", "impact-screwdriver"})
+
+# Loosely said of any L key: "six-lobe Allen key T45".
+_L_SHAPED = frozenset({"allen", "allan", "alan", "alen"})
+
+
+def set_profiles(reading: Reading) -> None:
+    """The profiles of all tips of a set; keys of which only sizes in mm or inches are told are for hexagons."""
+    words = {said.word for said in reading.beside()}
+    told = {PROFILES[word] for word in words if word in PROFILES}
+    if {"external"} <= words and "T" in told and reading.family != "key-set":
+        told = told - {"T"} | {"E"}
+    sizes = [part for name in ("tips", "tip") for part in reading.attributes.get(name, "").split("; ") if part]
+    told |= {part.split(" ")[0].rstrip("0123456789.") for part in sizes}
+    if not told and reading.family == "key-set" and "dims" in reading.attributes:
+        told = {"hex"}
+    for said in reading.words:
+        if said.text in ("ph", "pz"):
+            said.how, said.used = "known", True
+            told |= {said.text.upper()}
+    if told:
+        reading.attributes["profile"] = " x ".join(sorted(told))

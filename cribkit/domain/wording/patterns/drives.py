@@ -18,7 +18,6 @@ _GUNS = (
 
 
 DRIVES: list[Pattern] = [
-    (r"^(\d{1,2} ?mm) impact swivel (1/4|3/8|1/2|3/4)(?: drive| dr)?$", r"impact swivel socket \1 \2 drive"),
     (r"\bpozi(?=[0-4]\b)", "pz"),
     (r"\bp([0-4])(?= (?:phillips|philips)\b)", r"ph\1"),
     (r"\bflat ?head (\d+(?:\.\d)?)(?= (?:screw)?driver\b)", r"flat \1 mm"),
@@ -293,7 +292,6 @@ DRIVES: list[Pattern] = [
     (r"^(\d{1,2} ?mm) impact for (?:the |an? )", r"\1 impact socket for the "),
     (r"^(\d/\d ?f) (?:to|x|-) (\d/\d ?m)$", r"adapter \1 x \2"),
     (r"^((?:impact )?hex bit \d{1,2} ?mm),? (1/2|3/8|3/4)$", r"\1 socket \2 drive"),
-    (r"^(\d{1,2} ?mm) male hex for (?:an? |the )?(?:drain|sump|filler) ?plug$", r"\1 hex bit socket"),
     (r"\b9\.5 mm square \(3/8\)", "3/8 square"),
     (r"\binch drive \(1 in\)", "1 in drive"),
     (

@@ -3,9 +3,12 @@
 from __future__ import annotations
 
 GASKETS = [
+    # The engine's oil pan, where no other system is named; one word before it is the vehicle.
     (
-        r"(?<![a-z] )(?<![a-z]-)\bpan gasket\b|(?<=tern )pan gasket\b|(?<=wren )pan gasket\b|(?<=heron )pan gasket\b",
-        "oil pan gasket",
+        r"((?:^|[,;\d] ?)(?!(?:oil|sump|engine|trans\w*|gear ?box|atf|auto\w*|diff\w*|axle|rear|front|valve|drain|"
+        r"drip)\b)"
+        r"(?:[a-z]+ )?)pan gasket\b",
+        r"\1oil pan gasket",
     ),
     (r"(\b(?:gasket|gskt)\b.*)\b(diesel|petrol) (?:version|model|variant)\b", r"\1\2"),
     (r"(\b(?:gasket|gskt)\b.*)\bdies\b\.?", r"\1diesel"),

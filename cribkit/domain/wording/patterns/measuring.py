@@ -13,12 +13,11 @@ _CATEGORIES = {"2": "ii", "3": "iii", "4": "iv"}
 
 MEASURING: list[Pattern] = [
     (r"\bgauge (?:to check|for checking|for) t[iy]re pressures?\b", "tyre pressure gauge"),
-    (r"\bpreset wheel ?nut wrench\b", "preset torque wrench"),
+    (r"\bpreset (?:lug|wheel ?nut) wrench\b", "preset torque wrench"),
     (r"\(d\.c\.\)|\bd\.c\.", "dc"),
     (r"\(a\.c\.\)|\ba\.c\.(?= clamp| volt)", "ac"),
     (r"(\bt[iy]re (?:pressure )?gauge),? (0-(?:60|100|120|150|160))$", r"\1 \2 psi"),
     (r"\b(?:coolant|anti-?freeze) freez(?:e|ing)[- ]point (?:tester|checker|meter)\b", "coolant refractometer"),
-    (r"\bpreset lug wrench\b", "preset torque wrench"),
     (r"^(?=.*\btape measure\b)(.*?)\b25 ?mm x (?=\d)", r"\g<1>1 in x "),
     (r"\b12 ?v ?/ ?24 ?v\b", "12/24v"),
     # "Check the diesel compression with a gauge": which engine tells which gauge.

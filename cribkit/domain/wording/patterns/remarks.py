@@ -10,7 +10,6 @@ REMARKS = [
     (r" ?\([^()]*\b(?:must|may|should|do|can) not be (?:used|fitted)\)", ""),
     (r" ?\((?:renew|replace|discard|change) (?:at|after|on|with) (?:every|each|any) [^()]*\)", ""),
     (r",? capable of (?=\d)", ", "),
-    (r",? ?\beither (\d/\d) or (\d/\d) (?:will do|is fine|ok)$", ""),
     (r"(?<=ratchet), (?:just )?(?:an? )?(?:plain|ordinary|normal|basic)(?: one)?$", ""),
     (r"\b(is|are|sits?|being) set (?=deep|back|in\b|into|behind|below|low|high|well)", r"\1 "),
     (r"\(?\b(?:o/a|overall|o\.a\.) (?:length |lg )?(?=\d+ ?(?:mm|m/m|in|\"))", ""),

@@ -19,7 +19,10 @@ SOCKETS: list[Pattern] = [
         r"8 point socket \1 in for square plugs",
     ),
     (r"^(\d{3}) (?=breaker bar\b)", r"\1 mm "),
-    (r"\bhammer[- ]strike impact driver(?: kit)?\b", "hand impact driver"),
+    (
+        r"\b(?:hammer[- ]strike|hit[- ]it[- ]with[- ]a[- ]hammer) impact driver(?: kit)?\b|\bhit driver(?: impact)?\b",
+        "hand impact driver",
+    ),
     (r"^(\d{2} ?mm) for the (?:[a-z]+ )?wheel nuts,? (?:windy|air|impact) gun\b", r"\1 impact socket"),
     (r"^(\d/\d|1)(?: in)? sockets? to (?:hold|take) (1/4|5/16)(?: in)? hex bits?\b", r"bit holder \1 drive to \2 hex"),
     (
@@ -27,16 +30,13 @@ SOCKETS: list[Pattern] = [
         r" hex(?: shank)?$",
         r"\3 hex to \1 square \2",
     ),
-    (r"(?<=\d) lug (?:nut )?sockets?\b|(?<=wall) lug (?:nut )?socket\b", " wheel nut socket"),
-    (r"\bhit driver(?: impact)?\b", "hand impact driver"),
+    (r"(?:(?<=\d)|(?<=\dmm)|(?<=\d mm)|(?<=wall)) lug (?:nut )?sockets?\b", " wheel nut socket"),
     (r"^(?=.*\b(?:skts?|sockets?|ratchet|extension|ext|adapt[eo]r|bar)\b)(.*?\d.*?) (half|quarter)$", _told_last),
     (r"\b(half) (?=\d{2,3} ?(?:ft|nm|n\.m|lb))", "1/2 drive "),
     (r"^(?=.*\b(?:8|eight)[- ]?(?:pt|point)\b)(.*?)\bsquare (?=(?:drain|sump|filler) plugs?\b)", r"\1"),
     (r"\b(?:lorry|truck|hgv) (?=wheel ?nut (?:skt|socket)\b.*\d)", ""),
     (r"\bquarter (?=(?:hex )?shank\b)", "1/4 hex "),
     (r"(?<=\d in )d\b(?=,| \d|$)|(?<=\din )d\b(?=,| \d|$)", "drive"),
-    (r"\b(\d{1,2} ?mm) male hex for (?:an? |the )?(?:gearbox|diff|axle|transmission|oil) plug\b", r"\1 hex bit socket"),
-    (r"\bhit[- ]it[- ]with[- ]a[- ]hammer (?=impact driver)", "hand "),
     (r"^(?:12\.5 ?mm|1/2) (?=sliding (?:t|tee)[- ](?:handle|bar))", "1/2 drive "),
     (r"^(?:10 ?mm|3/8) (?=sliding (?:t|tee)[- ](?:handle|bar))", "3/8 drive "),
     (r"(\bbreaker bar\b.*?)\(?\bhinged\b\)?|\bhinged (?=breaker bar\b)", r"\1"),
@@ -45,9 +45,9 @@ SOCKETS: list[Pattern] = [
         r"(\bsockets?\b.*?),? for (?:a |the )?(\d/\d)(?: ?in(?:ch)?\.?| ?\")? drive (?:handle|bar|ratchet)$",
         r"\1, \2 drive",
     ),
-    (r"(\bplug (?:skt|socket)\b.*?)\bt/wall\b", r"\1thin wall"),
     (
-        r"\b(\d{1,2} ?mm) male hex for (?:an? |the )?(?:[a-z]+ )?(?:drain|filler|level|sump)(?: plug)?\b",
+        r"\b(\d{1,2} ?mm) male hex for (?:an? |the )?(?:(?:gearbox|diff|axle|transmission|oil) plug"
+        r"|(?:[a-z]+ )?(?:drain|filler|level|sump)(?: ?plug)?)\b",
         r"\1 hex bit socket",
     ),
     (r"\bimp(?:act)? drv?r?\b(?=.*\b(?:hand|bits?|set)\b)", "impact driver"),
@@ -67,7 +67,6 @@ SOCKETS: list[Pattern] = [
     (r"^(?:something|a thing|a bit) to (?:use|run|put|fit) (?=.*\bsockets? on(?:to)?\b)", "adapter for "),
     (r"(\badapter for .*?\bsockets? on)to\b", r"\1"),
     (r"\bsocket bits?\b(?! (?:set|wrench|holder|kit))", "bit socket"),
-    (r"(?<=\d mm |\d\dmm ) ?lug (?:nut )?sockets?\b", "wheel nut socket"),
     (r", (?:1|one)[- ]?(?:in(?:ch)?|\") (?:air |impact )?gun$", ", 1 in drive"),
     (r"(\bbit (?:socket|skt)\b.*?\d ?mm) long (?=\d+(?:\.\d+)? ?(?:in\b|\"))", r"\1, long "),
     # "Skt 10mm hex std 3/8sd": a bit socket has no depth.
@@ -82,8 +81,7 @@ SOCKETS: list[Pattern] = [
         r"\1 magnetic",
     ),
     (
-        r"(?<=\d pt) (?=head\b)|\bsquare[- ]head(?:ed)? (?=(?:drain |sump |filler )?plug socket,? (?:8|eight)"
-        r"[- ]?p(?:t|oint)\b)",
+        r"\bsquare[- ]head(?:ed)? (?=(?:drain |sump |filler )?plug socket,? (?:8|eight)[- ]?p(?:t|oint)\b)",
         "",
     ),
     (r"\bf/ ?sq(?:uare)?-?head plugs?\b", "for square plugs"),
