@@ -348,6 +348,13 @@ OTHERS = (
     "hundredandninetieth",
     "hundredandninetysixth",
     "hundredandninetyseventh",
+    "hundredandninetyeighth",
+    "hundredandninetyninth",
+    "twohundredandfirst",
+    "twohundredandfourth",
+    "twohundredandfifth",
+    "twohundredth",
+    "twohundredandsixth",
 )
 
 

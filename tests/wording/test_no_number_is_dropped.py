@@ -76,6 +76,7 @@ ALLOWED = {
     "Click torque wrench, 1/4 drive, 40 to 120 in-lb (4.5 to 13.5 N·m), for compressor clutch "
     "bolts": "the same range in other units",
     "Fit the 1/2 drive torque wrench with a 1/2 female to 3/4 male adaptor.": "what the adapter is put on",
+    "tapping drill for M8 coarse, 6.8": "the thread that is tapped; the drill is 6.8 mm",
     "tapping drill for M8, 6.8 mm": "the thread that is tapped; the drill is 6.8 mm",
     "M12 bolt socket 18 mm AF, 1/2 dr": "the bolt; the socket is told by its size",
     "DEF / urea 32.5%": "the only strength there is, ISO 22241 (from memory)",

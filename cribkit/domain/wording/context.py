@@ -59,7 +59,7 @@ def pass_over(reading: Reading, family: Family | None) -> None:
     if family.name in _TOLD_BY_USE:
         return
     aside = _context(reading, end=False)
-    context = _context(reading, end=family.shape in closed and family.shape not in listed("placed"))
+    context = _context(reading, end=family.shape in closed - FLUIDS and family.shape not in listed("placed"))
     worked_on, told = _worked_on(reading, family), _described(reading)
     for said in reading.words:
         sign = said.text == "x"  # between two sizes
@@ -187,6 +187,8 @@ def _worked_on(reading: Reading, family: Family) -> set[int]:
     found: set[int] = set()
     for place, part in enumerate(parts):
         words = [at[id(token)] for token in part if id(token) in at]
+        if words and words[-1].text in _SORT:
+            continue  # "pipe union sort" says what it is, not what it is used on
         unread = [said for said in words if said.how == "unread"]
         named = all(_part_of_vehicle(said) for said in unread)
         alone = len(words) == len([token for token in part if token.kind not in ("sign", "end", "dash")])
@@ -199,6 +201,8 @@ def _worked_on(reading: Reading, family: Family) -> set[int]:
     return found
 
 
+# What ends a part of the text that tells the kind of a thing.
+_SORT = frozenset({"sort", "kind", "type", "style", "pattern", "version", "variety", "one"})
 # What they are for is what they are: a word after "for" that nobody knows counts.
 _TOLD_BY_USE = frozenset({"crimping-pliers", "terminal-tool"})
 

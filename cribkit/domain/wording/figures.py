@@ -89,6 +89,9 @@ def dims(reading: Reading) -> None:
             )
     if "length" in reading.attributes:
         found.add(reading.attributes.pop("length"))
+    if not found and (nominal := _nominal(reading)):
+        nominal.use()
+        found.add(f"{nominal.tokens[0].values[0]} in")
     if not found and (bare := lone_number(reading)):
         bare.use()
         found.add(f"{bare.tokens[0].values[0]} mm")
@@ -117,6 +120,39 @@ def _all_inches(group: Group) -> bool:
         and any("/" in token.text for token in tokens)
         and all("/" in token.text or float(number(token.values[0])) <= LARGEST_INCHES for token in tokens)
     )
+
+
+# Hand tools sold by their length in whole inches, and the shortest and longest of them: "pipe wrench 14", "side
+# cutters 7". In mm such a number would be ten times as great. Common practice, no source.
+_NOMINAL_INCHES = {
+    "adjustable-wrench": (4, 24),
+    "pipe-wrench": (6, 60),
+    "pry-bar": (6, 60),
+    "breaker-bar": (10, 40),
+    "caliper": (4, 24),
+    "hacksaw": (6, 12),
+    "file": (4, 14),
+    "g-clamp": (2, 12),
+    "tin-snips": (7, 14),
+    "ruler": (6, 36),
+    "bolt-cutters": (8, 42),
+}
+_NOMINAL_PLIERS = (4, 16)
+
+
+def _nominal(reading: Reading) -> Group | None:
+    """The bare number beside the name of a tool that is sold by its length in inches."""
+    family = tables().families.get(reading.family)
+    pliers = family is not None and family.shape == "pliers"
+    least, most = _NOMINAL_INCHES.get(reading.family, _NOMINAL_PLIERS if pliers else (1, 0))
+    left = reading.numbers()
+    if len(left) != 1 or len(left[0].tokens) != 1:
+        return None
+    token = left[0].tokens[0]
+    if token is reading.tokens[0] and (pliers or any(said.text.endswith("s") for said in reading.words)):
+        return None  # how many: "6 side cutters", "2 pry bars"
+    told = token.values[0].isdigit() and not token.unit and least <= int(token.values[0]) <= most
+    return left[0] if told else None
 
 
 SMALLEST_BARE = 15  # a bare number below it may be how many
@@ -217,10 +253,11 @@ def any_numbers(reading: Reading) -> None:
     family = tables().families.get(reading.family)
     if family is not None and family.shape.startswith("set"):
         numbers = [token for token in reading.tokens if token.kind == "numbered" and not token.used]
+        told = [number for token in numbers for number in _numbered_to(reading, token)]
         for token in numbers:
             token.used = True
         if numbers:
-            reading.set("numbers", " ".join(token.values[0] for token in numbers))
+            reading.set("numbers", " ".join(told))
     for token in reading.tokens:
         if token.kind == "count" and token.text.rstrip(".").endswith("tpi"):
             reading.set("tpi", token.values[0])
@@ -247,6 +284,24 @@ def any_numbers(reading: Reading) -> None:
     if ratings:
         reading.set("rating", "; ".join(sorted(rated(token) for token in ratings)))
     _numbered_size(reading)
+
+
+def _numbered_to(reading: Reading, first: Token) -> list[str]:
+    """The number of a piece, or of all of them: "no 1-5", "#1 to #5"."""
+    place = reading.place_of(first)
+    ahead = reading.tokens[place + 1 : place + 3]
+    low = int(first.values[0])
+    if len(ahead) < 2 or ahead[0].text not in ("-", "to") or ahead[1].kind != "num" or ahead[1].unit:
+        return [first.values[0]]
+    last = ahead[1].values[0]
+    if not last.isdigit() or not low < int(last) <= low + _MOST_NUMBERED:
+        return [first.values[0]]
+    ahead[1].used = True
+    return [str(number) for number in range(low, int(last) + 1)]
+
+
+# No set has more pieces that are told by whole numbers. Common practice, no source.
+_MOST_NUMBERED = 12
 
 
 def _gives_torque(reading: Reading) -> bool:

@@ -227,7 +227,26 @@ def _in_other_unit(reading: Reading) -> None:
             for value in (reading.attributes.get("length", ""), reading.attributes.get("shank", ""))
             if value and " to " not in value and "; " not in value
         )
+        if _same_size(reading, told):
+            reading.attributes["size"] = " x ".join(sorted((reading.attributes["size"], told)))
+            token.used = True
+            continue
         token.used = same_length or (square(token) != "" and square(token) == reading.attributes.get("drive"))
+
+
+# Two measures of a special socket that is sold under both: 7/8 in is 22.2 mm.
+_SAME_SIZE = 0.3
+
+
+def _same_size(reading: Reading, told: str) -> bool:
+    """Whether the socket of a sensor or a plug is told in both units: 7/8 (22 mm)."""
+    size = reading.attributes.get("size", "")
+    return (
+        reading.family in ("oxygen-sensor-socket", "spark-plug-socket")
+        and size.endswith((" in", " mm"))
+        and size[-3:] != told[-3:]
+        and abs(float(mm_of(size)) - float(mm_of(told))) <= _SAME_SIZE
+    )
 
 
 def _same_square(reading: Reading) -> None:
@@ -369,6 +388,8 @@ def _own_sense(reading: Reading, shape: str) -> None:
     if shape in _PLATED and reading.has_said("chrome") and "impact" not in reading.traits:
         reading.traits.add("not-impact")
         reading.finer.discard("chrome")
+    if reading.family == "hose-clamp-pliers" and reading.attributes.get("jaws_kind") == "cable":
+        reading.finer.discard("springclamp")  # what they open anyway. Common practice, no source
     if reading.family == "dial-gauge" and reading.has_said("magnetic", "base", "stand"):
         reading.attributes["base_of"] = "yes"
     dims = reading.attributes.get("dims", "")
@@ -440,9 +461,15 @@ def _own_sense(reading: Reading, shape: str) -> None:
         reading.traits.discard("ratcheting")
 
 
+# What is not to be long of a socket is not to be deep.
+_NOT_DEEP = {"not-length_class=long": "not-depth=deep", "not-length_class=short": "not-depth=standard"}
+
+
 def _depth(reading: Reading, shape: str) -> None:
     """A long socket is a deep one, a deep bit socket a long one; sockets for plugs are all deep."""
     attributes = reading.attributes
+    if shape in ("socket", "lobe-socket"):
+        reading.traits |= {_NOT_DEEP[trait] for trait in reading.traits & _NOT_DEEP.keys()}
     if shape in ("socket", "lobe-socket") and (long := attributes.pop("length_class", "")):
         depth = {"long": "deep", "extra-long": "extra-deep"}.get(long, "standard")
         reading.set("depth", depth) if attributes.get("depth") != "extra-deep" else None

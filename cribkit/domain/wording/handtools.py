@@ -79,8 +79,13 @@ def _doubt_hex(reading: Reading) -> None:
         and "points" not in reading.attributes
         and not reading.has("sixpoint", "twelvepoint", "eightpoint")
         and not any(said.text in ("female", "af", "a/f") for said in reading.words)
+        and not _SIZE_OF_HEX.search(reading.plain)
     ):
         reading.doubts.append("hex socket: six point, or a bit?")
+
+
+# "8 mm hex socket" is what turns a hexagon of that size; "hex socket, 8 mm" may be a bit. Common practice, no source.
+_SIZE_OF_HEX = re.compile(r"\d ?(?:mm|in\.?|inch|\")? hex (?:sockets?|skts?|sckts?)\b")
 
 
 def _is_bolt_size(reading: Reading) -> bool:
@@ -89,7 +94,7 @@ def _is_bolt_size(reading: Reading) -> bool:
     return all(size.endswith(" mm") and float(size.removesuffix(" mm")) > GREATEST_BIT for size in sizes)
 
 
-GREATEST_BIT = 24
+GREATEST_BIT = 22
 
 
 def _hex_is_size(reading: Reading) -> bool:
@@ -146,7 +151,8 @@ def _free_of_drives(reading: Reading) -> None:
 def bit_socket(reading: Reading) -> None:
     """A tip and a square."""
     male = _MALE_SQUARE.search(reading.plain) is not None
-    if male or (reading.has_said("square") and reading.has_said("sumpplug", "plug", "filler")):
+    other = reading.has("insidehex", "sixlobe", "triplesquare") or reading.has_said("hex")
+    if male or (not other and reading.has_said("square") and reading.has_said("sumpplug", "plug", "filler")):
         _free_of_drives(reading)
     missing_square(reading)
     squared = any(said.word == "square" and not said.used for said in reading.words)

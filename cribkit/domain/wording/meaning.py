@@ -5,7 +5,7 @@ from __future__ import annotations
 import json
 from typing import Any, NamedTuple
 
-READER_VERSION = 39  # raised whenever a reading may change: stored meanings and index terms are then rebuilt
+READER_VERSION = 40  # raised whenever a reading may change: stored meanings and index terms are then rebuilt
 
 
 class Word(NamedTuple):

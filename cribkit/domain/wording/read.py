@@ -64,9 +64,12 @@ def _read(text: str, kind: str) -> Meaning:
     parts = alternatives(text)
     if len(parts) < 2:
         found = read_one(text, kind)
-        if kind == "tool" and found.family == "circlip" and " to " in dict(found.attributes).get("dims", ""):
-            pliers = read_one(f"{text} pliers", kind)  # "int circlip 19-60": a range is that of the pliers
+        if kind == "tool" and found.family == "circlip" and _OF_PLIERS.search(text):
+            pliers = read_one(f"{text} pliers", kind)  # "int circlip 19-60", "external circlip, bent"
             return pliers._replace(text=text, words=pliers.words[:-1])
+        if kind == "tool" and found.family in _TURNED_BY_SIZE and (size := _WHOLE_MM.search(text)):
+            socket = read_one(f"{text} socket", kind)  # "axle nut 36mm": the tool for it, if it is a tool
+            return socket._replace(text=text, words=socket.words[:-1]) if _is_size(socket, size[1]) else found
         return found
     read_parts = [read_one(part, kind) for part in parts]
     if any(map(_is_named, read_parts)):  # "1/2 drive 150 mm" alone would be a socket
@@ -76,6 +79,17 @@ def _read(text: str, kind: str) -> Meaning:
         return read_one(text, kind)
     first, *others = _of_one_size([_complete(part, named, kind) for part in _led_on(read_parts, kind)])
     return first._replace(text=text, others=tuple(others))
+
+
+# What only the pliers for circlips have: a range, tips.
+_OF_PLIERS = re.compile(r"\d ?(?:-|to) ?\d|\b(?:bent|straight|tips?|tipped|90|45)\b", re.IGNORECASE)
+# Nuts that are told by the hexagon of the socket for them where a tool is asked for.
+_TURNED_BY_SIZE = frozenset({"axle-nut", "wheel-nut"})
+_WHOLE_MM = re.compile(r"\b(\d\d) ?mm\b", re.IGNORECASE)
+
+
+def _is_size(socket: Meaning, across: str) -> bool:
+    return socket.family == "socket" and dict(socket.attributes).get("size") == f"{across} mm"
 
 
 def _is_named(part: Meaning) -> bool:

@@ -10,7 +10,7 @@ from cribkit.domain.wording.tables import OPEN_RULE, kin
 from cribkit.domain.wording.traits import hold_traits
 
 # How it is packed makes no item the better or the worse.
-UNCOUNTED = frozenset({"dispensed", "pack", "amount", "finer", "also", "pieces"})
+UNCOUNTED = frozenset({"dispensed", "pack", "amount", "finer", "also", "pieces", "presumed"})
 # Members that a list of contents tells apart by their forms: the straight pick is not the hook.
 TOLD_APART = frozenset({"pick"})
 # Screwed in by fine threads as often as by coarse ones: common practice, no source.
@@ -43,10 +43,14 @@ def _judge_one(need: Meaning, item: Meaning) -> Judgement:
         return NONE
     if bond and need.family == "combination-wrench" and " x " in dict(item.attributes).get("size", ""):
         return NONE  # two rings, and no open end
+    if bond and item.family == "t-bolt-clamp" and "worm" in need.text.lower():
+        return NONE  # closed by a bolt, not by a worm
     doubts = [bond] if bond else []
     loss = 0.0 if need.family == item.family else 3.0
     asked, has = dict(need.attributes), dict(item.attributes)
     pair = Pair(need, item, asked, has)
+    if "inner" in asked and "inner" not in has and has.get("thread", "").endswith("BSP"):
+        return NONE  # a seal of the other series
     for name, value in asked.items():
         verdict = hold(name, value, pair)
         if verdict is None:
@@ -54,6 +58,8 @@ def _judge_one(need: Meaning, item: Meaning) -> Judgement:
         doubts += verdict
     if has.get("mechanism") == "non-graduated" and "mechanism" not in asked and "range" in asked:
         doubts.append("it has no scale: it is set on a torque tester")
+    if has.get("presumed", "") in asked:
+        doubts.append(f"the {has['presumed']} is not stated")
     for name in has.keys() - asked.keys():
         rule = kin().rule(name) or OPEN_RULE
         if has[name] == rule.default or name in UNCOUNTED or (name == "single_of" and "dims" in asked):
@@ -94,14 +100,16 @@ def _left_open(name: str, value: str, need: Meaning) -> bool:
     """Whether what only the item says is left open by every need of this kind."""
     if need.family == "torque-multiplier":
         return name in ("drive_in", "drive_out")
-    if need.family == "sump-plug" and name == "thread":
-        return "model" in dict(need.attributes)  # the vehicle tells which one it is
+    if need.family in _TOLD_BY_VEHICLE and name == "thread":
+        return "model" in dict(need.attributes)
     if need.family == "general-grease" and name == "soap":
         return "thickener" not in dict(need.attributes)
     hexagon = name == "drive_in" and "hex_end" in dict(need.attributes)  # the hexagon that a drill takes
     return hexagon or (need.family, name, value) == ("wrench-set", "set_of", "combination")  # the usual set
 
 
+# Threaded parts of which the vehicle tells which one it is.
+_TOLD_BY_VEHICLE = frozenset({"sump-plug", "wheel-stud", "wheel-nut", "wheel-bolt"})
 # Sockets for square heads: never meant where nothing is said.
 SQUARE_HEADS = frozenset({"4", "8"})
 

@@ -103,7 +103,8 @@ def _listed(item: Meaning, part: str) -> list[Meaning]:
         if member.family == "screwdriver" and not wanted and _BARE_TIP.fullmatch(piece) and "driver" not in item.family:
             member = member._replace(unread=(*member.unread, f"{piece.strip()}: a bit or a screwdriver?"))
         if item.family == "impact-driver" and "shank" not in dict(member.attributes):
-            member = member._replace(attributes=tuple(sorted((*member.attributes, ("shank", STRUCK_SHANK)))))
+            said = {**dict(member.attributes), "shank": STRUCK_SHANK, "presumed": "shank"}
+            member = member._replace(attributes=tuple(sorted(said.items())))
         found.append(_inherit(item, member._replace(text=piece.strip())))
     return found
 

@@ -87,7 +87,7 @@ _GREETING = re.compile(
     re.I,
 )
 _STUFF = re.compile(
-    r"^(?:the |a |an )?(?P<which>.+?) (?:ones?|sorts?|kinds?|things?|stuff|version|types?|variety|jobs?)$", re.I
+    r"^(?:the |a |an )?(?P<which>.+?) (?P<sort>ones?|sorts?|kinds?|things?|stuff|version|types?|variety|jobs?)$", re.I
 )
 _IT_MUST = re.compile(
     r"^(?:and )?(?:it|they|that) (?:must|has to|have to|needs? to|should|had better) be (?:a |an |the )?", re.I
@@ -107,7 +107,8 @@ def _unchatty(text: str) -> str:
     for part, end in zip(parts[1:], ends, strict=False):
         said = _IT_MUST.sub("", part.strip())
         if (found := _STUFF.match(said)) and not _NUMBER.search(said):
-            said = found["which"]
+            vague = found["sort"].lower().startswith(("thing", "stuff", "job"))
+            said = found["which"] if vague else f"{found['which']} type"
         if not said or (_CHATTER.search(said) and not _NUMBER.search(said) and not _tells(said, parts[0])):
             continue
         kept += [", " if end.strip() in ("", ".", "!", "?", "...") else end, said if said != part.strip() else part]

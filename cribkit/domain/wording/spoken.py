@@ -62,7 +62,7 @@ _FRACTION = re.compile(
     rf"\b(?:(?:(an|a|{_NUMBER}|\d+) (?:inch(?:es)? )?and (?:a |an )?)?(?:({_ONES}|a|an|\d+)[ -])?\b({_PARTS}))\b"
 )
 _POINT = re.compile(
-    rf"\b({_NUMBER}|\d+) (?!point half)(?:point|and a) (five|half|two|three|seven|{_ONES})\b"
+    rf"\b({_NUMBER}|\d+) (?!point half)(?:point|and a) (half|one|two|three|four|five|six|seven|eight|nine)\b"
     r"(?= *(?:mm|mil|milli|nm|inch|in\b))"
 )
 # "a drill, six point five": no drill has points.
@@ -78,7 +78,7 @@ _ANY = re.compile(_ONE)
 SPOKEN = rf"^.*?{_ONE}.*"  # a whole text with a spoken number
 _FRACTION_BEFORE = re.compile(
     r"in|dr|sq|\"|d |hex|female|male|f |m |(?:to|x|by) (?:a )?(?:\d|three|quarter|half|one)|ratchet|breaker|extension|"
-    r"section|cross|combination|wrench|spanner|socket|deep|tap|die|unc|unf|end"
+    r"ext\b|converter|adapt[eo]r|reducer|section|cross|combination|wrench|spanner|socket|deep|tap|die|unc|unf|end"
 )
 # Coarse and fine threads to the inch by diameter, ASME B1.1 (from memory): "half thirteen" is a thread.
 THREADS = {
@@ -112,7 +112,8 @@ _HYPHENED = re.compile(
     r"piece|way|point|pound)s?\b)"
 )
 _DOUBLE_NOUGHT = re.compile(r"\bdouble[- ](?:nought|naught|zero)\b")
-_BARE_POINT = re.compile(rf"\b({_NUMBER})[ -]point[ -]({_ONES})(?:[ -]({_ONES}))?\b")
+_FIGURE = "one|two|three|four|five|six|seven|eight|nine|zero|nought|naught"
+_BARE_POINT = re.compile(rf"\b({_NUMBER})[ -]point[ -]({_FIGURE})(?:[ -]({_FIGURE}))?\b")
 _NOUGHT_POINT = re.compile(
     rf"(?<![a-z] )(?<![a-z-])\bpoint ({_ONES})(?: ({_ONES}))?\b|(?<=need )point ({_ONES})(?: ({_ONES}))?\b"
 )
@@ -152,7 +153,7 @@ def in_digits(text: str) -> str:
     text = _CLASS.sub(lambda found: f"{UNITS[found[1]]}.{UNITS[found[2]]}", text)
     text = _HUNDREDS.sub(lambda found: str(100 * _count(found[1]) + (_count(found[2]) if found[2] else 0)), text)
     text = _THOUSANDS.sub(lambda found: str(1000 * _count(found[1])), text)
-    text = _POINT.sub(lambda found: f"{_count(found[1])}.{_count(found[2]) if found[2] != 'half' else 5}", text)
+    text = _POINT.sub(_decimal, text)
     if _DRILL.search(text) and not _POINTED.search(text.replace("drill bit", "drill")):
         text = _DRILLED.sub(lambda found: f"{_count(found[1])}.{_count(found[2])} mm", text)
     if _FASTENED.search(text):
@@ -180,6 +181,13 @@ def _run_together(text: str) -> str:
     return _ONE_TWO_FIVE.sub(lambda m: f"1.25{m[1]}" if m[1] else f"1.5{m[2]}" if m[2] else "125", text)
 
 
+def _decimal(found: re.Match[str]) -> str:
+    """ "six point five mil", but twelve points of a socket of eight millimetres."""
+    if found[1] in ("12", "twelve") and _POINTED.search(found.string):
+        return found[0]
+    return f"{_count(found[1])}.{_count(found[2]) if found[2] != 'half' else 5}"
+
+
 def _thread(found: re.Match[str]) -> str:
     pitches = THREADS.get(found[1], ())
     return f"{found[1]}-{found[2]}" if int(found[2]) in pitches else found[0]
@@ -195,11 +203,16 @@ def _fraction(found: re.Match[str]) -> str:
     after = found.string[found.end() :].lstrip(" -,")
     if over is None and not whole and not _FRACTION_BEFORE.match(after):
         return found[0]
-    # "13 half inch drive", "200 half round": several halves are not told so
-    if part == "half" and not whole and over not in (None, "a", "an", "one", "1"):
-        return f"{over}, 1/2" if _FRACTION_BEFORE.match(after) else found[0]
+    # "13 half inch drive", "200 half round", "8 quarter drive": so many halves or quarters are not told so
+    if over is not None and not whole and over not in ("a", "an") and not _is_fraction(over, PARTS[part]):
+        return f"{over}, 1/{PARTS[part]}" if _FRACTION_BEFORE.match(after) else found[0]
     top = 1 if over is None else _count(over)
     return f"{_count(whole)} {top}/{PARTS[part]}" if whole else f"{top}/{PARTS[part]}"
+
+
+def _is_fraction(over: str, part: int) -> bool:
+    """Whether so many halves, quarters, eighths are what an inch is told in: three quarters, not eight."""
+    return _count(over) < part and _count(over) % 2 == 1
 
 
 def _count(words: str) -> int:

@@ -62,6 +62,8 @@ def clamp(reading: Reading) -> None:
             reading.set("dims", lengths[1].text)
         elif len(lengths) == 2 and lengths[0].mm < lengths[1].mm:
             group.use()
+            if _told_again(reading, lengths[0].mm, lengths[1].mm):
+                continue
             _named_by(reading, lengths[0].mm, lengths[1].mm)
             reading.set("range", f"{decimal(lengths[0].mm)} - {decimal(lengths[1].mm)} mm")
         elif len(lengths) == 1 and _width_of_band(reading, group):
@@ -86,6 +88,16 @@ def _bounds(reading: Reading) -> Fraction | None:
     """The least that a clamp closes on, where a whole range was read."""
     low, _, high = reading.attributes.get("range", "").removesuffix(" mm").partition(" - ")
     return Fraction(low) if high else None
+
+
+# How far a range that is told in both units may differ from itself, mm: each is rounded.
+ROUNDED = 1
+
+
+def _told_again(reading: Reading, low: Fraction, high: Fraction) -> bool:
+    """Whether a range is the one already read, in the other unit: 7/16-25/32 (11-20 mm)."""
+    given, _, upto = reading.attributes.get("range", "").removesuffix(" mm").partition(" - ")
+    return bool(upto) and abs(Fraction(given) - low) <= ROUNDED and abs(Fraction(upto) - high) <= ROUNDED
 
 
 def _width_of_band(reading: Reading, group: Group) -> bool:
@@ -156,7 +168,7 @@ GLOVE_TYPES = {
 }
 
 
-_MIL = re.compile(r"\b(\d{1,2}(?:\.\d)?) ?mil\b")
+_MIL = re.compile(r"\b(\d{1,2}(?:\.\d)?) ?(?:mil|thou)\b")
 
 
 def glove(reading: Reading) -> None:

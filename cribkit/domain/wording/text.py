@@ -79,13 +79,16 @@ def tidy(text: str) -> str:
 def _mended(text: str) -> str:
     """All patterns, one after the other."""
     patterns, sieve = _patterns(), _sieve()
-    due = sieve.due(text)
+    due, again = sieve.due(text), False
     while due:
         place = due.pop()
         pattern, better = patterns[place]
         changed = _compiled(pattern).sub(better, text)
         if changed != text:
-            text, due = changed, [later for later in sieve.due(changed) if later > place]
+            after = place
+            if pattern is SPOKEN and not again:
+                again, after = True, -1  # in digits it may be what a pattern knows
+            text, due = changed, [later for later in sieve.due(changed) if later > after]
     return text
 
 

@@ -51,6 +51,8 @@ def hold_traits(need: Meaning, item: Meaning) -> list[str] | None:
         if trait.startswith("not-"):
             doubts += _without(trait.removeprefix("not-"), need, item)
             continue
+        if trait == "double-ended" and " x " in dict(item.attributes).get("size", ""):
+            continue  # two sizes say it
         rule = kin().rule(trait) or OPEN_RULE
         if rule.silent == "none" and not (trait == "high-temperature" and "temperature" in dict(need.attributes)):
             return None

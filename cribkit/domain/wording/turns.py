@@ -233,6 +233,7 @@ TURNS = (
     ),
     turn("scraper", "plastic-scraper", _has("plastic", "nylon")),
     turn("l-handle", "key", lambda r: r.has_said("key", "wrenchkey", "insidehex") and not _driven(r)),
+    turn("six-lobe-bolt", "bit-socket", _driven),  # "T55, 1/2 square, seat belt bolts": a bolt has no square
     turn("drain-plug-key", "socket", _eight_points),  # it goes over the square
     turn("drain-plug-key", "bit-socket", lambda r: _driven(r) and r.has("bit")),
     turn("chain-wrench", "oil-filter-chain", _alongside("filter", "oilfilter")),

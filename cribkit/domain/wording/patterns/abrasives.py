@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 ABRASIVES = [
+    (r"^wet paper (\d{3,4})$", r"wet sandpaper p\1"),
     (r"\b(p ?\d{2,4}|\d{2,4} ?grit) (wet (?:or dry )?)?paper\b", r"\2sandpaper \1"),
     (r"^paper,? (p ?\d{2,4}|\d{2,4} ?grit)\b", r"sandpaper \1"),
     (r"\b((?:p ?)?\d{2,4} ?grit) sheets?\b", r"sandpaper \1 sheet"),

@@ -18,6 +18,136 @@ _GUNS = (
 
 
 DRIVES: list[Pattern] = [
+    (
+        r"\b(extension|adapt[eo]r|joint|socket|bit)\b(?=.*)(.*?),? (?:for use|to use|to be used|used) with (?:the |"
+        r"an? |my )?(?:windy |air |rattle |nut ?|impact )?gun\b",
+        r"impact \1\2",
+    ),
+    # "For the gun" asks for an impact tool: of what is put on a square.
+    (
+        r"^(?!.*\b(?:grease|spray|heat|glue|sealant|caulk\w*|cartridge|air ?brush)\b)(?=.*\b(?:sockets?|skt|bit|"
+        r"adapt[eo]r|extension|joint|hex|in-?hex|"
+        r"star|t\d\d|e\d\d?)\b)(?!.*\bimpact\b)(.*?),? ?\b(?:rated for|to go on|goes on|safe on|for use on|for|on)"
+        r" (?:the |an? |my )?(?:windy |air |rattle |nut ?)?gun\b(?! down)",
+        r"\1 impact",
+    ),
+    (r"^gun adapt[eo]r\b", "impact adapter"),
+    (r"\b(\d\d?(?:\.\d)? ?mm) female down to (\d\d?(?:\.\d)?)(?: ?mm)? male\b", r"\1 female to \2 mm male"),
+    (
+        r"^(?:black )?(\d\d)(?: ?mm)? (?:for|on) the (?:windy|air|impact|rattle) gun, (1/4|3/8|1/2|3/4|1)(?: ?in(?:ch)?"
+        r")?(?: dr(?:ive)?| sq(?:uare)?)?$",
+        r"impact socket \1 mm, \2 drive",
+    ),
+    (r"^long (\d\d) ?mm for the impact gun\b", r"deep impact socket \1 mm"),
+    (r"^impact (\d\d)(?: ?mm)? on (12\.5|10|20|25)(?: ?mm)? square\b", r"impact socket \1 mm \2 mm square"),
+    (r"^(\d\d) ?mm impact on the inch drive, short pattern$", r"\1 mm impact socket 1 inch drive standard length"),
+    (r"^(?:bi[- ]?hex) (\d\d?)(?: ?mm)? on (?:a )?(1/4|3/8|1/2|3/4)(?: inch)?$", r"bi-hex socket \1 mm \2 drive"),
+    (r"^(\d\d?)(?: ?mm)? bi[- ]?hex, (1/4|3/8|1/2|3/4)(?: inch)?$", r"bi-hex socket \1 mm \2 drive"),
+    (r"\bsquare[- ]head plug wants an? (?=(?:8|eight)[- ]point socket)", ""),
+    (r",? \b(?:whatever|any|whichever) drive$|,? any (?:length|depth)$|,? long or short$", ""),
+    (
+        r"\b(3/4|1/2|1|3/8)(?:[- ]inch)? bar down to (1/4|3/8|1/2|3/4)(?:[- ]inch)? sockets?\b",
+        r"adapter \1 female to \2 male",
+    ),
+    (
+        r"^(?:i )?(?:want|need) to put (20|25|12\.5|10)(?: ?mm)?(?: square)? sockets on (?:the |an? )?(1/4|3/8|1/2|"
+        r"3/4|1)(?:[- ]inch)? (?:bar|ratchet)$",
+        r"adapter \2 female to \1 mm male",
+    ),
+    (
+        r"\breducer: (1/4|3/8|1/2|3/4|1)(?:[- ]inch)? hole, (1/4|3/8|1/2|3/4)(?:[- ]inch)? peg\b",
+        r"reducer \1 female to \2 male",
+    ),
+    (r"\bsliding t for (\d\d(?:\.\d)?) sockets\b", r"sliding t bar \1 mm square"),
+    (r"\bbendy beam type\b", "beam torque wrench"),
+    (
+        r"^digital one with angle, (10 ?mm|1/2|3/8|12\.5 ?mm)(?: inch)? square, (\d+ (?:ft-lb|nm|n\.m))$",
+        r"digital torque wrench with angle \1 square \2",
+    ),
+    (r"\bwith tell-?tale\b|\bwith follower pointer\b", ""),
+    (
+        r"^(1/4|3/8|1/2|3/4)(?:[- ]inch)? square, (\d+|ten|six|three) inch bar to extend$",
+        r"extension bar \1 drive \2 inch",
+    ),
+    (r"\bjoint is part of the socket\b", ""),
+    (r"\bbuilt-in universal joint\b", "universal joint"),
+    (r"\bknuckle-jointed (?=\d+ ?mm socket)", "swivel "),
+    (r"\b(\d\d?mm socket) but on\b", r"\1 on"),
+    (
+        r"^(shallow|deep) ([\d/]+(?: ?mm| ?in)?), (6|12|six|twelve)[ -]point(?:,? (1/4|3/8|1/2|3/4)(?: ?dr(?:ive)?)?)?"
+        r"$",
+        r"\1 socket \2, \3 point, \4 drive",
+    ),
+    (
+        r"^(1/4|3/8|1/2|3/4|1)(?: ?in(?:ch)?)? bar onto (1/4|3/8|1/2|3/4|1)(?: ?in(?:ch)?)? sockets?,? (?:i )?"
+        r"need (?:an? |the )?adapt[eo]r$",
+        r"adapter \1 female to \2 male",
+    ),
+    (r"\bgoes on the (?:impact )?gun\b", "impact"),
+    (
+        r",? ?\b(?:nylon |plastic )?sleeve so it (?:won'?t|doesn'?t|will not) (?:chew|scratch|mark|mar|damage) (?:up )?"
+        r"(?:the )?(?:alloys?|wheels?|rims?)\b",
+        ", plastic sleeve",
+    ),
+    (
+        r"^(?:thing|something|adapter|adaptor|bit) to (?:run|drive|turn) (1/4|3/8|1/2)(?: ?in| inch|\")?"
+        r" sockets (?:in|with|from|on) (?:an? |the |my )?(?:cordless )?drill$",
+        r"hex shank to \1 square male drill adapter",
+    ),
+    (r"^preset wheel(?: nut)? torque wrench (\d{2,3})$", r"preset torque wrench \1 nm"),
+    (r"^big (3/4|1)(?: inch)? drive bar for (?:the )?hub nuts$", r"breaker bar \1 drive"),
+    (r"^(\d{3}) (?:mm )?ext(?:ension)? bar (?=1/4|3/8|1/2|3/4)", r"\1 mm extension bar "),
+    (r"\bgun[- ]rated (?:knuckle|joint)\b", "impact universal joint"),
+    (r"\bgun[- ]rated\b", "impact"),
+    (r"\b(?:wobble )?knuckle joint\b(?=.*\d)", "universal joint"),
+    (
+        r"\b(?:chuck|drill[- ]chuck) bit to (?:run|drive|turn) (\d/\d)(?:-inch| inch)? sockets\b",
+        r"drill chuck to \1 square adapter",
+    ),
+    (r"^step[- ]?(?:up|down),? (?:from )?(?=\d/\d)(?=.*\bfemale\b)(?=.*\bmale\b)", "drive adapter "),
+    (r"\b(?:one[- ]setting|single[- ]setting) torque\b", "preset torque"),
+    (r"\bmicrometer click(?:er)?\b(?=.*\b(?:foot|ft|inch|in|nm|n·m)\b)", "click torque wrench"),
+    (
+        r"^(electronic|digital|dial|beam|click|bending beam) (\d/\d)(?: inch)?,? (\d+) (?:through|thru|to) (\d+)"
+        r" (foot|ft|inch|in)[- ]?(?:pounds?|lbs?)\b",
+        r"\1 torque wrench \2 drive \3 to \4 \5-lb",
+    ),
+    (r"^bending beam (\d/\d) for (?:an? )?(\d+) (ft|in)-lb bolt$", r"beam torque wrench \1 drive for \2 \3-lb"),
+    (
+        r"\b(inch|foot|in|ft)[- ](?:pounds?|lbs?) (torque (?:wrench|screwdriver)),? (\d+)(?: to |-| - )(\d+)"
+        r"\b(?! ?(?:in|ft|nm|n·m|lb))",
+        r"\2 \3-\4 \1-lb",
+    ),
+    (r"(\d+ )through( \d+ (?:foot|ft|inch|in)[- ]?(?:pounds?|lbs?)\b)", r"\1to\2"),
+    (
+        r"^(?:(deep)[ -]?well|deep) (\d[\d/]*(?: ?(?:mm|millimeters?|in|inch))?),? (?:fits|for|to fit|to go on)"
+        r" (?:the |my |an? )?(1/4|3/8|1/2|3/4)(?:[ -]inch)? ratchet$",
+        r"deep socket \2 \3 drive",
+    ),
+    (
+        r"^(\d[\d/]*(?: ?(?:mm|in|inch))?) deep[ -]?well,? (1/4|3/8|1/2|3/4)(?:[ -]inch)? ratchet$",
+        r"\1 deep socket \2 drive",
+    ),
+    (
+        r"^(deep |shallow )?(six|6|twelve|12)[ -]point (\d\d? ?mm) for the (1/4|3/8|1/2|3/4)(?:[- ]inch)? impact gun$",
+        r"\1impact socket \2 point \3 \4 drive",
+    ),
+    (r"^t(\d\d) for the (?:(1/4|3/8|1/2|3/4)(?: inch)? )?impact (?:gun|wrench)$", r"impact bit socket t\1 \2"),
+    (r"^(1/4|3/8|1/2|3/4)(?: inch)? (?:square|drive) wobble,? (\d+ ?(?:mm|in|inch))$", r"wobble extension \1 drive \2"),
+    (r"\brubber dipped\b(?=.*\b(?:hybrid|high voltage|ev|hv)\b)|(?<=, )dipped\b(?=.*\b(?:hybrid|hv)\b)", ""),
+    (
+        r"\bhigh[- ]voltage (?=(?:\d+ ?mm )?(?:socket|screwdriver|ratchet|extension|spanner|wrench|pliers)s?\b)",
+        "insulated 1000v ",
+    ),
+    (r"\bsplit[- ]side (?=socket)", "slotted "),
+    (r"\brubber grip inside\b", "rubber insert"),
+    (r"\blug skt\b", "lug nut socket"),
+    (
+        r"\b((?:o2|oxygen|lambda)\b.*?\b(?:7/8|22))(?:\"| in| inch| ?mm)? ?/ ?(22 ?mm|7/8(?: in| inch|\"|\b))",
+        r"\1 (\2)",
+    ),
+    (r"\brounded hex\b(?=.*\b\d/\d dr)", "hexagon"),
+    (r"^(\d/\d) hex to (\d/\d) sq(?:uare)? driver$", r"\1 hex shank to \2 sq male socket driver"),
     (r"\bpozi(?=[0-4]\b)", "pz"),
     (r"\bp([0-4])(?= (?:phillips|philips)\b)", r"ph\1"),
     (r"\bflat ?head (\d+(?:\.\d)?)(?= (?:screw)?driver\b)", r"flat \1 mm"),

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 ELECTRICS = [
+    (r"\b16[- ]?pin (?=obd)|(?<=obd) 16[- ]?pin\b", ""),
     (r"\b(\d{1,2}) ?(?:gauge|ga)\.? (?:primary )?wire\b(?! (?:strip|brush|crimp|tie))", r"wire \1 awg"),
     (r"^(\d\d-\d\d) butt\b(?! ?hinge)", r"\1 awg butt connector"),
     (r"\bmini ?blade\b", "mini blade"),

@@ -10,6 +10,35 @@ _SPOKEN = (
 )
 
 FASTENERS = [
+    # A hexagon set screw is a "set" in the trade's short speech.
+    (
+        r"^((?:stainless )?m\d\d?(?: ?x ?[\d.]+)*) hex(?: head)? set\b(?! ?(?:screw|bolt))(?!.*\b(?:socket|grub|of)\b)",
+        r"hexagon set screw \1",
+    ),
+    (r"^(m\d\d?) set, inch long \((\d\d)\), (?:high tensile )?(8\.8|10\.9|12\.9)$", r"hexagon set screw \1 x \2 \3"),
+    (
+        r"^(1/4|5/16|3/8|7/16|1/2) (unc|unf|fine|coarse) set, (?:an? |one |"
+        r"1 )?inch(?: long)?$",
+        r"hexagon set screw \1 \2 x 1 in",
+    ),
+    (r"\bten mil plain nuts, (?=m10)|\b10 ?mm plain nuts, (?=m10)", "plain nuts "),
+    (r"\bpz(?= (?:pan|csk|countersunk|flange|button|round)(?:[- ]head)?\b)|(?<=head )pz$", "pozidriv"),
+    (r"\bgrease (fitting|nipple) 1/4-28 straight$", r"straight grease \1 1/4-28"),
+    (r"\b(?:quarter|1/4)[- ](?:twenty[- ]eight|28)$(?<=nipple, straight, quarter-28)", "1/4-28"),
+    (
+        r"\bcap screw\b(?=.*\b(?:grade|gr) ?(?:5|8|five|eight)\b)(?<!socket cap screw)(?<!head cap screw)"
+        r"(?<!allen cap screw)(?<!hex cap screw)",
+        "hex cap screw",
+    ),
+    (r"\bpush[- ]in retainer\b", "push clip"),
+    (r"\bwheelhouse liner\b", "fender liner"),
+    (r"\bpush clip nylon (\d+ ?mm) hole, ", r"nylon push clip \1 "),
+    (r"\blube nipple\b", "grease nipple"),
+    (r"\bgrease (fitting|nipple) 1/4-28 str$", r"straight grease \1 1/4-28"),
+    (r"(\bcopper washer .*?)\bdrain$", r"\1drain plug"),
+    (r"^(\d\d ?mm) copper drain washer$", r"\1 copper washer drain plug"),
+    (r"\bclip push type nyl trim f/", "nylon push in trim clip for "),
+    (r"^((?:1/4|5/16|3/8|7/16|1/2|9/16|5/8|3/4)-\d\d) ?x ?([\d/ -]+) (gr ?[58])$", r"bolt \1 x \2 \3"),
     (r"\bself[- ]?drillers?\b", "self drilling screw"),
     (r"(\bwashers?\b.*?)\b(?:gr|grade)\.? ?(5|8)\b", r"\1grade\2"),
     (r"(\bdie\b.*?\d) (?=(?:round|hexagon|hex|adj\w*|split)\b)", r"\1, "),

@@ -3,6 +3,9 @@
 from __future__ import annotations
 
 GASKETS = [
+    (r"\b(rocker|valve|cam|tappet) cover seal (?=for )", r"\1 cover gasket "),
+    (r"\bexhaust header gasket\b", "exhaust manifold gasket"),
+    (r"\b(two|2)[- ]lit(?:er|re) (?=wren|tern|heron)", "2.0 "),
     # The engine's oil pan, where no other system is named; one word before it is the vehicle.
     (
         r"((?:^|[,;\d] ?)(?!(?:oil|sump|engine|trans\w*|gear ?box|atf|auto\w*|diff\w*|axle|rear|front|valve|drain|"

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 GREASES = [
+    (r"^(?:pail|tub|tin|drum) of semi-fluid 00?\b(?: for (?:the )?auto-?lube)?$", "semi-fluid grease nlgi 00"),
     (r"(\bdielectric grease\b.*?)\belectrical (?=connect)", r"\1"),
     (r"^(?:caliper )?(?:slide|guide) pin (?:grease|lube),? ceramic\b", "ceramic brake grease"),
     (r"(?<=pin )lube\b|(?<=caliper )lube\b", "grease"),

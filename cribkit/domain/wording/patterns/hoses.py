@@ -3,6 +3,21 @@
 from __future__ import annotations
 
 HOSES = [
+    (r"(\bhose (?:clip|clamp)\b.*\d ?mm),? screw (?:band|type)\b", r"\1"),
+    (
+        r"^(clamp|clip)s? for (?:an? |the |my )?(?:lower |upper |top |bottom )?(radiator hose|hose)\b(?=.*\d)",
+        r"hose \1 for \2",
+    ),
+    (
+        r"^(clamp|clip)s? for (?:an? |the |my )?(?=(?:\d+|\d[\d/-]*) ?(?:mm|in|inch|\")? (?:od |id )?(?:radiator |"
+        r"heater |coolant |intake )?hose\b)",
+        r"hose \1 for ",
+    ),
+    (r"\b(clamps?|clips?) (?:to go|that goes|going|to fit) (?:a?round|over) (?:an? |the )?", r"\1 for "),
+    (r"(?<=\bcable )reach\b(?=.*|$)", "type"),
+    (r"\b(?:turbo )?hose clamp with (?:tee|t)[- ]bolt\b", "t-bolt clamp"),
+    (r"(?<=injection clamp, )band, ", ""),
+    (r"^(exhaust clamp,?) ([1-5](?:\.(?:25|5|75|0))?)$", r"\1 \2 in"),
     (r"\bfuel (?:line|hose|injection|injector) (?:hose )?clamps?\b(?! plier| tool)", "fuel hose clip"),
     (r"\bworked through (?=an? )", "with "),
     (r"\bcv[- ]?(?:joint )?boot (?=ear clamp\b.*\d)", ""),

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 LIFTING = [
+    (r"\blow (?=(?:transmission|gearbox|trolley|floor) jack)", "low profile "),
     (r"(\bjack\b.*?), low$", r"\1 low profile"),
     (r"(\b(?:slings?|straps?|chains?)\b.*?\bx ?)(\d{1,2}) ?'(?!')", r"\1\2 ft"),
     (r"\baxle std(?=s?\b(?: \d| pr\b| pair|$))", "axle stand"),

@@ -12,6 +12,23 @@ _TORQUE_UNIT = r"(?:newton|nm\b|n\.m|foot[- ]p|ft[- ]?lb|pound[- ]f|lbf?[- ]f|in
 _CATEGORIES = {"2": "ii", "3": "iii", "4": "iv"}
 
 MEASURING: list[Pattern] = [
+    (r"(\bthread (?:pitch )?gau?ges?\b.*)\bbsp\b", r"\1whitworth"),
+    (r"\bbsp (thread (?:pitch )?gau?ge)\b", r"whitworth \1"),
+    (r"\bcoolant strength tester, optical\b|\boptical coolant strength tester\b", "coolant refractometer"),
+    (r"^digital meter, auto[- ]?rang(?:e|ing)\b", "digital multimeter auto ranging"),
+    (r"\bvolts to (\d{3,4})$", r"\1 v"),
+    (r"^one-to-two-inch (?:mike|mic), but in metric: (\d+) to (\d+)$", r"outside micrometer \1-\2 mm"),
+    (r"^thread gauge for bsw threads\b", "whitworth thread pitch gauge"),
+    (r"\bstands, a pair good for (\w+) tons? each\b", r"axle stands pair \1 tonne"),
+    (r"\b(?:spark ?plug )?gapping coin, ramp\b|\bspark ?plug gapping coin\b", "spark plug gap gauge ramp type"),
+    (r"\bair pressure checker\b", "tyre pressure gauge"),
+    (r"\bdual[- ]head (?=tyre)", "dual foot "),
+    (r"\bscrew pitch leaves\b", "thread pitch gauge"),
+    (r"^leaves for setting clearances?\b", "feeler gauge"),
+    (r"\bpoint[- ]and[- ]shoot temperature gun\b", "infrared thermometer"),
+    (r"\b(?:12|6|24) volt circuit probe with (?:an? )?bulb\b", "test light 12 volt"),
+    (r"\bmicrometer for outside\b", "outside micrometer"),
+    (r"(\bcompression tester .*?)\b14 ?(?:&|and|\+|/) ?18 ?mm\b", r"\g<1>14 mm 18 mm"),
     (r"\bgauge (?:to check|for checking|for) t[iy]re pressures?\b", "tyre pressure gauge"),
     (r"\bpreset (?:lug|wheel ?nut) wrench\b", "preset torque wrench"),
     (r"\(d\.c\.\)|\bd\.c\.", "dc"),

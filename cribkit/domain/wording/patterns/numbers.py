@@ -2,9 +2,23 @@
 
 from __future__ import annotations
 
+import re
+
+from cribkit.domain.wording.patterns.pattern import Pattern
+
 _SINGLE = ("one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "twelve")
 
-NUMBERS = [
+_MIL = re.compile(r"(?<=\d)[ -]?mil\b")
+
+NUMBERS: list[Pattern] = [
+    # Spoken millimetres; of a glove mil are thousandths of an inch, of a bottle millilitres.
+    (
+        r"^(?!.*(?:\b(?:gloves?|glvs?|latex|bottles?|btl|tubes? of|syringe|cans?|tins?|jugs?|sheeting|bags?|foil|"
+        r"adhesive|"
+        r"glue|superglue|sealants?|sealers?|oil|fluid|grease|paste|nitrile(?!.*\b(?:ring|seal))|\d ?pints?)\b|"
+        r"lock(?:er|ing|ite)?\b|disposable)).*\d[ -]?mil\b.*$",
+        lambda found: _MIL.sub(" mm", found[0]),
+    ),
     # "twentyone", "thirtysix": two numbers in one word.
     (
         r"\b(twenty|thirty|forty|fourty|fifty|sixty|seventy|eighty|ninety)(one|two|three|four|five|six|seven|eight|"
@@ -113,7 +127,8 @@ NUMBERS = [
     (
         (
             r"(?<=[\d,a-z] )(?<!blk )(?<!blu )(?<!nitrile )(?<!latex )(?<!free )(?<!black )(?<!blue )"
-            r"(?:l\.?|length:?) ?=? ?(\d{2,4})(?: ?mm\b)?(?![\w.]| ?(?:pcs?|pk|ml|g|off|box|pairs?)\b)"
+            r"(?<!standard )(?<!std )(?<!normal )(?:l\.?|length:?) ?=? ?(\d{2,4})(?: ?mm\b)?(?![\w.]| ?(?:pcs?|pk|ml|"
+            r"g|off|box|pairs?)\b)"
         ),
         r"\1 mm long",  # L 63
     ),

@@ -5,6 +5,24 @@ from __future__ import annotations
 from cribkit.domain.wording.patterns.pattern import Pattern
 
 OILS: list[Pattern] = [
+    (r"\balready[- ](?:mixed|diluted)\b|\bready[- ]to[- ]pour\b", "premixed"),
+    (r"\b(85|80|75)[- ](140|90) hypoid\b", r"\1w-\2 hypoid gear oil"),
+    (r"^straight (?:thirty|30)(?= for\b|$|,)", "engine oil sae 30"),
+    (r"\b(80|85|75)[- ](90|140) gl-?([45])\b", r"\1w-\2 gear oil gl-\3"),
+    (r",? ?\bfor (?:an? |the )?(?:box|gearbox|diff) with yellow metal(?: in it)?$", ""),
+    (r"\bwet brake tractor back[- ]end oil\b", "tractor transmission oil wet brake"),
+    (r",? ?\bmust (?:carry|have|be|meet) (?=api |acea |c[0-9]\b|s[nmp]\b|c[jk]-4)", " "),
+    (r"(\b(?:antifreeze|coolant)\b.*?),? ?\bfull[- ]strength\b", r"\1 concentrate"),
+    (r"\bfull[- ]strength (?=(?:antifreeze|coolant))", "concentrated "),
+    (
+        r"\b(5|10|15|20)[- ](20|30|40|50)\b(?=.*\b(?:ck-4|cj-4|ci-4|sn|sp|sm|c3|a3))(?! ?(?:mm|in|nm|ft))",
+        r"\1w-\2 engine oil",
+    ),
+    (r"\b(7[05]w-?[89]0|8[05]w-?(?:90|140)) axle lube\b", r"\1 gear oil"),
+    (r"\bdiesel exhaust urea(?: jug)?\b", "diesel exhaust fluid"),
+    (r"\b(32|46|68|100) weight hydraulic (?:fluid|oil)\b", r"hydraulic oil iso \1"),
+    (r"\bhydraulic (?:fluid|oil) (32|46|68|100) weight\b", r"hydraulic oil iso \1"),
+    (r"^(\d{1,2}w-?\d\d) oil jug$", r"\1 engine oil"),
     (r"^(?:iso ?)?vg ?(\d{2,3}) hydraulic$", r"hydraulic oil iso vg \1"),
     (r"\bgood (?:to|for|down to) (\d{2}) below\b", r"-\1 c"),
     (r",? quart$(?<!\d quart)", ", 1 quart"),

@@ -3,6 +3,11 @@
 from __future__ import annotations
 
 PLIERS = [
+    (r"\block-?on grips\b", "locking pliers"),
+    (r"\bcranked at right angles\b", "90 degree"),
+    (r"\bpliers on (?:an? )?cable for (spring )?hose clips\b", r"cable \1hose clip pliers"),
+    (r"(?<=hose clip pliers) you can'?t reach$", ""),
+    (r"\blines?m[ae]ns insulated\b", "insulated linesman pliers"),
     (r"(\bpliers\b.*?),? the (\d{3})s$", r"\1 \2 mm"),
     (r"\b(internal|external|int|ext) ring pliers\b", r"\1 retaining ring pliers"),
     (r"\bc[- ]?clamp locking (?:grips?|pliers)\b|\blocking c[- ]?clamp grips?\b", "locking c clamp"),

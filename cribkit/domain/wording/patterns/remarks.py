@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 REMARKS = [
+    (r"(?<=[,;(]) ?(?:one|two|three|1|2|3) short\b(?=\)?$)", " some missing"),
+    (r",? ?\b(?:a )?(?:short|shallow|standard|plain|normal|deep|long) one (?:will do|is (?:fine|ok))\b", ""),
     (r" ?\((?:pack|box|bag|tray) of \d+[^()]*\)", ""),
     (r"^x ?\d{1,2} (?=\d)", ""),
     (r"(\b(?:nuts|bolts|screws|washers)\b.*?), set of \d{1,2}$", r"\1"),

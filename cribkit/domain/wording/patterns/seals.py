@@ -3,6 +3,15 @@
 from __future__ import annotations
 
 SEALS = [
+    (r"\bbonded washer\b", "bonded seal"),
+    (r"^(?=.*\bo[- ]?ring\b)(.*?)\bac\b", r"\1a/c"),
+    (r"(\bcopper washer) (\d\d) (sump|drain)$", r"\1 \2 mm \3 plug"),
+    (r"(\bcopper washer) (\d\d ?mm) sump$", r"\1 \2 sump plug"),
+    (r"^((?:fluorocarbon|nitrile|viton|fkm|nbr|epdm|silicone|hnbr)(?: rubber)?) ring (?=\d)", r"\1 o-ring "),
+    (r"\b(a/?c) (?:line|pipe|hose) seal, green,? (?=\d)", r"\1 o-ring green "),
+    (r"\bdrain seal ring\b", "drain plug washer"),
+    (r"(?<=drain plug washer, )(copper|alumin(?:i)?um|alum|fibre|bonded), (\d\d)$", r"\1, \2 mm"),
+    (r"\bcrush washer (?=alum|copper)", "drain plug crush washer "),
     (r"^(?!.*\d ?x ?\d)(.*\bwashers?\b.*?)\b(\d(?:\.\d)?) thick\b", r"\1thickness \2 mm"),
     (r"^(cu|copper|ali|aluminium) washers?,? (\d{1,2})$", r"\1 washer \2 mm"),
     # Numbers of the inch series of O-rings, SAE AS568.

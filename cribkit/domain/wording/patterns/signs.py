@@ -6,6 +6,7 @@ from __future__ import annotations
 _THREE_ALIKE = "|".join(3 * letter for letter in "bcdefghjklmnopqrstuvwyz")
 
 SIGNS = [
+    (r"(?<=\d)-(?=mm\b)", " "),  # 16-mm socket
     # "25mm - 40mm": what a clip, a gauge or a micrometer spans.
     (
         r"(\b(?:clips?|clamps?|mic\w*|gauges?|gages?|calipers?)\b.*?(?<![\d.])\d+(?:\.\d+)?) ?mm"

@@ -14,6 +14,13 @@ def _told_last(found: re.Match[str]) -> str:
 
 SOCKETS: list[Pattern] = [
     (
+        r"\bscrewdriver[- ](?:style|type) (?:grip|handle) with (?:an? )?(quarter|1/4)(?:[- ]inch)?[ -](?:square|drive)"
+        r"(?: on the end)?\b",
+        "spinner handle 1/4 drive",
+    ),
+    (r"\bclaw[- ]?foot\b", "crowfoot"),
+    (r"\bmetric tap, eight by 1\.25\b|\btap,? eight by (?=1\.25|1\b)", "tap m8x"),
+    (
         r"\b(?:8|eight)[- ]?(?:pt|point) (?:skt|socket) for (?:an? )?(\d/\d{1,2})(?: ?in)? sq(?:uare)?(?:[- ]head)?"
         r" plugs?\b",
         r"8 point socket \1 in for square plugs",

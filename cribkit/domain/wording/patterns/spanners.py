@@ -3,6 +3,26 @@
 from __future__ import annotations
 
 SPANNERS = [
+    (
+        r"^(?:spanner|wrench),? for (?:an? |the )?(\d\d? ?mm|\d/\d+) (?:brake|clutch|fuel|hydraulic|injector)(?: pipe|"
+        r" line)? unions?\b",
+        r"flare nut spanner \1",
+    ),
+    (
+        r"^(\d\d? ?mm|\d/\d+) (?:spanner|wrench) for (?:the |an? )?(?:brake|clutch|hydraulic)(?: pipe| line)?"
+        r" unions?\b",
+        r"\1 flare nut spanner",
+    ),
+    (r"\bcrowfoot, (?:pipe|brake pipe|brake|fuel)? ?union (?:sort|type|pattern)\b", "flare-nut crowfoot"),
+    (r"\b(\d\d? ?mm|\d/\d+) curved ring for (?:the )?(?:starter|manifold) bolts?$", r"half-moon ring spanner \1"),
+    (r"^(\d\d)(?: ?mm)? ring you can hit with (?:a )?(?:sledge|hammer)$", r"slogging ring spanner \1 mm"),
+    (
+        r"\bdouble open-?ender, (\d\d?)(?: ?mm)? (?:at )?one end (?:and )?(\d\d?)(?: ?mm)? (?:at )?the other\b",
+        r"double open ended spanner \1 x \2 mm",
+    ),
+    (r"\bhalf-moon \(starter motor\) pattern\b", "half-moon"),
+    (r"\bplumber'?s wrench\b", "pipe wrench"),
+    (r"\bshort[- ]handled?\b(?=.*\b(?:combination|spanner|wrench)\b)", "stubby"),
     (r"\bflare nut,? open ring\b", "flare nut"),
     (r"\b(\d{2,3} ?mm),? (\d{1,2}) flutes? filter cap\b", r"oil filter cap wrench \1 \2 flute"),
     (r"^offset box (\d)", r"offset box wrench \1"),

@@ -43,6 +43,25 @@ def _jic_thread(found: re.Match[str]) -> str:
 
 
 SUPPLIES: list[Pattern] = [
+    # "8 mil, x-large": no sizes that are multiplied.
+    (r"(?<![a-z\d])(x{1,4})-(?:large|lge|lrg|lg)\b", r"\1l"),
+    (r"(?<![a-z\d])(x{1,3})-(?:small|sml|sm)\b", r"\1s"),
+    (
+        r"^(?=.*\b(?:gloves?|nitrile|latex|coveralls?|overalls?|suits?)\b)(.*?)(?<![a-z\d])(?<!\d )(x{1,4}) (?:large|"
+        r"lge|lrg|lg)\b",
+        r"\1\2l",
+    ),
+    (
+        r"^(?=.*\b(?:gloves?|nitrile|latex|coveralls?|overalls?|suits?)\b)(.*?)(?<![a-z\d])(?<!\d )(x{1,3}) (?:small|"
+        r"sml|sm)\b",
+        r"\1\2s",
+    ),
+    (
+        r"^(?=.*\bgloves?\b)(.*?)\b(?:extra[- ]){2}(large|small)\b",
+        lambda found: found[1] + {"large": "xxl", "small": "xxs"}[found[2]],
+    ),
+    (r"\bleather hand protection\b", "leather work gloves"),
+    (r"\b(heavy |thick )?(\d) mil nitrile,? (?=(?:small|medium|large|extra|x|s|m|l)\b)", r"\1nitrile gloves \2 mil "),
     (r"(\bgloves?\b.*?)\b(s|m|l|xl|xxl) (?=\d{2,3} ?(?:ct|pk|pcs?|bx)\b)", r"\1size \2 "),
     (r"^(small|medium|large) (?=(?:[a-z]+ )?nitrile\b)(?!.*\bglove)(.*)$", r"nitrile gloves \1 \2"),
     (r"\bsmall (?=(?:[a-z]+ )?cable ties\b.*\d)", ""),
@@ -305,7 +324,7 @@ SUPPLIES: list[Pattern] = [
     (r"^wipers\b(?=,? (?:pair|front|rear)|$)", "wiper blades"),
     (r"\b(?:cut )?(?:level|lvl) (?=[a-f]\b)", "level"),
     (r"\b(?:sz|size) (\d{1,2}) (?=(?:pairs?|prs?)\b)", r"size \1 , "),
-    (r"\b\d ?mil (?=.*glove|.*\bglv)|(?<=nitrile) ?\d ?mil\b|\b\d ?mil\b(?=.*nitrile)", " "),
+    (r"\b\d ?mil (?=.*glove|.*\bglv)|(?<=nitrile) ?\d ?mil\b|\b\d ?mil\b(?!.*\b(?:ring|seal))(?=.*nitrile)", " "),
     (r"\bseventy (?=duro|shore)", "70 "),
     (r"(t-?bolt clamp,?) ([1-9]\.\d\d) ?(?:to|-) ?([1-9]\.\d\d)$", r"\1 \2 - \3 in"),
     (r"\b(clamp|clip|clmp|clp)(.*?),? ?\bscrew 5/16 hex\b", r"\1\2"),

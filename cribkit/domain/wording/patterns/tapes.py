@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 TAPES = [
+    (r"(\btape\b.*?\d ?mm) ?/ ?(\d{1,3}) ?m\b", r"\1 x \2 m"),
+    (r"\b(?:paint )?masking roll\b", "masking tape"),
     (r"^tape dispensers?\b", "tape gun"),
     (r"\bmasking$", "masking tape"),
     (r"\bd/?sided\b", "double sided"),

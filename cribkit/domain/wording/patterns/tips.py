@@ -12,6 +12,80 @@ _RARE_RECESSES = {
 }
 
 TIPS = [
+    (r"(\btamper\b.*), pin type$", r"\1"),
+    (r"\bsplined (m\d\d?) bit socket\b", r"triple square \1 bit socket"),
+    (r"(?<=, )(?:the )?(?:stubby|short) sort$|(?<=, )the short one$", "short"),
+    (r"^multi-spline (\d\d?) for the (1/4|3/8|1/2)(?:[- ]inch)? ratchet$", r"triple square m\1 bit socket \2 drive"),
+    (r"^(\d\d?) ?mm male hex, (\d\d(?:\.5)?|1/2|3/8|1/4)(?: ?mm)? square$", r"hex bit socket \1 mm, \2 square"),
+    (r"^male hex (\d\d?) ?mm on (1/4|3/8|1/2|10 ?mm)(?: inch)? square\b", r"hex bit socket \1 mm \2 square"),
+    (
+        r"^(quarter|1/4|5/16|3/8) af (?:male hex|in-hex)(?: on|,) (?:an? )?(10 ?mm|1/2|3/8|1/4)(?:[- ]inch)? ?square$",
+        r"hex bit socket \1 in af \2 square",
+    ),
+    (
+        r"^(?:in-?hex) (\d\d?)(?: ?mm)? for (?:the )?(?:sump|drain|filler|gearbox) plug\b(?=.*\b(?:half|1/2|3/8|12\.5)"
+        r"\b)",
+        r"hex bit socket \1 mm for plug",
+    ),
+    (r"\bstar bit socket, size (\d\d)\b", r"star bit socket t\1"),
+    (r"\b(t\d\d) lobe bit\b(?=.*(?:1/4|3/8|1/2) ?(?:sq|dr))", r"\1 bit socket"),
+    (r"^cross-?head ([0-4]), (ph|pz)\b", r"\2\1 screwdriver"),
+    (r"\brated for live work\b", "insulated 1000v"),
+    (r"\b(\d\d? ?mm) key with the cross handle\b", r"t-handle hex key \1"),
+    (r"^(?=.*\bbit (?:socket|skt)\b)(.*?),? \bfill(?:er)? plug$", r"\1 for filler plug"),
+    (r"^(#[0-4]) cross$", r"\1 crosshead screwdriver"),
+    (
+        r"(?<!type z )(?<!pozi )(?:#|\b(?:number|no\.?|size) ?)([0-4]) cross(?=(?: insert)? (?:screwdriver|driver|bit)"
+        r"s?\b)",
+        r"#\1 crosshead",
+    ),
+    (
+        r"(#[0-4] (?:cross[- ]?(?:head|point|tip)|phillips|pozi\w*)) bit for (?:the |an? )?(?:cordless )?drill$",
+        r"\1 bit",
+    ),
+    (
+        r"^(\d\d?) ?mm hex for (?:the )?(?:diff|fill|filler|drain|sump|level|gearbox|axle)(?: \w+)? plug\b",
+        r"\1 mm hex bit socket for plug",
+    ),
+    (r"^(t\d\d) security, |^security (t\d\d), has the pin in the (?:middle|centre|center)\b", r"tamper \1\2"),
+    (r"^long[- ]reach (t\d\d|e\d\d), (1/4|3/8|1/2)$", r"long bit socket \1 \2 drive"),
+    (r"^(\d\d?) ?mm hex for (?:the )?caliper(?: slide)? (?:pins|bolts)$", r"\1 mm hex bit socket for caliper bolts"),
+    # A recess by its letters alone, its number by itself; "cross" before what has a tip.
+    (
+        r"\b(pz|ph)(?! ?\d)\b(?=.*(?:driver|\bbit))(.*?),? ?(?:\b(?:number|no\.?|size|sz)|#) ?([0-4])\b(?! ?(?:mm|x|/)"
+        r")",
+        r"\1\3\2",
+    ),
+    (r"(?:\b(?:number|no\.?|size)|#) ?([0-4]) (pz|ph)\b", r"\2\1"),
+    (
+        r"^(?!.*(?:type z|z type|\bpz|\bpozi|\bposi))(.*?)\bcross (?=(?:insert )?(?:screwdriver|driver|bit)"
+        r"s?\b.*\b[0-4]\b)",
+        r"\1crosshead ",
+    ),
+    (r"\b(?:cross ?point|crosshead) (screwdriver|driver), ([0-3]) and ([0-3]) on the ends\b", r"\1 ph\2 x ph\3"),
+    (
+        r"(?<![\w-])(?<!external )(?<!female )(?<!e )(?<!e-)star (1[05]|2[057]|[345]0|4[057]|55|60)\b(?! ?(?:mm|pc|pt|"
+        r"pi|p\b|x|-|,? ?point))",
+        r"t\1",
+    ),
+    (r"\bsix[- ]lobe bent key\b", "six-lobe l-key"),
+    (r"\bround[- ]tip long bent hex (?:wrench|key)\b", "ball end long arm hex key"),
+    (r"\btee[- ]grip hex (?:wrench|key)\b|\bt[- ]grip hex (?:wrench|key)\b", "t-handle hex key"),
+    (r"\binhex driver on (1/4|3/8|1/2|3/4)\b", r"hex bit socket \1"),
+    (
+        r"^inhex (\d\d?) (?:mm )?(?=for (?:an? |the )?(?:gearbox|sump|diff|drain|axle))(?=.*\bsquare\b)",
+        r"hex bit socket \1 mm ",
+    ),
+    (r"\b(?:mounted|fixed|fitted) on an? (?=\d/\d|\d\d?(?:\.\d)? ?mm sq)", "on a "),
+    (r"\bflathead, \d mm or so: (?=\d/\d)", "slotted screwdriver "),
+    (r"^pocket clip slotted screwdriver\b", "pocket slotted screwdriver"),
+    (r"\bquarter wide\b(?=.*\b(?:shank|blade|screwdriver)\b)", "1/4 in wide"),
+    (r"\b(12|twelve)[- ]tooth spline\b", "12 point spline"),
+    (r"\bsocket, plain head, ", "socket, "),
+    (r"\bshorty\b", "stubby"),
+    (r"^t[- ]?handle,? ([2-6](?:\.5)? ?mm)$", r"t handle hex key \1"),
+    (r"^(\d\d?) hex drain plug bit$", r"\1 mm hex bit socket drain plug"),
+    (r"^impact (t\d\d) for (?:the )?(seat ?belt|hinge|caliper) (bolts?|screws?)\b", r"impact bit socket \1 for \2 \3"),
     (r"\bright[- ]angle (?=.*\boffset\b)", ""),
     (r"\bflat[- ]?head (?=\d\S*(?: ?in| ?mm)? (?:tip|blade) (?:screw)?driver\b)", "slotted "),
     (r"\b(?:cranked|offset) ((?:cross-?head|phillips|slotted|flat) )(?:screw)?driver\b", r"offset screwdriver \1"),
@@ -393,7 +467,10 @@ TIPS = [
     (r"\b(cross[- ]?(?:point|head|recess)\w*.*?),? sizes ([0-4]) and ([0-4])\b", r"\1 ph\2 x ph\3"),
     (r"\b(t\d{1,2}\b.*)\btpr\b", r"\1tamper"),
     (r"\band (e\d{1,2}) the other\b", r"x \1"),
-    (r"\b(?:square|sq) bit (?:socket|skt),? (\d{1,2}) ?mm\b", r"\1 mm male square bit socket"),
+    (
+        r"(?<!triple )(?<!triple-)(?<!double )(?<!tri )\b(?:square|sq) bit (?:socket|skt),? (\d{1,2}) ?mm\b",
+        r"\1 mm male square bit socket",
+    ),
     (
         r"\b(\d{1,2}) ?mm (?:square|sq) (?:(?:drain|sump|filler|axle|gearbox) plug )?bit (?:socket|skt)\b",
         r"\1 mm male square bit socket",

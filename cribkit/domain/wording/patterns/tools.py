@@ -20,6 +20,60 @@ def _said_thread(found: re.Match[str]) -> str:
 
 
 TOOLS: list[Pattern] = [
+    (
+        r"^(?!.*\b(?:insulated|meter|tester|detector|gloves?|mat|lamp)\b)(.*?),? (?:for|on|near|around|at|to cut|"
+        r"to work on) (?:the |any |an? )?"
+        r"(?:live|energi[sz]ed) (?:cables?|wires?|wiring|terminals?|circuits?|conductors?|parts?|connections?|"
+        r"connectors?|panels?|boards?|bus ?bars?|lugs?)\b",
+        r"\1, insulated 1000 v",
+    ),
+    (
+        r"\b(screwdriver .*?)(?:that )?(?:you|one|i) can (?:hit|strike|hammer)(?: with a hammer| on)?$",
+        r"\1 strike through",
+    ),
+    (r"^pound (ball pein)$|^(ball pein), pound$", "ball pein hammer 1 lb"),
+    (r"^(?:pound and a half) ball pein$|^ball pein, pound and a half$", "ball pein hammer 1.5 lb"),
+    (r"\bstarting tap\b", "taper tap"),
+    (r"\bplug \(bottoming\)", "bottoming"),
+    (
+        r"\bimpact driver, hand(?:, hammer[- ]struck)?\b|\bimpact driver (?:that |which )?you hit (?:w/?|with)"
+        r" (?:an? )?hammer\b",
+        "hand impact driver",
+    ),
+    (r"\bhammer[- ]struck (?:hand )?impact driver\b", "hand impact driver"),
+    (r"^(?:snapped|broken|sheared) (?:stud|bolt)s?, extractors?\b\??", "screw extractor"),
+    (r"^magnet on a stick\b(?:, dropped an? (?:bolt|nut|screw|socket))?", "telescopic magnetic pick-up tool"),
+    (r"\bdoor card (?=levers?\b)", "door panel "),
+    (
+        r"^whack[- ]it screw loosener, you hit it with a hammer\b|\bscrew loosener,? (?:that )?you hit with a hammer\b",
+        "hand impact driver",
+    ),
+    (r"\b(machinist'?s?) hammer\b(?=.*\bball end\b)", "ball pein hammer"),
+    (r"(\bball pein hammer\b.*), ball end\b", r"\1"),
+    (r"\b(?:spiral bolt-out tools|bolt-out spiral tools)\b", "spiral screw extractors"),
+    (r"\bno[- ]bounce (?:mallet|hammer)\b", "dead blow hammer"),
+    (r"\b(\d) pounder\b", r"\1 lb"),
+    (r"\bsoft metal non-sparking mallet, brass\b|\bbrass non-sparking mallet\b", "brass hammer"),
+    (r"\bpointy pliers\b", "needle nose pliers"),
+    (r"\bneedle pliers\b", "needle nose pliers"),
+    (r"\bextra long reach (?=needle)", "long reach "),
+    (r"\bc[- ]clamp grips\b", "locking c-clamp pliers"),
+    (r"^welder'?s (?=locking)", ""),
+    (r"\btwo[- ]leg (?=(?:bearing |gear )?puller)", "2 jaw "),
+    (r"\bthree[- ]leg (?=(?:bearing |gear )?puller)", "3 jaw "),
+    (r"\bpuller for (?:an? |the )?steering wheel(?: hub)?\b", "steering wheel puller"),
+    (r"\bplastic wedges? for (?:door |trim )?panels?\b", "plastic trim tool"),
+    (r"\bpickle fork for ball joint studs\b", "pickle fork ball joint separator"),
+    (r"\bfork \(pickle\)", "pickle fork"),
+    # Hammers by the bare figure of their weight: ounces of a ball pein, pounds of a sledge. Common practice, no source.
+    (r"^((?:ball[- ]?pe[ie]n|b/p|engineers) hammer),? (8|12|16|20|24|32|40|48)$", r"\1 \2 oz"),
+    (r"\bextr set screw spiral\b", "spiral flute screw extractor set"),
+    (r"^(?=.*\b(?:ratch|puller|ratcheting|rtch)\b)(.*?)\brev\b\.?(?! ?[a-z0-9]* ?(?:[0-9]{4}|date))", r"\1reversible"),
+    (r"(?<=with )hub attachment\b|(?<=w/)hub adpt\b|(?<=w/ )hub adpt\b", "hub adapter"),
+    (r"\breader code obd\b|\bfault code reader\b", "obd code reader"),
+    (r"\bwr box ratch dbl\b", "double ended ratcheting box wrench"),
+    (r"\boffset (.*?)\b(ph|pz) ?(\d) ?/ ?(?:slotted|flat) (\d[\d/]*(?: ?(?:mm|in))?)", r"offset \1\2\3 x \4 slotted"),
+    (r"\bdial (indicator|gauge),? (?:w/ )?mag(?:netic)? base\b", r"dial \1 with magnetic base"),
     (r"\bbendy (?=\d|nut|shaft|hose)", "flexible "),
     (r"\bhose clamp driver\b", "nut driver for hose clamps"),
     (r"^o-?ring picks and hooks$|^picks and hooks$|^hooks and picks$", "hook and pick set"),
